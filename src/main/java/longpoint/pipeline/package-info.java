@@ -1,0 +1,2 @@
+/** One method from plan to design, every stage a line. */
+package longpoint.pipeline;

@@ -1,0 +1,42 @@
+package longpoint.plan;
+
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import longpoint.units.LengthUnit;
+
+/**
+ * How a part is framed. Lengths in plan units.
+ *
+ * @param method trusses, rafters, or nothing but the shape
+ * @param spacing centre to centre, &gt; 0
+ * @param thickness of one truss or rafter, &gt; 0
+ * @param hipSetback end wall to hip girder; empty lets the program choose
+ */
+public record Frame(
+    Method method, double spacing, double thickness, Optional<Double> hipSetback, Extras extras) {
+  /** What carries the roof. */
+  public enum Method {
+    TRUSS,
+    RAFTER,
+    NONE;
+
+    /** As it stands in a plan file. */
+    public String key() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  public Frame {
+    Objects.requireNonNull(method);
+    Objects.requireNonNull(hipSetback);
+    Objects.requireNonNull(extras);
+  }
+
+  public static Frame of(LengthUnit unit) {
+    return switch (unit) {
+      case INCH -> new Frame(Method.TRUSS, 24, 1.5, Optional.empty(), Extras.NONE);
+      case MILLIMETRE -> new Frame(Method.TRUSS, 600, 38, Optional.empty(), Extras.NONE);
+    };
+  }
+}

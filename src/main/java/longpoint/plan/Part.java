@@ -1,0 +1,115 @@
+package longpoint.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import longpoint.geometry.Region;
+import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
+
+/**
+ * A piece of the building under one roof: a wall outline with one plate height.
+ *
+ * <p>Sides are numbered from 0: first those of the outline, then those of each hole in turn.
+ *
+ * @param id short and stable, unique in the plan
+ * @param name what people call it
+ * @param existing already built, as against to be built
+ * @param outline outside face of wall framing, counter-clockwise
+ * @param holes courtyards and light wells, clockwise
+ * @param plateHeight top of the wall plate above the plan's datum, plan units
+ * @param edges one for each side, in the order of the sides
+ */
+public record Part(
+    String id,
+    String name,
+    boolean existing,
+    Ring outline,
+    List<Ring> holes,
+    double plateHeight,
+    List<Edge> edges,
+    Frame frame,
+    Deck deck,
+    Extras extras) {
+  public Part {
+    Objects.requireNonNull(id);
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(outline);
+    holes = List.copyOf(holes);
+    edges = List.copyOf(edges);
+    Objects.requireNonNull(frame);
+    Objects.requireNonNull(deck);
+    Objects.requireNonNull(extras);
+    int sides = outline.size() + holes.stream().mapToInt(Ring::size).sum();
+    if (edges.size() != sides) {
+      throw new IllegalArgumentException(
+          "part " + id + " has " + sides + " sides but " + edges.size() + " edges");
+    }
+  }
+
+  public int sideCount() {
+    return edges.size();
+  }
+
+  /** Outline and holes, in the order their sides are numbered. */
+  public List<Ring> rings() {
+    List<Ring> rings = new ArrayList<>(holes.size() + 1);
+    rings.add(outline);
+    rings.addAll(holes);
+    return rings;
+  }
+
+  /**
+   * The wall line of a side.
+   *
+   * @param side 0 to {@link #sideCount()} − 1
+   */
+  public Segment side(int side) {
+    int first = 0;
+    for (Ring ring : rings()) {
+      if (side < first + ring.size()) {
+        return ring.side(side - first);
+      }
+      first += ring.size();
+    }
+    throw new IndexOutOfBoundsException("part " + id + " has no side " + side);
+  }
+
+  public Region region() {
+    return new Region(outline, holes);
+  }
+
+  public Part withShape(Ring outline, List<Ring> holes, List<Edge> edges) {
+    return new Part(id, name, existing, outline, holes, plateHeight, edges, frame, deck, extras);
+  }
+
+  public Part withEdge(int side, Edge edge) {
+    List<Edge> changed = new ArrayList<>(edges);
+    changed.set(side, edge);
+    return withShape(outline, holes, changed);
+  }
+
+  public Part withId(String id) {
+    return new Part(id, name, existing, outline, holes, plateHeight, edges, frame, deck, extras);
+  }
+
+  public Part withName(String name) {
+    return new Part(id, name, existing, outline, holes, plateHeight, edges, frame, deck, extras);
+  }
+
+  public Part withExisting(boolean existing) {
+    return new Part(id, name, existing, outline, holes, plateHeight, edges, frame, deck, extras);
+  }
+
+  public Part withPlateHeight(double plateHeight) {
+    return new Part(id, name, existing, outline, holes, plateHeight, edges, frame, deck, extras);
+  }
+
+  public Part withFrame(Frame frame) {
+    return new Part(id, name, existing, outline, holes, plateHeight, edges, frame, deck, extras);
+  }
+
+  public Part withDeck(Deck deck) {
+    return new Part(id, name, existing, outline, holes, plateHeight, edges, frame, deck, extras);
+  }
+}

@@ -1,0 +1,110 @@
+package longpoint.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import longpoint.units.LengthUnit;
+
+/**
+ * Everything the user has drawn.
+ *
+ * @param unit of every length in the plan
+ * @param title of the job
+ * @param parts in the order they were drawn; order has no meaning for the roof
+ * @param joins between parts
+ * @param defaults for whatever a side leaves open
+ */
+public record Plan(
+    LengthUnit unit,
+    String title,
+    List<Part> parts,
+    List<Join> joins,
+    Defaults defaults,
+    Extras extras) {
+  public Plan {
+    Objects.requireNonNull(unit);
+    Objects.requireNonNull(title);
+    parts = List.copyOf(parts);
+    joins = List.copyOf(joins);
+    Objects.requireNonNull(defaults);
+    Objects.requireNonNull(extras);
+  }
+
+  public static Plan empty(LengthUnit unit) {
+    return new Plan(unit, "", List.of(), List.of(), Defaults.of(unit), Extras.NONE);
+  }
+
+  public Optional<Part> part(String id) {
+    return parts.stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+
+  /**
+   * A side with every default filled in.
+   *
+   * @param part one of this plan's parts
+   * @param side 0 to the part's side count − 1
+   */
+  public Side side(Part part, int side) {
+    Edge edge = part.edges().get(side);
+    return new Side(
+        part.id(),
+        side,
+        edge.kind(),
+        part.side(side),
+        edge.slope().orElse(defaults.slope()),
+        edge.overhang().orElse(defaults.overhang()),
+        edge.heel().orElse(defaults.heel()),
+        part.plateHeight(),
+        defaults.fascia());
+  }
+
+  /** Every side of a part with every default filled in, in order. */
+  public List<Side> sides(Part part) {
+    List<Side> sides = new ArrayList<>(part.sideCount());
+    for (int i = 0; i < part.sideCount(); i++) {
+      sides.add(side(part, i));
+    }
+    return sides;
+  }
+
+  public Plan withUnit(LengthUnit unit) {
+    return new Plan(unit, title, parts, joins, defaults, extras);
+  }
+
+  public Plan withTitle(String title) {
+    return new Plan(unit, title, parts, joins, defaults, extras);
+  }
+
+  public Plan withParts(List<Part> parts) {
+    return new Plan(unit, title, parts, joins, defaults, extras);
+  }
+
+  public Plan withJoins(List<Join> joins) {
+    return new Plan(unit, title, parts, joins, defaults, extras);
+  }
+
+  public Plan withDefaults(Defaults defaults) {
+    return new Plan(unit, title, parts, joins, defaults, extras);
+  }
+
+  /** The plan with the part of the same id replaced, or the part added if there is none. */
+  public Plan withPart(Part part) {
+    List<Part> changed = new ArrayList<>(parts);
+    for (int i = 0; i < changed.size(); i++) {
+      if (changed.get(i).id().equals(part.id())) {
+        changed.set(i, part);
+        return withParts(changed);
+      }
+    }
+    changed.add(part);
+    return withParts(changed);
+  }
+
+  /** The plan without a part and without the joins that named it. */
+  public Plan withoutPart(String id) {
+    return withParts(parts.stream().filter(p -> !p.id().equals(id)).toList())
+        .withJoins(
+            joins.stream().filter(j -> !j.upper().equals(id) && !j.lower().equals(id)).toList());
+  }
+}

@@ -1,0 +1,24 @@
+package longpoint.surface;
+
+import java.util.List;
+import java.util.Optional;
+import longpoint.plan.Problem;
+
+/**
+ * The whole roof as planes and lines on top of the framing.
+ *
+ * @param planes in the order of parts and sides
+ * @param lines in a fixed order
+ * @param problems what could not be worked out and where
+ */
+public record RoofSurface(List<RoofPlane> planes, List<RoofLine> lines, List<Problem> problems) {
+  public RoofSurface {
+    planes = List.copyOf(planes);
+    lines = List.copyOf(lines);
+    problems = List.copyOf(problems);
+  }
+
+  public Optional<RoofPlane> plane(String id) {
+    return planes.stream().filter(p -> p.id().equals(id)).findFirst();
+  }
+}

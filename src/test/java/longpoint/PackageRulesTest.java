@@ -1,0 +1,127 @@
+package longpoint;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.assertj.core.api.Assertions;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Who may import whom. The table is the one in DEVELOPERS.md; there is no ignore list. */
+class PackageRulesTest {
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("longpoint");
+
+  private static final List<String> STAGES =
+      List.of("geometry", "units", "plan", "surface", "framing", "deck", "field");
+
+  /** Package to the packages of ours it may use, besides itself. */
+  private static final Map<String, List<String>> OURS = new TreeMap<>();
+
+  /** Package to the outside packages it may use, besides the language's own. */
+  private static final Map<String, List<String>> OUTSIDE = new TreeMap<>();
+
+  static {
+    allow("geometry", List.of(), "org.locationtech.jts");
+    allow("units", List.of());
+    allow("plan", List.of("geometry", "units"));
+    allow("surface", List.of("plan", "geometry", "units"), "org.locationtech.jts");
+    allow("framing", STAGES.subList(0, 4));
+    allow("deck", STAGES.subList(0, 5));
+    allow("field", STAGES.subList(0, 6), "org.ojalgo", "com.google.ortools", "org.ejml");
+    allow("drawing", List.of("geometry"));
+    allow("sheets", with(STAGES, "drawing"));
+    allow("pipeline", with(STAGES, "drawing", "sheets"));
+    allow(
+        "export",
+        List.of("drawing", "geometry", "units"),
+        "org.apache.batik",
+        "org.w3c",
+        "org.xml",
+        "org.apache.pdfbox",
+        "org.apache.fontbox",
+        "org.dhatim",
+        "jakarta.mail",
+        "org.eclipse.angus",
+        "com.fasterxml.jackson");
+    allow(
+        "planfile", List.of("plan", "geometry", "units"), "com.fasterxml.jackson", "com.networknt");
+    allow("editor", List.of("plan", "geometry", "units"));
+    allow(
+        "desktop",
+        with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile", "editor"),
+        "javax.swing",
+        "java.awt",
+        "com.formdev",
+        "net.miginfocom",
+        "org.apache.batik",
+        "org.w3c");
+    allow(
+        "cli",
+        with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile"),
+        "picocli",
+        "com.fasterxml.jackson");
+  }
+
+  private static void allow(String of, List<String> ours, String... outside) {
+    OURS.put(of, ours);
+    OUTSIDE.put(of, List.of(outside));
+  }
+
+  private static List<String> with(List<String> some, String... more) {
+    return Stream.concat(some.stream(), Stream.of(more)).toList();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyPackageImportsOnlyWhatTheTableAllows() {
+    return OURS.keySet().stream().map(p -> DynamicTest.dynamicTest(p, () -> check(p)));
+  }
+
+  private static void check(String name) {
+    String[] allowed =
+        Stream.of(
+                Stream.of("longpoint." + name + ".."),
+                OURS.get(name).stream().map(p -> "longpoint." + p + ".."),
+                OUTSIDE.get(name).stream().map(p -> p + ".."),
+                Stream.of(
+                    "java.lang..", "java.util..", "java.math..", "java.text..", "java.time.."),
+                Stream.of("java.io..", "java.nio..", "java.net..", "javax.xml.."),
+                Stream.of("java.security..", "javax.imageio.."))
+            .flatMap(s -> s)
+            .toArray(String[]::new);
+    classes()
+        .that(resideInAPackage("longpoint." + name + ".."))
+        .should()
+        .onlyDependOnClassesThat(resideInAnyPackage(allowed).or(PRIMITIVE))
+        .allowEmptyShould(true)
+        .check(CLASSES);
+  }
+
+  private static final com.tngtech.archunit.base.DescribedPredicate<JavaClass> PRIMITIVE =
+      com.tngtech.archunit.base.DescribedPredicate.describe(
+          "primitives and arrays of what is allowed",
+          c -> c.isPrimitive() || (c.isArray() && c.getBaseComponentType().isPrimitive()));
+
+  @Test
+  void everyPackageStandsInTheTable() {
+    Assertions.assertThat(
+            CLASSES.stream()
+                .map(JavaClass::getPackageName)
+                .filter(p -> !p.equals("longpoint"))
+                .map(p -> p.split("\\.")[1])
+                .distinct())
+        .isSubsetOf(OURS.keySet());
+  }
+}
