@@ -64,6 +64,7 @@ class PackageRulesTest {
         with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile", "editor"),
         "javax.swing",
         "java.awt",
+        "javax.accessibility",
         "com.formdev",
         "net.miginfocom",
         "org.apache.batik",
