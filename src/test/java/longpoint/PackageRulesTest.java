@@ -61,7 +61,7 @@ class PackageRulesTest {
     allow("editor", List.of("plan", "geometry", "units"));
     allow(
         "desktop",
-        with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile", "editor"),
+        with(STAGES, "drawing", "sheets", "pipeline", "export", "packet", "planfile", "editor"),
         "javax.swing",
         "java.awt",
         "javax.accessibility",
@@ -71,9 +71,8 @@ class PackageRulesTest {
         "org.w3c");
     allow(
         "cli",
-        with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile"),
-        "picocli",
-        "com.fasterxml.jackson");
+        with(STAGES, "drawing", "sheets", "pipeline", "export", "packet", "planfile"),
+        "picocli");
   }
 
   private static void allow(String of, List<String> ours, String... outside) {
