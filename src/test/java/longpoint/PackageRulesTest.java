@@ -58,6 +58,10 @@ class PackageRulesTest {
         "com.fasterxml.jackson");
     allow(
         "planfile", List.of("plan", "geometry", "units"), "com.fasterxml.jackson", "com.networknt");
+    allow(
+        "packet",
+        with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile"),
+        "com.fasterxml.jackson");
     allow("editor", List.of("plan", "geometry", "units"));
     allow(
         "desktop",
