@@ -1,0 +1,42 @@
+package longpoint.editor;
+
+/** Figures typed in the middle of a gesture, in plan units. */
+public sealed interface Entry {
+  /** What a state can make use of. */
+  enum Kind {
+    LENGTH,
+    SIZE,
+    ANGLE
+  }
+
+  Kind kind();
+
+  /** A length, e.g. along the direction pointed in. */
+  record Length(double length) implements Entry {
+    @Override
+    public Kind kind() {
+      return Kind.LENGTH;
+    }
+  }
+
+  /**
+   * A rectangle's size.
+   *
+   * @param width along x or along the wall
+   * @param depth along y or away from the wall
+   */
+  record Size(double width, double depth) implements Entry {
+    @Override
+    public Kind kind() {
+      return Kind.SIZE;
+    }
+  }
+
+  /** An angle in degrees, counter-clockwise. */
+  record Angle(double degrees) implements Entry {
+    @Override
+    public Kind kind() {
+      return Kind.ANGLE;
+    }
+  }
+}

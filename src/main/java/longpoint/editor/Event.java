@@ -1,0 +1,40 @@
+package longpoint.editor;
+
+/**
+ * Something the user did. Pointer events speak of the main button only; the window keeps panning
+ * and zooming to itself.
+ */
+public sealed interface Event {
+  /** The pointer moved with no button down. */
+  record Moved(Pointer pointer) implements Event {}
+
+  /** The button went down. */
+  record Pressed(Pointer pointer) implements Event {}
+
+  /** The pointer moved with the button down. */
+  record Dragged(Pointer pointer) implements Event {}
+
+  /** The button came up. */
+  record Released(Pointer pointer) implements Event {}
+
+  /** The second press of a double click came up; comes after its own pressed and released. */
+  record DoubleClicked(Pointer pointer) implements Event {}
+
+  /** A key that means something by itself. */
+  record Pressing(Key key) implements Event {}
+
+  /** Typed figures, read and found good, confirmed with Enter. */
+  record Typed(Entry entry) implements Event {}
+
+  /** Keys that tools know. Escape is the runner's own. */
+  enum Key {
+    ENTER,
+    ESCAPE,
+    BACKSPACE,
+    DELETE,
+    UP,
+    DOWN,
+    LEFT,
+    RIGHT
+  }
+}

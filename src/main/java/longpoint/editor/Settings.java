@@ -1,0 +1,42 @@
+package longpoint.editor;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import longpoint.plan.EdgeKind;
+import longpoint.units.LengthUnit;
+
+/**
+ * How the user likes to draw.
+ *
+ * @param grid positions and lengths round to this step where nothing else holds them, plan units; 0
+ *     for none
+ * @param snaps kinds that are on
+ * @param edgeKind what the edge kind tool sets; empty goes round the kinds
+ */
+public record Settings(double grid, Set<Snap.Kind> snaps, Optional<EdgeKind> edgeKind) {
+  public Settings {
+    snaps = Set.copyOf(snaps);
+    Objects.requireNonNull(edgeKind);
+    if (!(grid >= 0) || Double.isInfinite(grid)) {
+      throw new IllegalArgumentException("grid must be 0 or more and finite, not " + grid);
+    }
+  }
+
+  public static Settings of(LengthUnit unit) {
+    double grid = unit == LengthUnit.INCH ? 6 : 100;
+    return new Settings(grid, Set.of(Snap.Kind.values()), Optional.empty());
+  }
+
+  public Settings withGrid(double grid) {
+    return new Settings(grid, snaps, edgeKind);
+  }
+
+  public Settings withSnaps(Set<Snap.Kind> snaps) {
+    return new Settings(grid, snaps, edgeKind);
+  }
+
+  public Settings withEdgeKind(Optional<EdgeKind> edgeKind) {
+    return new Settings(grid, snaps, edgeKind);
+  }
+}

@@ -1,0 +1,285 @@
+package longpoint.editor;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import longpoint.plan.Plan;
+
+/**
+ * Feeds what the user does to the tool in hand and puts what comes of it into the document. It is
+ * the only one that changes the document. Meant for one thread.
+ *
+ * <p>Typed figures: while the state {@link #wantsText wants} some, the window passes characters to
+ * {@link #type}; Backspace then takes back a character and Enter hands the figures to the state. A
+ * figure that cannot be read stays as typed and {@link #entryProblem} says what is wrong with it.
+ *
+ * <p>Escape backs out one step: first the typed text, then the gesture step by step, then to the
+ * home tool, then the selection.
+ */
+public final class ToolRunner {
+  private final Document document;
+  private final Tool home;
+  private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
+  private Settings settings;
+  private Tool tool;
+  private ToolState state;
+  private Optional<Plan> preview = Optional.empty();
+  private Optional<String> refusal = Optional.empty();
+  private String entry = "";
+  private Optional<String> entryProblem = Optional.empty();
+
+  /**
+   * @param home the tool that Escape ends in
+   */
+  public ToolRunner(Document document, Tool home) {
+    this.document = Objects.requireNonNull(document);
+    this.home = Objects.requireNonNull(home);
+    this.settings = Settings.of(document.plan().unit());
+    this.tool = home;
+    this.state = home.start();
+  }
+
+  // What to show
+
+  public Document document() {
+    return document;
+  }
+
+  /** The plan to show: the preview of a gesture under way, or the settled plan. */
+  public Plan shown() {
+    return preview.orElse(document.plan());
+  }
+
+  /** Whether {@link #shown} is not settled yet. */
+  public boolean previewing() {
+    return preview.isPresent();
+  }
+
+  public Overlay overlay() {
+    return state.overlay(scene());
+  }
+
+  /** A sentence: why the last thing could not be done, or what the pointer will do next. */
+  public String status() {
+    return entryProblem.or(() -> refusal).orElseGet(() -> state.status(scene()));
+  }
+
+  public Tool tool() {
+    return tool;
+  }
+
+  public ToolState state() {
+    return state;
+  }
+
+  public Settings settings() {
+    return settings;
+  }
+
+  /** What has been typed and not yet confirmed. */
+  public String entry() {
+    return entry;
+  }
+
+  /** What is wrong with the typed text, in words; empty when nothing is known to be. */
+  public Optional<String> entryProblem() {
+    return entryProblem;
+  }
+
+  /** Whether characters typed now are figures for the tool. */
+  public boolean wantsText() {
+    return !state.wants().isEmpty();
+  }
+
+  /** Calls the listener whenever anything of the above may have changed. */
+  public void onChange(Runnable listener) {
+    listeners.add(listener);
+  }
+
+  // What the user does
+
+  /** Takes a tool in hand; a gesture under way is dropped. */
+  public void choose(Tool tool) {
+    this.tool = Objects.requireNonNull(tool);
+    rest();
+    tell();
+  }
+
+  public void use(Settings settings) {
+    this.settings = Objects.requireNonNull(settings);
+    tell();
+  }
+
+  public void handle(Event event) {
+    if (event instanceof Event.Pressing pressing) {
+      press(pressing.key());
+    } else {
+      feed(event);
+    }
+    tell();
+  }
+
+  /**
+   * Adds characters to the typed entry.
+   *
+   * @return whether the tool wants figures now; if not, nothing was taken
+   */
+  public boolean type(String text) {
+    if (!wantsText()) {
+      return false;
+    }
+    entry += text;
+    entryProblem = Optional.empty();
+    tell();
+    return true;
+  }
+
+  /** Carries out a command on the settled plan; a gesture under way is dropped. */
+  public void apply(Command command) {
+    rest();
+    carry(command.on(document.plan()));
+    tell();
+  }
+
+  public void select(Selection selection) {
+    document.select(selection);
+    tell();
+  }
+
+  public void undo() {
+    rest();
+    document.undo();
+    tell();
+  }
+
+  public void redo() {
+    rest();
+    document.redo();
+    tell();
+  }
+
+  /** Starts over with a plan from a file: it counts as saved and its history is empty. */
+  public void open(Plan plan) {
+    rest();
+    document.open(plan);
+    settings = Settings.of(plan.unit());
+    tell();
+  }
+
+  /** Starts over with a plan rescued after a crash: it counts as not saved. */
+  public void recover(Plan plan) {
+    open(plan);
+    document.recover(plan);
+    tell();
+  }
+
+  /**
+   * Marks a plan as the one in the file.
+   *
+   * @param plan what was written, which need not be the present plan any more
+   */
+  public void saved(Plan plan) {
+    document.markSaved(plan);
+    tell();
+  }
+
+  // Steps
+
+  private void press(Event.Key key) {
+    switch (key) {
+      case ESCAPE -> backOut();
+      case ENTER -> {
+        if (entry.isBlank()) {
+          feed(new Event.Pressing(key));
+        } else {
+          confirm();
+        }
+      }
+      case BACKSPACE -> {
+        if (entry.isEmpty()) {
+          feed(new Event.Pressing(key));
+        } else {
+          entry = entry.substring(0, entry.offsetByCodePoints(entry.length(), -1));
+          entryProblem = Optional.empty();
+        }
+      }
+      default -> feed(new Event.Pressing(key));
+    }
+  }
+
+  private void backOut() {
+    if (refusal.isPresent()) {
+      refusal = Optional.empty();
+    }
+    if (!entry.isEmpty()) {
+      clearEntry();
+      return;
+    }
+    preview = Optional.empty();
+    Optional<ToolState> back = state.back();
+    if (back.isPresent()) {
+      state = back.get();
+    } else if (tool != home) {
+      tool = home;
+      rest();
+    } else {
+      document.select(Selection.NONE);
+    }
+  }
+
+  private void confirm() {
+    TypedText read = TypedText.read(entry, state.wants(), document.plan().unit());
+    if (read instanceof TypedText.Good good) {
+      clearEntry();
+      feed(new Event.Typed(good.entry()));
+    } else if (read instanceof TypedText.Bad bad) {
+      entryProblem = Optional.of(bad.why());
+    }
+  }
+
+  private void feed(Event event) {
+    refusal = Optional.empty();
+    Step step = state.on(event, scene());
+    state = step.next();
+    if (!wantsText()) {
+      clearEntry();
+    }
+    carry(step.outcome());
+    step.selection().ifPresent(document::select);
+  }
+
+  private void carry(Outcome outcome) {
+    if (outcome instanceof Outcome.Preview shown) {
+      preview = Optional.of(shown.plan());
+    } else if (outcome instanceof Outcome.Commit commit) {
+      preview = Optional.empty();
+      document.commit(commit.name(), commit.plan());
+    } else if (outcome instanceof Outcome.Revert) {
+      preview = Optional.empty();
+    } else if (outcome instanceof Outcome.Refuse refused) {
+      preview = Optional.empty();
+      refusal = Optional.of(refused.why());
+    }
+  }
+
+  private void rest() {
+    state = tool.start();
+    preview = Optional.empty();
+    refusal = Optional.empty();
+    clearEntry();
+  }
+
+  private void clearEntry() {
+    entry = "";
+    entryProblem = Optional.empty();
+  }
+
+  private Scene scene() {
+    return new Scene(document.plan(), document.selection(), settings);
+  }
+
+  private void tell() {
+    listeners.forEach(Runnable::run);
+  }
+}
