@@ -1,5 +1,7 @@
 package longpoint.units;
 
+import java.util.Objects;
+
 /**
  * How steep a roof plane is, and how its user likes that said.
  *
@@ -13,6 +15,8 @@ public record Slope(double ratio, Notation notation) {
     IN_TWELVE,
     /** Angle from level: {@code 33.7deg}. */
     DEGREES,
+    /** Rise in a run of a hundred: {@code 66.7%}. */
+    PERCENT,
     /** Rise over run as a plain number: {@code 0.6667}. */
     RATIO
   }
@@ -21,6 +25,7 @@ public record Slope(double ratio, Notation notation) {
     if (!(ratio >= 0) || Double.isInfinite(ratio)) {
       throw new IllegalArgumentException("a slope is at least 0 and finite, not " + ratio);
     }
+    Objects.requireNonNull(notation);
   }
 
   public static Slope inTwelve(double rise) {
@@ -28,7 +33,12 @@ public record Slope(double ratio, Notation notation) {
   }
 
   public static Slope degrees(double angle) {
-    return new Slope(Math.tan(Math.toRadians(angle)), Notation.DEGREES);
+    // StrictMath: the same plan must give the same bits on every machine.
+    return new Slope(StrictMath.tan(StrictMath.toRadians(angle)), Notation.DEGREES);
+  }
+
+  public static Slope percent(double rise) {
+    return new Slope(rise / 100, Notation.PERCENT);
   }
 
   public static Slope ratio(double ratio) {
@@ -36,6 +46,6 @@ public record Slope(double ratio, Notation notation) {
   }
 
   public double degrees() {
-    return Math.toDegrees(Math.atan(ratio));
+    return StrictMath.toDegrees(StrictMath.atan(ratio));
   }
 }

@@ -1,0 +1,279 @@
+package longpoint.units;
+
+import java.util.Objects;
+
+/**
+ * Reads a length as a person types it, in any unit, with sums: {@code 24'3-1/2}, {@code 24ft
+ * 3.5in}, {@code 7315mm}, {@code 7.315 m}, {@code (24' - 2*3 1/2)/2}. A bare number is in the
+ * plan's unit; a bare number after feet is inches.
+ *
+ * <p>The arithmetic is exact; the one rounding is to the nearest double at the end. Text that two
+ * careful people could read as two lengths is refused, with both spelt out: a wrong guess here is
+ * cut into lumber. A hyphen between feet and inches joins them when it stands without spaces; with
+ * spaces it takes away, and where that could be meant either way the reader asks.
+ */
+public final class LengthEntry {
+  /** Which lengths a place takes. */
+  public enum Allowed {
+    ANY,
+    NOT_NEGATIVE,
+    POSITIVE
+  }
+
+  private static final Exact INCHES_PER_FOOT = Exact.of(12);
+
+  /**
+   * A length or a plain number on the way to the answer.
+   *
+   * @param amount in the plan's unit
+   * @param mark the unit it was typed with; none for a bare number
+   * @param bareWhole whether it is nothing but digits
+   */
+  private record Quantity(Exact amount, UnitMark mark, boolean bareWhole) {
+    Quantity negated() {
+      return new Quantity(amount.negated(), mark, false);
+    }
+  }
+
+  private final Typed in;
+  private final LengthUnit plan;
+
+  private LengthEntry(Typed in, LengthUnit plan) {
+    this.in = in;
+    this.plan = Objects.requireNonNull(plan);
+  }
+
+  /** The length in the plan's unit. */
+  public static double read(String typed, LengthUnit plan) throws EntryException {
+    return read(typed, plan, Allowed.ANY);
+  }
+
+  /** The length in the plan's unit, if the place takes it. */
+  public static double read(String typed, LengthUnit plan, Allowed allowed) throws EntryException {
+    double length = new LengthEntry(new Typed(typed), plan).whole();
+    if (allowed == Allowed.NOT_NEGATIVE && length < 0) {
+      throw new EntryException(
+          typed, 0, "This length cannot be below zero.", "Type it without the minus.");
+    }
+    if (allowed == Allowed.POSITIVE && length <= 0) {
+      throw new EntryException(
+          typed, 0, "This length must be more than zero.", "Type a length, as in 24'3-1/2.");
+    }
+    return length;
+  }
+
+  private double whole() throws EntryException {
+    in.skipSpaces();
+    if (in.atEnd()) {
+      throw in.wrong(0, "Nothing is typed here.", "Type a length, as in 24'3-1/2 or 7315mm.");
+    }
+    Quantity sum = sum();
+    in.skipSpaces();
+    if (!in.atEnd()) {
+      throw trailing();
+    }
+    double length = sum.amount().toDouble();
+    if (!Double.isFinite(length)) {
+      throw in.wrong(0, "This length is too large.", "Check the number of digits.");
+    }
+    return length == 0 ? 0 : length;
+  }
+
+  private EntryException trailing() {
+    if (Numeral.starts(in)) {
+      return in.wrong(
+          in.at(),
+          "Two numbers stand side by side.",
+          "Mark the feet, as in 24'3 1/2, or put a + between.");
+    }
+    if (in.peek() == ')') {
+      return in.wrong(in.at(), "A bracket closes that never opened.", "Take it out.");
+    }
+    return in.wrong(
+        in.at(),
+        "“" + in.text(in.at(), in.at() + 1) + "” has no place here.",
+        "Use ' or ft, \" or in, mm, cm, m, and + - * / ( ).");
+  }
+
+  private Quantity sum() throws EntryException {
+    int from = in.at();
+    Quantity left = product();
+    while (true) {
+      boolean spaceBefore = in.skipSpaces();
+      int sign = in.at();
+      char op = in.peek();
+      if (op != '+' && op != '-') {
+        return left;
+      }
+      in.advance(1);
+      boolean spaceAfter = in.skipSpaces();
+      Quantity right = product();
+      if (op == '-' && !spaceBefore && !spaceAfter && left.bareWhole() && right.bareWhole()) {
+        throw dashed(from);
+      }
+      left = add(left, op == '-' ? right.negated() : right, sign);
+    }
+  }
+
+  /** Numbers run together with hyphens: feet-inches-sixteenths to some, a subtraction to others. */
+  private EntryException dashed(int from) {
+    while (in.peek() == '-' && Typed.isDigit(in.peek(1))) {
+      in.advance(1);
+      in.takeDigits();
+    }
+    String typed = in.text(from, in.at());
+    String[] n = typed.split("[^0-9]+");
+    boolean wholeNumbers = typed.matches("[0-9'′’\\-–]+");
+    String joined =
+        switch (wholeNumbers ? n.length : 0) {
+          case 2 -> "For feet and inches write " + n[0] + "'" + n[1] + "\"; ";
+          case 3 ->
+              "For feet, inches and sixteenths write " + n[0] + "'" + n[1] + " " + n[2] + "/16\"; ";
+          default -> "";
+        };
+    String apart = wholeNumbers ? ", as in " + String.join(" - ", n) : "";
+    return in.wrong(
+        from,
+        typed + " can be read in more than one way.",
+        joined + "to subtract put spaces round the minus" + apart + ".");
+  }
+
+  private Quantity product() throws EntryException {
+    Quantity left = factor();
+    while (true) {
+      int back = in.at();
+      in.skipSpaces();
+      int sign = in.at();
+      if (in.take('*')) {
+        left = multiply(left, factor(), sign);
+      } else if (in.take('/')) {
+        left = divide(left, factor(), sign);
+      } else {
+        in.backTo(back);
+        return left;
+      }
+    }
+  }
+
+  private Quantity add(Quantity a, Quantity b, int sign) throws EntryException {
+    boolean bare = a.mark() == UnitMark.NONE || b.mark() == UnitMark.NONE;
+    if (bare && (a.mark().foreignTo(plan) || b.mark().foreignTo(plan))) {
+      throw in.wrong(
+          sign,
+          "One of these lengths has a unit and the other has none.",
+          "Mark both, as in 12' + 3 1/2\" or 3600mm + 90mm.");
+    }
+    UnitMark mark = a.mark() == UnitMark.NONE ? b.mark() : a.mark();
+    return new Quantity(a.amount().plus(b.amount()), mark, false);
+  }
+
+  private Quantity multiply(Quantity a, Quantity b, int sign) throws EntryException {
+    if (a.mark() != UnitMark.NONE && b.mark() != UnitMark.NONE) {
+      throw in.wrong(
+          sign, "A length times a length is an area.", "Leave the unit off one of the two.");
+    }
+    UnitMark mark = a.mark() == UnitMark.NONE ? b.mark() : a.mark();
+    return new Quantity(a.amount().times(b.amount()), mark, false);
+  }
+
+  private Quantity divide(Quantity a, Quantity b, int sign) throws EntryException {
+    if (b.mark() != UnitMark.NONE) {
+      throw in.wrong(
+          sign, "A length cannot be divided by a length here.", "Divide by a plain number.");
+    }
+    if (b.amount().isZero()) {
+      throw in.wrong(sign, "Nothing can be divided by zero.", "Divide by another number.");
+    }
+    return new Quantity(a.amount().over(b.amount()), a.mark(), false);
+  }
+
+  private Quantity factor() throws EntryException {
+    in.skipSpaces();
+    if (in.take('-')) {
+      return factor().negated();
+    }
+    if (in.take('+')) {
+      return factor();
+    }
+    int open = in.at();
+    if (in.take('(')) {
+      in.skipSpaces();
+      Quantity inside = sum();
+      in.skipSpaces();
+      if (!in.take(')')) {
+        if (in.atEnd()) {
+          throw in.wrong(open, "This bracket never closes.", "Add a closing bracket.");
+        }
+        throw trailing();
+      }
+      return new Quantity(inside.amount(), inside.mark(), false);
+    }
+    if (!Numeral.starts(in)) {
+      throw in.wrong(in.at(), "A number is missing here.", "Type a length, as in 24'3-1/2.");
+    }
+    return quantity();
+  }
+
+  private Quantity quantity() throws EntryException {
+    int from = in.at();
+    Numeral.Read number = Numeral.read(in);
+    UnitMark mark = UnitMark.take(in);
+    if (mark == UnitMark.NONE) {
+      return new Quantity(number.value(), mark, number.whole());
+    }
+    Exact amount = number.value().times(mark.in(plan));
+    if (mark == UnitMark.FOOT) {
+      amount = amount.plus(inchesAfterFeet(from).times(UnitMark.INCH.in(plan)));
+    }
+    return new Quantity(amount, mark, false);
+  }
+
+  /** The inches that belong to the feet just read; zero, finger unmoved, if there are none. */
+  private Exact inchesAfterFeet(int from) throws EntryException {
+    int back = in.at();
+    boolean spaceBefore = in.skipSpaces();
+    boolean dash = in.take('-');
+    boolean spaceAfter = dash && in.skipSpaces();
+    if (!Numeral.starts(in)) {
+      in.backTo(back);
+      return Exact.ZERO;
+    }
+    int number = in.at();
+    Exact inches = Numeral.read(in).value();
+    if (in.peek() == '-' && Typed.isDigit(in.peek(1))) {
+      throw dashed(from);
+    }
+    UnitMark mark = UnitMark.take(in);
+    boolean inchLike = mark == UnitMark.NONE || mark == UnitMark.INCH;
+    if (!dash) {
+      if (inchLike) {
+        return inches;
+      }
+      throw in.wrong(
+          number,
+          "Only inches can follow feet.",
+          "Put a + between: " + in.text(from, back) + " + " + in.text(number, in.at()) + ".");
+    }
+    boolean underAFoot = inches.compareTo(INCHES_PER_FOOT) < 0;
+    boolean tight = !spaceBefore && !spaceAfter;
+    if (tight && inchLike && underAFoot) {
+      return inches;
+    }
+    int end = in.at();
+    in.skipSpaces();
+    boolean ofAProduct = in.peek() == '*' || in.peek() == '/';
+    if (inchLike && (tight || underAFoot && !ofAProduct)) {
+      String feet = in.text(from, back);
+      String rest = in.text(number, end);
+      throw in.wrong(
+          back,
+          in.text(from, end) + " can be read in more than one way.",
+          "For feet and inches together write "
+              + (feet + " " + rest)
+              + "; to subtract write ("
+              + (feet + ") - " + rest + "."));
+    }
+    in.backTo(back);
+    return Exact.ZERO;
+  }
+}
