@@ -55,6 +55,12 @@ public sealed interface Mark {
       }
     }
 
+    /** The point a given share of the way along: 0 is the start, 1 the end. */
+    public Point at(double share) {
+      double radians = Math.toRadians(startDegrees + share * sweepDegrees);
+      return centre.plus(new Point(Math.cos(radians), Math.sin(radians)).times(radius));
+    }
+
     @Override
     public void accept(MarkVisitor visitor) {
       visitor.arc(this);
@@ -84,14 +90,38 @@ public sealed interface Mark {
   }
 
   /**
-   * A dimension line between two points.
+   * A dimension line between two points. {@link DimensionLayout} says where its strokes and its
+   * figure go.
    *
+   * @param from measured from here
+   * @param to to here; not the same point
    * @param offsetMm how far on paper the dimension line stands off to the left of from→to; negative
    *     to the right
+   * @param slideMm how far on paper the figure is moved along from→to, away from the middle of the
+   *     dimension line, where the line is too short for it
    * @param text what it says
    */
-  record Dimension(Point from, Point to, double offsetMm, String text, Layer layer, String subject)
+  record Dimension(
+      Point from,
+      Point to,
+      double offsetMm,
+      double slideMm,
+      String text,
+      Layer layer,
+      String subject)
       implements Mark {
+    public Dimension {
+      if (from.equals(to)) {
+        throw new IllegalArgumentException("a dimension needs two points apart");
+      }
+    }
+
+    /** With its figure in the middle. */
+    public Dimension(
+        Point from, Point to, double offsetMm, String text, Layer layer, String subject) {
+      this(from, to, offsetMm, 0, text, layer, subject);
+    }
+
     @Override
     public void accept(MarkVisitor visitor) {
       visitor.dimension(this);

@@ -1,5 +1,7 @@
 package longpoint.drawing;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -11,10 +13,21 @@ public record Pen(double widthMm, LineType type) {
   /** Line types of drawing practice. */
   public enum LineType {
     CONTINUOUS,
-    DASHED,
+    DASHED(3, 1.5),
     /** Long dash, dot: centre lines. */
-    CHAIN,
-    DOTTED
+    CHAIN(8, 1.5, 0.5, 1.5),
+    DOTTED(0.5, 1);
+
+    private final List<Double> pattern;
+
+    LineType(double... pattern) {
+      this.pattern = Arrays.stream(pattern).boxed().toList();
+    }
+
+    /** Stroke, gap, stroke, gap … on paper, in millimetres; empty for an unbroken line. */
+    public List<Double> patternMm() {
+      return pattern;
+    }
   }
 
   public Pen {

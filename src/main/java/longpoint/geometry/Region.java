@@ -24,4 +24,18 @@ public record Region(Ring shell, List<Ring> holes) {
     }
     return area;
   }
+
+  /** Whether a point lies on this ground; a point on an edge may fall either way. */
+  public boolean contains(Point p) {
+    return shell.contains(p) && holes.stream().noneMatch(h -> h.contains(p));
+  }
+
+  /** Distance of a point from the nearest edge, never negative. */
+  public double edgeDistance(Point p) {
+    double least = shell.distance(p);
+    for (Ring hole : holes) {
+      least = Math.min(least, hole.distance(p));
+    }
+    return least;
+  }
 }

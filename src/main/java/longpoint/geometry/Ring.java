@@ -80,4 +80,30 @@ public record Ring(List<Point> points) {
   public Bounds bounds() {
     return Bounds.of(points);
   }
+
+  /**
+   * Whether a point lies inside, by counting crossings; a point on the line itself may fall either
+   * way.
+   */
+  public boolean contains(Point p) {
+    boolean inside = false;
+    for (int i = 0; i < size(); i++) {
+      Point a = corner(i);
+      Point b = corner(i + 1);
+      boolean crossesLevel = a.y() > p.y() != b.y() > p.y();
+      if (crossesLevel && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+        inside = !inside;
+      }
+    }
+    return inside;
+  }
+
+  /** Distance of a point from the line, never negative. */
+  public double distance(Point p) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < size(); i++) {
+      least = Math.min(least, side(i).distance(p));
+    }
+    return least;
+  }
 }
