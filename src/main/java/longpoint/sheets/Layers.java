@@ -1,0 +1,87 @@
+package longpoint.sheets;
+
+import java.util.List;
+import longpoint.drawing.Ink;
+import longpoint.drawing.Layer;
+import longpoint.drawing.Pen;
+import longpoint.surface.LineKind;
+
+/**
+ * The layers of every drawing. Names are formed by the rule of the US National CAD Standard:
+ * discipline, major group, minor group of four letters, status (E: existing); the minor groups for
+ * kinds of roof line are our own, as the rule allows. Line widths are 0.18, 0.25, 0.35 and 0.5 mm
+ * from the series of ISO 128 with ratio √2; hidden lines are dashed and narrow.
+ */
+public final class Layers {
+  public static final Layer TINT =
+      new Layer("A-ROOF-PATT", "Roof planes", Pen.solid(0.18), Ink.TINT);
+  public static final Layer WALL = new Layer("A-WALL-OTLN", "Walls", Pen.solid(0.35), Ink.MAIN);
+  public static final Layer WALL_EXISTING =
+      new Layer("A-WALL-OTLN-E", "Existing walls", Pen.solid(0.25), Ink.QUIET);
+  public static final Layer COVERED =
+      new Layer("A-ROOF-HIDN", "Beneath another roof", Pen.dashed(0.25), Ink.HIDDEN);
+  public static final Layer RIDGE = new Layer("A-ROOF-RIDG", "Ridge", Pen.solid(0.5), Ink.RIDGE);
+  public static final Layer HIP = new Layer("A-ROOF-HIPS", "Hip", Pen.solid(0.5), Ink.RIDGE);
+  public static final Layer VALLEY = new Layer("A-ROOF-VALY", "Valley", Pen.solid(0.5), Ink.VALLEY);
+  public static final Layer EAVE = new Layer("A-ROOF-EAVE", "Eave", Pen.solid(0.5), Ink.EDGE);
+  public static final Layer RAKE = new Layer("A-ROOF-RAKE", "Rake", Pen.solid(0.5), Ink.EDGE);
+  public static final Layer BREAK =
+      new Layer("A-ROOF-BRKS", "Pitch break", Pen.solid(0.35), Ink.RIDGE);
+  public static final Layer ABUTMENT =
+      new Layer("A-ROOF-ABUT", "Abutment", chain(0.35), Ink.VALLEY);
+  public static final Layer STEP = new Layer("A-ROOF-STEP", "Step", chain(0.35), Ink.EDGE);
+  public static final Layer SLOPE =
+      new Layer("A-ROOF-SLOP", "Slope, arrow points down", Pen.solid(0.25), Ink.MAIN);
+  public static final Layer NAMES = new Layer("A-ROOF-IDEN", "Names", Pen.solid(0.25), Ink.MAIN);
+  public static final Layer DIMENSIONS =
+      new Layer("A-ANNO-DIMS", "Dimensions", Pen.solid(0.18), Ink.MEASURE);
+  public static final Layer FRAME =
+      new Layer("A-ANNO-TTLB", "Border and title block", Pen.solid(0.5), Ink.MAIN);
+  public static final Layer RULES =
+      new Layer("A-ANNO-RULE", "Rules of tables", Pen.solid(0.18), Ink.QUIET);
+  public static final Layer TEXT = new Layer("A-ANNO-TEXT", "Lettering", Pen.solid(0.25), Ink.MAIN);
+  public static final Layer SMALL_PRINT =
+      new Layer("A-ANNO-NOTE", "Notes", Pen.solid(0.25), Ink.QUIET);
+  public static final Layer SYMBOL =
+      new Layer("A-ANNO-SYMB", "North arrow and scale bar", Pen.solid(0.25), Ink.MAIN);
+
+  private Layers() {}
+
+  /** The layer of a kind of roof line. */
+  public static Layer of(LineKind kind) {
+    return switch (kind) {
+      case RIDGE -> RIDGE;
+      case HIP -> HIP;
+      case VALLEY -> VALLEY;
+      case EAVE -> EAVE;
+      case RAKE -> RAKE;
+      case BREAK -> BREAK;
+      case ABUTMENT -> ABUTMENT;
+      case STEP -> STEP;
+    };
+  }
+
+  /** Every layer a plan view may use, in the order they are painted. */
+  public static List<Layer> ofPlanView() {
+    return List.of(
+        TINT,
+        COVERED,
+        WALL_EXISTING,
+        WALL,
+        EAVE,
+        RAKE,
+        BREAK,
+        ABUTMENT,
+        STEP,
+        VALLEY,
+        HIP,
+        RIDGE,
+        DIMENSIONS,
+        SLOPE,
+        NAMES);
+  }
+
+  private static Pen chain(double widthMm) {
+    return new Pen(widthMm, Pen.LineType.CHAIN);
+  }
+}
