@@ -1,8 +1,10 @@
 package longpoint.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
+import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
@@ -77,6 +79,29 @@ public record Part(
 
   public Region region() {
     return new Region(outline, holes);
+  }
+
+  /**
+   * This part with its outline counter-clockwise and its holes clockwise, each edge staying with
+   * its side. A ring that is turned starts at the same corner.
+   */
+  public Part rightWayRound() {
+    List<Ring> turned = new ArrayList<>();
+    List<Edge> kept = new ArrayList<>();
+    for (Ring ring : rings()) {
+      List<Edge> own = new ArrayList<>(edges.subList(kept.size(), kept.size() + ring.size()));
+      double area = ring.signedArea();
+      if (turned.isEmpty() ? area < 0 : area > 0) {
+        List<Point> corners = new ArrayList<>(ring.points());
+        Collections.reverse(corners.subList(1, corners.size()));
+        Collections.reverse(own);
+        turned.add(new Ring(corners));
+      } else {
+        turned.add(ring);
+      }
+      kept.addAll(own);
+    }
+    return withShape(turned.get(0), turned.subList(1, turned.size()), kept);
   }
 
   public Part withShape(Ring outline, List<Ring> holes, List<Edge> edges) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import longpoint.units.LengthUnit;
 
 /**
@@ -106,5 +107,31 @@ public record Plan(
     return withParts(parts.stream().filter(p -> !p.id().equals(id)).toList())
         .withJoins(
             joins.stream().filter(j -> !j.upper().equals(id) && !j.lower().equals(id)).toList());
+  }
+
+  /** The plan with a part under another id, in the joins too. */
+  public Plan withPartRenamed(String from, String to) {
+    UnaryOperator<String> name = id -> id.equals(from) ? to : id;
+    return withParts(parts.stream().map(p -> p.withId(name.apply(p.id()))).toList())
+        .withJoins(
+            joins.stream()
+                .map(
+                    j ->
+                        new Join(
+                            name.apply(j.upper()),
+                            name.apply(j.lower()),
+                            j.method(),
+                            j.madeFor(),
+                            j.extras()))
+                .toList());
+  }
+
+  /** The first of {@code stem}, {@code stem-2}, {@code stem-3}, … that no part has for its id. */
+  public String freshId(String stem) {
+    String id = stem;
+    for (int n = 2; part(id).isPresent(); n++) {
+      id = stem + "-" + n;
+    }
+    return id;
   }
 }
