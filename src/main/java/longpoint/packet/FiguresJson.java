@@ -1,0 +1,115 @@
+package longpoint.packet;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import longpoint.geometry.Point3;
+import longpoint.geometry.Region;
+import longpoint.geometry.Ring;
+import longpoint.pipeline.Design;
+import longpoint.plan.Problem;
+import longpoint.surface.RoofLine;
+import longpoint.surface.RoofPlane;
+
+/**
+ * Every figure of a design for programs to read: in the plan's unit, unrounded, keys as in {@code
+ * docs/plan-format.md}. The same design gives the same bytes.
+ */
+public final class FiguresJson {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private FiguresJson() {}
+
+  /** JSON text, indented, ending in a line feed. */
+  public static String of(Design design) {
+    ObjectNode root = NODES.objectNode();
+    root.put("unit", design.plan().unit().symbol());
+    root.put("title", design.plan().title());
+    root.set("problems", problems(design));
+    root.set("surface", surface(design));
+    return print(root);
+  }
+
+  private static ArrayNode problems(Design design) {
+    ArrayNode all = NODES.arrayNode();
+    for (Problem p : design.problems()) {
+      all.addObject()
+          .put("level", p.level().name().toLowerCase(java.util.Locale.ROOT))
+          .put("where", p.where())
+          .put("message", p.message())
+          .put("cure", p.cure());
+    }
+    return all;
+  }
+
+  private static ObjectNode surface(Design design) {
+    ObjectNode surface = NODES.objectNode();
+    ArrayNode planes = surface.putArray("planes");
+    design.surface().planes().forEach(p -> planes.add(plane(p)));
+    ArrayNode lines = surface.putArray("lines");
+    design.surface().lines().forEach(l -> lines.add(line(l)));
+    return surface;
+  }
+
+  private static ObjectNode plane(RoofPlane plane) {
+    ObjectNode node = NODES.objectNode();
+    node.put("id", plane.id());
+    node.put("part", plane.part());
+    node.put("edge", plane.edge());
+    node.put("slope", plane.slope());
+    node.put("planArea", plane.planArea());
+    node.put("area", plane.area());
+    node.put("coveredArea", plane.coveredArea());
+    node.set("visible", rings(plane, plane.visible()));
+    node.set("covered", rings(plane, plane.covered()));
+    return node;
+  }
+
+  /** Outer rings run counter-clockwise; the clockwise rings after one are its holes. */
+  private static ArrayNode rings(RoofPlane plane, Iterable<Region> regions) {
+    ArrayNode rings = NODES.arrayNode();
+    for (Region region : regions) {
+      rings.add(ring(plane, region.shell()));
+      region.holes().forEach(hole -> rings.add(ring(plane, hole)));
+    }
+    return rings;
+  }
+
+  private static ArrayNode ring(RoofPlane plane, Ring ring) {
+    ArrayNode points = NODES.arrayNode();
+    ring.points().forEach(p -> points.add(point(plane.plane().lift(p))));
+    return points;
+  }
+
+  private static ArrayNode point(Point3 p) {
+    return NODES.arrayNode().add(p.x()).add(p.y()).add(p.z());
+  }
+
+  private static ObjectNode line(RoofLine line) {
+    ObjectNode node = NODES.objectNode();
+    node.put("id", line.id());
+    node.put("kind", line.kind().key());
+    node.set("from", point(line.from()));
+    node.set("to", point(line.to()));
+    node.put("length", line.length());
+    node.put("run", line.run());
+    node.put("rise", line.rise());
+    ArrayNode planes = node.putArray("planes");
+    line.planes().forEach(planes::add);
+    return node;
+  }
+
+  private static String print(ObjectNode root) {
+    DefaultIndenter indent = new DefaultIndenter("  ", "\n");
+    DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indent);
+    try {
+      return new ObjectMapper().writer(printer).writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("figures are plain numbers and text", e);
+    }
+  }
+}

@@ -1,0 +1,115 @@
+package longpoint.packet;
+
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+import longpoint.pipeline.Design;
+import longpoint.plan.Part;
+import longpoint.plan.Problem;
+import longpoint.surface.LineKind;
+import longpoint.surface.RoofLine;
+import longpoint.surface.RoofPlane;
+import longpoint.units.FigureText;
+import longpoint.units.LengthText;
+import longpoint.units.LengthUnit;
+import longpoint.units.Slope;
+import longpoint.units.SlopeText;
+
+/** Every figure of a design as plain text for people: lengths rounded as they are read on site. */
+public final class FiguresText {
+  private final Design design;
+  private final LengthUnit unit;
+  private final StringBuilder out = new StringBuilder();
+
+  private FiguresText(Design design) {
+    this.design = design;
+    this.unit = design.plan().unit();
+  }
+
+  /** Text of several tables, ending in a line feed. */
+  public static String of(Design design) {
+    FiguresText text = new FiguresText(design);
+    text.heading();
+    text.problems();
+    text.planes();
+    text.lines();
+    text.lineTotals();
+    return text.out.toString();
+  }
+
+  private void heading() {
+    String title = design.plan().title();
+    out.append(title.isBlank() ? "Untitled plan" : title).append('\n');
+    out.append(
+        switch (unit) {
+          case INCH ->
+              "Lengths in feet and inches to the nearest 1/16 in, on top of the framing.\n";
+          case MILLIMETRE -> "Lengths in whole millimetres, on top of the framing.\n";
+        });
+  }
+
+  private void problems() {
+    if (design.problems().isEmpty()) {
+      return;
+    }
+    out.append("\nLook at first\n");
+    for (Problem p : design.problems()) {
+      out.append("  ").append(p.level().name().toLowerCase(Locale.ROOT));
+      out.append(": ").append(p.message()).append(" (").append(p.where()).append(")\n");
+      if (!p.cure().isEmpty()) {
+        out.append("    ").append(p.cure()).append('\n');
+      }
+    }
+  }
+
+  private void planes() {
+    TextTable table = new TextTable("plane", "slope", "plan area", "true area", "under other roof");
+    for (RoofPlane p : design.surface().planes()) {
+      table.row(
+          p.id(),
+          SlopeText.of(slopeOf(p)),
+          FigureText.area(p.planArea(), unit),
+          FigureText.area(p.area(), unit),
+          p.covered().isEmpty() ? "" : FigureText.area(p.coveredArea(), unit));
+    }
+    section("Roof planes", table);
+  }
+
+  private Slope slopeOf(RoofPlane plane) {
+    Part part = design.plan().part(plane.part()).orElseThrow();
+    return design.plan().side(part, plane.edge()).slope();
+  }
+
+  private void lines() {
+    TextTable table = new TextTable("line", "length", "run", "rise", "between");
+    for (RoofLine l : design.surface().lines()) {
+      table.row(
+          l.kind().key(),
+          LengthText.of(l.length(), unit),
+          LengthText.of(l.run(), unit),
+          LengthText.of(l.rise(), unit),
+          String.join(" ", l.planes()));
+    }
+    section("Roof lines", table);
+  }
+
+  private void lineTotals() {
+    Map<LineKind, Double> lengths = new EnumMap<>(LineKind.class);
+    Map<LineKind, Integer> counts = new EnumMap<>(LineKind.class);
+    for (RoofLine l : design.surface().lines()) {
+      lengths.merge(l.kind(), l.length(), Double::sum);
+      counts.merge(l.kind(), 1, Integer::sum);
+    }
+    TextTable table = new TextTable("kind", "number", "together");
+    lengths.forEach(
+        (kind, length) ->
+            table.row(kind.key(), String.valueOf(counts.get(kind)), LengthText.of(length, unit)));
+    section("Lines together", table);
+  }
+
+  private void section(String title, TextTable table) {
+    if (!table.isEmpty()) {
+      out.append('\n').append(title).append('\n').append(table);
+    }
+  }
+}

@@ -1,0 +1,49 @@
+package longpoint.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Columns that line up in plain text: the first to the left, the others to the right. */
+final class TextTable {
+  private static final String GAP = "  ";
+
+  private final List<List<String>> rows = new ArrayList<>();
+
+  TextTable(String... heads) {
+    rows.add(List.of(heads));
+  }
+
+  /** Adds a row; as many cells as there are heads. */
+  TextTable row(String... cells) {
+    if (cells.length != rows.get(0).size()) {
+      throw new IllegalArgumentException("a row needs " + rows.get(0).size() + " cells");
+    }
+    rows.add(List.of(cells));
+    return this;
+  }
+
+  boolean isEmpty() {
+    return rows.size() == 1;
+  }
+
+  /** Lines ending in a line feed, each indented by two. */
+  @Override
+  public String toString() {
+    int[] widths = new int[rows.get(0).size()];
+    for (List<String> row : rows) {
+      for (int i = 0; i < widths.length; i++) {
+        widths[i] = Math.max(widths[i], row.get(i).length());
+      }
+    }
+    StringBuilder out = new StringBuilder();
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder();
+      for (int i = 0; i < widths.length; i++) {
+        String space = " ".repeat(widths[i] - row.get(i).length());
+        line.append(GAP).append(i == 0 ? row.get(i) + space : space + row.get(i));
+      }
+      out.append(line.toString().stripTrailing()).append('\n');
+    }
+    return out.toString();
+  }
+}
