@@ -1,14 +1,26 @@
 package longpoint.surface.sweep;
 
+import java.util.ArrayList;
 import java.util.List;
+import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 
 /**
  * Front door of the sweep. Sides are numbered through all rings in order: outer first.
  *
+ * <p>Every result is looked over by {@link Proof} before it is handed out. What does not pass is
+ * tried again with a coarser idea of "the same point", and if nothing passes the answer is a side
+ * near the trouble.
+ *
  * @see SweepResult
  */
 public final class Sweep {
+  /**
+   * Corners nearer to each other than this share of the outline's diagonal meet in one point; tried
+   * in this order. For a house the first is a millionth of a millimetre, the last a hundredth.
+   */
+  private static final double[] REACH = {1e-10, 1e-11, 1e-9, 1e-12, 1e-8};
+
   private Sweep() {}
 
   /**
@@ -19,6 +31,53 @@ public final class Sweep {
    * @return faces that tile the ground, or the side where it could not be done; never an exception
    */
   public static SweepResult solve(List<Ring> rings, double[] speeds) {
-    return new SweepResult.Failed(0, "the sweep is not built yet");
+    SweepResult.Failed flaw = Flaws.first(rings, speeds);
+    if (flaw != null) {
+      return flaw;
+    }
+    Sides sides = Sides.of(rings, speeds);
+    int wrong = 0;
+    for (double share : REACH) {
+      double reach = share * sides.diagonal;
+      Traces traces = new Traces(sides);
+      int trouble = new WholeFront(new Front(sides, traces), reach).run();
+      if (trouble < 0) {
+        Faces faces = Faces.of(sides, traces, reach);
+        trouble = Proof.firstWrong(sides, traces, faces);
+        if (trouble < 0) {
+          return result(rings, sides, traces, faces);
+        }
+      }
+      wrong = trouble;
+    }
+    int side = wrong < sides.given ? wrong : sides.corner[wrong];
+    return new SweepResult.Failed(
+        side, "the roof over this wall cannot be closed: change a slope or a corner near it");
+  }
+
+  private static SweepResult result(List<Ring> rings, Sides sides, Traces traces, Faces faces) {
+    List<SweepResult.Node> nodes = new ArrayList<>(traces.nodes);
+    for (Ring ring : rings) {
+      for (Point p : ring.points()) {
+        nodes.add(new SweepResult.Node(p.x(), p.y(), 0));
+      }
+    }
+    for (int i = sides.given; i < traces.nodes; i++) {
+      nodes.add(
+          new SweepResult.Node(
+              traces.x[i] + sides.originX, traces.y[i] + sides.originY, traces.time[i]));
+    }
+    List<SweepResult.Face> shared = new ArrayList<>(sides.given);
+    for (int side = 0; side < sides.given; side++) {
+      int[] ring = faces.ring[side];
+      if (ring != null) {
+        Integer[] boxed = new Integer[ring.length];
+        for (int i = 0; i < ring.length; i++) {
+          boxed[i] = ring[i];
+        }
+        shared.add(new SweepResult.Face(side, List.of(boxed)));
+      }
+    }
+    return new SweepResult.Solved(nodes, shared);
   }
 }

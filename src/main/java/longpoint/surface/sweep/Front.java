@@ -1,0 +1,217 @@
+package longpoint.surface.sweep;
+
+import java.util.Arrays;
+
+/**
+ * The sweeping front: closed loops of corners, each where one moving line gives way to the next,
+ * with the swept ground's remainder on the left. The stretch of a side between two corners is named
+ * by the corner at its start.
+ *
+ * <p>The front knows how to carry its corners along and what becomes of corners that meet in a
+ * point; it does not know when they meet. That is found by {@link WholeFront}.
+ *
+ * <p>Conventions at meetings, where more than one roof could be drawn, are laid down in
+ * docs/decisions/sweep-conventions.md.
+ */
+final class Front {
+  /** Node of a corner that only marks where a stretch parts. */
+  static final int NOWHERE = -1;
+
+  final Sides sides;
+  final Traces traces;
+
+  /** Corners ever made; those that ended stay, with {@link #alive} false. */
+  int count;
+
+  /** Corners still moving. */
+  int living;
+
+  int[] in;
+  int[] out;
+  int[] prev;
+  int[] next;
+  int[] node;
+  boolean[] alive;
+
+  /**
+   * Negative at a re-entrant corner, 0 where two sides in line meet, positive at an outward one.
+   */
+  double[] bend;
+
+  double[] px;
+  double[] py;
+  double[] vx;
+  double[] vy;
+  double[] since;
+
+  /** The first side at which something could not be worked out, or -1. */
+  int trouble = -1;
+
+  Front(Sides sides, Traces traces) {
+    this.sides = sides;
+    this.traces = traces;
+    grow(3 * sides.count + 8);
+    for (int side = 0; side < sides.count; side++) {
+      next[side] = sides.next[side];
+      prev[sides.next[side]] = side;
+    }
+    for (int side = 0; side < sides.count; side++) {
+      in[side] = prev[side];
+      out[side] = side;
+      node[side] = sides.corner[side];
+      px[side] = sides.x[side];
+      py[side] = sides.y[side];
+      alive[side] = true;
+      set(side);
+    }
+    count = sides.count;
+    living = count;
+  }
+
+  private void grow(int room) {
+    in = grown(in, room);
+    out = grown(out, room);
+    prev = grown(prev, room);
+    next = grown(next, room);
+    node = grown(node, room);
+    alive = alive == null ? new boolean[room] : Arrays.copyOf(alive, room);
+    bend = grown(bend, room);
+    px = grown(px, room);
+    py = grown(py, room);
+    vx = grown(vx, room);
+    vy = grown(vy, room);
+    since = grown(since, room);
+  }
+
+  private static int[] grown(int[] old, int room) {
+    return old == null ? new int[room] : Arrays.copyOf(old, room);
+  }
+
+  private static double[] grown(double[] old, int room) {
+    return old == null ? new double[room] : Arrays.copyOf(old, room);
+  }
+
+  double x(int v, double t) {
+    return px[v] + vx[v] * (t - since[v]);
+  }
+
+  double y(int v, double t) {
+    return py[v] + vy[v] * (t - since[v]);
+  }
+
+  /** How far a point lies ahead of a side at a time; negative behind it. */
+  double ahead(int side, double x, double y, double t) {
+    return sides.nx[side] * x + sides.ny[side] * y - sides.c[side] - sides.speed[side] * t;
+  }
+
+  /** How far along a side's direction a step leads. */
+  double along(int side, double dx, double dy) {
+    return sides.ny[side] * dx - sides.nx[side] * dy;
+  }
+
+  /** A corner born at a node between two stretches; it is not linked yet. */
+  int birth(int sideIn, int sideOut, int atNode) {
+    int v = room();
+    in[v] = sideIn;
+    out[v] = sideOut;
+    node[v] = atNode;
+    px[v] = traces.x[atNode];
+    py[v] = traces.y[atNode];
+    since[v] = traces.time[atNode];
+    set(v);
+    return v;
+  }
+
+  /** Ends a corner's run at a node and leaves its trace between the two faces. */
+  void end(int v, int atNode) {
+    alive[v] = false;
+    living--;
+    traces.arc(node[v], atNode, in[v], out[v]);
+  }
+
+  void link(int before, int after) {
+    next[before] = after;
+    prev[after] = before;
+  }
+
+  /**
+   * Puts a corner into the stretch that starts at {@code u}, so that the stretch can part there.
+   */
+  int cut(int u) {
+    int w = room();
+    in[w] = out[u];
+    out[w] = out[u];
+    node[w] = NOWHERE;
+    int after = next[u];
+    link(u, w);
+    link(w, after);
+    return w;
+  }
+
+  private int room() {
+    if (count == in.length) {
+      grow(2 * count);
+    }
+    alive[count] = true;
+    living++;
+    return count++;
+  }
+
+  /** Two sides face the same way but run at different speeds, so that no corner can follow both. */
+  boolean torn(int v) {
+    return in[v] != out[v]
+        && sides.sameWay(in[v], out[v])
+        && sides.speed[in[v]] != sides.speed[out[v]];
+  }
+
+  private void set(int v) {
+    int a = in[v];
+    int b = out[v];
+    double ax = sides.nx[a];
+    double ay = sides.ny[a];
+    double bx = sides.nx[b];
+    double by = sides.ny[b];
+    double sa = sides.speed[a];
+    double sb = sides.speed[b];
+    bend[v] = ax * by - ay * bx;
+    if (sides.sameWay(a, b)) {
+      // In line: the border between the two faces runs square to both.
+      bend[v] = 0;
+      vx[v] = ax * sa;
+      vy[v] = ay * sa;
+      return;
+    }
+    if (ax == -bx && ay == -by) {
+      bend[v] = 0;
+      vx[v] = Double.NaN;
+      vy[v] = Double.NaN;
+      return;
+    }
+    // Along the sum and the difference of the normals: keeps its digits for nearly parallel sides,
+    // where the usual quotient of determinants loses them.
+    double sx = ax + bx;
+    double sy = ay + by;
+    double dx = ax - bx;
+    double dy = ay - by;
+    double sum = (sa + sb) / (sx * sx + sy * sy);
+    double difference = (sa - sb) / (dx * dx + dy * dy);
+    vx[v] = sum * sx + difference * dx;
+    vy[v] = sum * sy + difference * dy;
+    settle(v);
+  }
+
+  /** Pulls a corner born a rounding error off its lines back onto them, where that is safe. */
+  private void settle(int v) {
+    double det = bend[v];
+    if (node[v] < sides.given || Math.abs(det) < SQUARE_ENOUGH) {
+      return;
+    }
+    double ra = -ahead(in[v], px[v], py[v], since[v]);
+    double rb = -ahead(out[v], px[v], py[v], since[v]);
+    px[v] += (ra * sides.ny[out[v]] - rb * sides.ny[in[v]]) / det;
+    py[v] += (rb * sides.nx[in[v]] - ra * sides.nx[out[v]]) / det;
+  }
+
+  /** Sine of the angle below which pulling a corner onto its lines could move it along them. */
+  private static final double SQUARE_ENOUGH = 0.01;
+}

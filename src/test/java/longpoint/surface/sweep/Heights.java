@@ -1,0 +1,57 @@
+package longpoint.surface.sweep;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/** The time at which the sweep arrives at any point, read from the faces of a result. */
+final class Heights {
+  /** How far outside a face a point may lie by rounding. */
+  private static final double NEAR = 1e-6;
+
+  private final GeometryFactory factory = new GeometryFactory();
+  private final STRtree index = new STRtree();
+  private final List<double[]> planes = new ArrayList<>();
+  private final List<Polygon> shapes = new ArrayList<>();
+
+  Heights(Outline outline, SweepResult.Solved solved) {
+    for (SweepResult.Face face : solved.faces()) {
+      List<Coordinate> ring = new ArrayList<>();
+      for (int node : face.nodes()) {
+        ring.add(new Coordinate(solved.nodes().get(node).x(), solved.nodes().get(node).y()));
+      }
+      ring.add(ring.get(0));
+      Coordinate a = ring.get(0);
+      Coordinate b = ring.get(1);
+      double length = a.distance(b);
+      double nx = -(b.y - a.y) / length;
+      double ny = (b.x - a.x) / length;
+      Polygon shape = factory.createPolygon(ring.toArray(new Coordinate[0]));
+      var box = shape.getEnvelopeInternal();
+      box.expandBy(NEAR);
+      index.insert(box, planes.size());
+      shapes.add(shape);
+      planes.add(new double[] {nx, ny, a.x, a.y, outline.speeds()[face.side()]});
+    }
+  }
+
+  /** Not a number where there is no ground. */
+  double at(double x, double y) {
+    Coordinate p = new Coordinate(x, y);
+    double best = Double.NaN;
+    double nearest = NEAR;
+    for (Object found : index.query(new org.locationtech.jts.geom.Envelope(p))) {
+      int i = (Integer) found;
+      double distance = shapes.get(i).distance(factory.createPoint(p));
+      if (distance < nearest) {
+        nearest = distance;
+        double[] plane = planes.get(i);
+        best = (plane[0] * (x - plane[2]) + plane[1] * (y - plane[3])) / plane[4];
+      }
+    }
+    return best;
+  }
+}
