@@ -1,0 +1,136 @@
+package longpoint.surface;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longpoint.geometry.Segment;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.Side;
+
+/** Finds the roof's lines along the borders between cells. */
+final class LineFinder {
+  /**
+   * A stretch of a line, not yet joined with its neighbours.
+   *
+   * @param planes ids of the planes that meet, sorted
+   * @param on the piece whose plane the line lies in
+   */
+  record Stretch(LineKind kind, List<String> planes, Piece on, Segment line) {}
+
+  private final Map<String, PartRoof> roofs = new HashMap<>();
+  private final Grain grain;
+  private final List<Stretch> found = new ArrayList<>();
+
+  private LineFinder(List<PartRoof> roofs, Grain grain) {
+    roofs.forEach(r -> this.roofs.put(r.part(), r));
+    this.grain = grain;
+  }
+
+  static List<Stretch> find(
+      Ground ground, List<Standing> standing, List<PartRoof> roofs, Grain grain) {
+    LineFinder finder = new LineFinder(roofs, grain);
+    for (Ground.Border border : ground.borders()) {
+      Standing left = at(standing, border.left());
+      Standing right = at(standing, border.right());
+      Segment line = new Segment(border.from(), border.to());
+      finder.seen(line, left, right);
+      finder.abutments(line, left, right);
+      finder.abutments(new Segment(line.to(), line.from()), right, left);
+    }
+    return finder.found;
+  }
+
+  private static Standing at(List<Standing> standing, int cell) {
+    return cell == Ground.NONE ? Standing.NOTHING : standing.get(cell);
+  }
+
+  private void seen(Segment line, Standing left, Standing right) {
+    Segment back = new Segment(line.to(), line.from());
+    if (left.empty() || right.empty()) {
+      if (!left.empty()) {
+        edge(line, left.top());
+      } else if (!right.empty()) {
+        edge(back, right.top());
+      }
+      return;
+    }
+    if (left.top().id().equals(right.top().id())) {
+      return;
+    }
+    double step = gap(left.top(), right.top(), line);
+    if (Math.abs(step) <= grain.height(left.top().plane(), right.top().plane())) {
+      meeting(line, left.top(), right.top());
+    } else if (step > 0) {
+      edge(line, left.top());
+      step(line, right.top(), left);
+    } else {
+      edge(back, right.top());
+      step(line, left.top(), right);
+    }
+  }
+
+  /** The greater of the gaps at the two ends, with its sign. */
+  private static double gap(Piece a, Piece b, Segment line) {
+    double from = a.plane().heightAt(line.from()) - b.plane().heightAt(line.from());
+    double to = a.plane().heightAt(line.to()) - b.plane().heightAt(line.to());
+    return Math.abs(from) > Math.abs(to) ? from : to;
+  }
+
+  private void meeting(Segment line, Piece left, Piece right) {
+    LineNaming.between(line, left.plane(), right.plane())
+        .ifPresent(kind -> add(kind, left, line, left, right));
+  }
+
+  private void edge(Segment line, Piece piece) {
+    LineKind kind = LineNaming.edge(line, piece.plane(), piece.side(), sideAt(line, piece));
+    if (kind != LineKind.ABUTMENT) {
+      add(kind, piece, line, piece);
+    }
+  }
+
+  /** The lower plane stops against what stands higher, unless it is built on beneath. */
+  private void step(Segment line, Piece lower, Standing higher) {
+    if (!higher.holds(lower.id())) {
+      add(LineKind.STEP, lower, line, lower, higher.top());
+    }
+  }
+
+  /** An abutment is flashed whether or not an overhang above hides it. */
+  private void abutments(Segment line, Standing in, Standing out) {
+    if (!in.empty()) {
+      abutment(line, in.top(), out);
+      in.covered().forEach(p -> abutment(line, p, out));
+    }
+  }
+
+  private void abutment(Segment line, Piece piece, Standing beyond) {
+    if (!beyond.holds(piece.id())
+        && sideAt(line, piece).filter(s -> s.kind() == EdgeKind.ABUTMENT).isPresent()) {
+      add(LineKind.ABUTMENT, piece, line, piece);
+    }
+  }
+
+  /** The side of the piece's part on whose roof edge a line lies: its own eave before others. */
+  private Optional<Side> sideAt(Segment line, Piece piece) {
+    return roofs.get(piece.part()).sides().stream()
+        .filter(s -> lies(line, s))
+        .min(
+            Comparator.comparingInt((Side s) -> s.index() == piece.side() ? 0 : 1)
+                .thenComparingDouble(s -> s.wall().distance(line.middle())));
+  }
+
+  private boolean lies(Segment line, Side side) {
+    double near = 8 * grain.place();
+    return Math.abs(-side.wall().offset(line.from()) - side.reach()) < near
+        && Math.abs(-side.wall().offset(line.to()) - side.reach()) < near;
+  }
+
+  private void add(LineKind kind, Piece on, Segment line, Piece... planes) {
+    List<String> ids = Arrays.stream(planes).map(Piece::id).sorted().toList();
+    found.add(new Stretch(kind, ids, on, line));
+  }
+}

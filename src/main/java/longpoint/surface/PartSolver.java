@@ -1,0 +1,218 @@
+package longpoint.surface;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import longpoint.geometry.Bounds;
+import longpoint.geometry.Jts;
+import longpoint.geometry.Plane;
+import longpoint.geometry.Point;
+import longpoint.geometry.Ring;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.Problem;
+import longpoint.plan.Side;
+import longpoint.surface.sweep.Sweep;
+import longpoint.surface.sweep.SweepResult;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.valid.IsValidOp;
+import org.locationtech.jts.operation.valid.TopologyValidationError;
+
+/**
+ * Solves one part alone: set out the base of every side, sweep the eaves inward, run them down to
+ * their fascias, and cut each plane at its own reach.
+ *
+ * <p>Never throws for what a user can draw: a part that cannot be solved comes back without pieces
+ * and with a problem that names a side.
+ */
+final class PartSolver {
+  private final PartSpec spec;
+  private final List<Side> sides;
+  private final double grain;
+
+  private PartSolver(PartSpec spec) {
+    this.spec = spec;
+    this.sides = spec.sides();
+    this.grain = Grain.of(Bounds.of(sides.stream().map(s -> s.wall().from()).toList())).place();
+  }
+
+  static PartRoof solve(PartSpec spec) {
+    PartSolver solver = new PartSolver(spec);
+    Optional<Problem> unfit = PartFitness.check(spec);
+    return unfit.map(solver::unsolved).orElseGet(solver::solve);
+  }
+
+  private PartRoof solve() {
+    Contour contour = Contour.of(spec.rings(), spec.runOn(), grain);
+    Optional<Problem> tangled = tangled(contour);
+    if (tangled.isPresent()) {
+      return unsolved(tangled.get());
+    }
+    SweepResult swept = Sweep.solve(bases(contour), speeds(contour));
+    if (swept instanceof SweepResult.Failed failed) {
+      return unsolved(failed(contour, failed));
+    }
+    List<Piece> pieces = faces(contour, (SweepResult.Solved) swept);
+    pieces.addAll(strips(contour));
+    Geometry own = ownGround();
+    boolean crowded = crowded(contour);
+    if (contour.runs().stream().anyMatch(this::endsInside)) {
+      Contour outline = Contour.outline(spec.rings(), spec.runOn(), grain);
+      Optional<Problem> folded = tangled(outline);
+      if (folded.isPresent()) {
+        return unsolved(folded.get());
+      }
+      pieces = new Trim(contour, polygon(outline), grain).apply(pieces);
+    }
+    return new PartRoof(spec.part(), sides, spec.runOn(), pieces, own, walls(), crowded, List.of());
+  }
+
+  private PartRoof unsolved(Problem problem) {
+    Geometry none = Jts.FACTORY.createPolygon();
+    return new PartRoof(
+        spec.part(), sides, spec.runOn(), List.of(), none, none, false, List.of(problem));
+  }
+
+  private static List<Ring> bases(Contour contour) {
+    return contour.loops().stream().map(Contour.Loop::base).toList();
+  }
+
+  private static double[] speeds(Contour contour) {
+    return contour.runs().stream().mapToDouble(r -> r.upright() ? 0 : 1 / r.slope()).toArray();
+  }
+
+  private static Polygon polygon(Contour contour) {
+    List<LinearRing> rings =
+        contour.loops().stream().map(Contour.Loop::base).map(Jts::linearRing).toList();
+    return Jts.FACTORY.createPolygon(
+        rings.get(0), rings.subList(1, rings.size()).toArray(LinearRing[]::new));
+  }
+
+  /** The base of a part folds over itself where a rake or a high heel has no room to stand out. */
+  private Optional<Problem> tangled(Contour contour) {
+    for (Contour.Loop loop : contour.loops()) {
+      OptionalInt lost = loop.lost();
+      if (lost.isPresent()) {
+        return Optional.of(noRoom(loop, lost.getAsInt()));
+      }
+    }
+    TopologyValidationError error = new IsValidOp(polygon(contour)).getValidationError();
+    if (error == null) {
+      return Optional.empty();
+    }
+    Point where = Jts.point(error.getCoordinate());
+    Side near = nearest(where);
+    return Optional.of(
+        Problem.error(
+            near.id(),
+            "The edges of the roof run into each other near " + Sides.name(near) + ".",
+            "Shorten the overhangs there, or bring the heel heights closer together."));
+  }
+
+  private Problem noRoom(Contour.Loop loop, int lost) {
+    int i = lost;
+    while (loop.run(i).side() == Contour.Run.RETURN) {
+      i++;
+    }
+    Side side = sides.get(loop.run(i).side());
+    return Problem.error(
+        side.id(),
+        "There is no room for " + Sides.name(side) + " between the overhangs of its neighbours.",
+        "Shorten the overhangs beside it, or draw the wall straight across.");
+  }
+
+  private Side nearest(Point where) {
+    Side best = sides.get(0);
+    for (Side side : sides) {
+      if (side.wall().distance(where) < best.wall().distance(where)) {
+        best = side;
+      }
+    }
+    return best;
+  }
+
+  private Problem failed(Contour contour, SweepResult.Failed failed) {
+    int side = contour.runs().get(failed.side()).side();
+    Side near = sides.get(Math.max(0, side));
+    return Problem.error(
+        near.id(),
+        "The roof over " + Sides.name(near) + " could not be worked out: " + failed.reason() + ".",
+        "Move a corner there a little, or make a neighbouring slope the same.");
+  }
+
+  private List<Piece> faces(Contour contour, SweepResult.Solved swept) {
+    List<Piece> faces = new ArrayList<>();
+    List<Contour.Run> runs = contour.runs();
+    for (SweepResult.Face face : swept.faces()) {
+      Contour.Run run = runs.get(face.side());
+      if (!run.upright() && face.nodes().size() > 2) {
+        List<Point> corners =
+            face.nodes().stream()
+                .map(n -> swept.nodes().get(n))
+                .map(n -> new Point(n.x(), n.y()))
+                .toList();
+        faces.add(piece(run, Jts.polygon(new Ring(corners))));
+      }
+    }
+    return faces;
+  }
+
+  private List<Piece> strips(Contour contour) {
+    List<Piece> strips = new ArrayList<>();
+    for (Contour.Loop loop : contour.loops()) {
+      for (int i = 0; i < loop.runs().size(); i++) {
+        Contour.Run run = loop.run(i);
+        Strips.strip(loop, i, grain).ifPresent(ground -> strips.add(piece(run, ground)));
+      }
+    }
+    return strips;
+  }
+
+  private Piece piece(Contour.Run run, Polygon ground) {
+    Plane plane = sides.get(run.side()).framePlane();
+    return new Piece(spec.part(), run.side(), plane, ground);
+  }
+
+  private boolean endsInside(Contour.Run run) {
+    return run.spare() < -grain;
+  }
+
+  /** The roof's own ground, with open sides where they were drawn. */
+  private Geometry ownGround() {
+    Contour drawn = Contour.of(spec.rings(), 0, grain);
+    if (drawn.runs().stream().anyMatch(this::endsInside)) {
+      return polygon(Contour.outline(spec.rings(), 0, grain));
+    }
+    List<Geometry> all = new ArrayList<>();
+    all.add(polygon(drawn));
+    strips(drawn).forEach(s -> all.add(s.ground()));
+    return OverlayNGRobust.union(all);
+  }
+
+  private Geometry walls() {
+    List<LinearRing> rings =
+        spec.rings().stream()
+            .map(r -> new Ring(r.stream().map(s -> s.wall().from()).toList()))
+            .map(Jts::linearRing)
+            .toList();
+    return Jts.FACTORY.createPolygon(
+        rings.get(0), rings.subList(1, rings.size()).toArray(LinearRing[]::new));
+  }
+
+  /** Whether the strips lie over each other or over the base. */
+  private boolean crowded(Contour contour) {
+    List<Geometry> all = new ArrayList<>();
+    all.add(polygon(contour));
+    strips(contour).forEach(s -> all.add(s.ground()));
+    double apart = all.stream().mapToDouble(Geometry::getArea).sum();
+    Geometry together = OverlayNGRobust.union(all);
+    return apart - together.getArea() > grain * together.getLength();
+  }
+
+  static boolean isEave(Side side) {
+    return side.kind() == EdgeKind.EAVE;
+  }
+}

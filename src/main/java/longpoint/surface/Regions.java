@@ -1,0 +1,70 @@
+package longpoint.surface;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import longpoint.geometry.Jts;
+import longpoint.geometry.Point;
+import longpoint.geometry.Region;
+import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.CoverageUnion;
+
+/** Makes one region of cells that touch, with no corner that is not one. */
+final class Regions {
+  /** A corner is none when it is off the line between its neighbours by no more than this. */
+  private static final double STRAIGHT = 8;
+
+  private Regions() {}
+
+  /**
+   * The regions of some cells.
+   *
+   * @param cells of one ground, so that touching ones share their corners
+   * @param ends where roof lines end: corners there stay even if they lie straight
+   */
+  static List<Region> dissolve(List<Polygon> cells, Set<Point> ends, Grain grain) {
+    if (cells.isEmpty()) {
+      return List.of();
+    }
+    Geometry together =
+        CoverageUnion.union(Jts.FACTORY.createMultiPolygon(cells.toArray(Polygon[]::new)));
+    List<Region> regions = new ArrayList<>();
+    for (Region region : Jts.regions(together)) {
+      List<Ring> holes =
+          region.holes().stream()
+              .map(h -> tidy(h, ends, grain.place() * STRAIGHT))
+              .sorted(Comparator.comparing(h -> h.corner(0), Regions::order))
+              .toList();
+      regions.add(new Region(tidy(region.shell(), ends, grain.place() * STRAIGHT), holes));
+    }
+    regions.sort(Comparator.comparing(r -> r.shell().corner(0), Regions::order));
+    return List.copyOf(regions);
+  }
+
+  /** Without straight corners, starting at the leftmost, lowest one. */
+  private static Ring tidy(Ring ring, Set<Point> ends, double near) {
+    List<Point> points = new ArrayList<>(ring.points());
+    int first = points.indexOf(points.stream().min(Regions::order).orElseThrow());
+    java.util.Collections.rotate(points, -first);
+    for (int i = 1; i < points.size() && points.size() > 3; ) {
+      Point before = points.get(i - 1);
+      Point here = points.get(i);
+      Point after = points.get((i + 1) % points.size());
+      if (!ends.contains(here) && new Segment(before, after).distance(here) <= near) {
+        points.remove(i);
+      } else {
+        i++;
+      }
+    }
+    return new Ring(points);
+  }
+
+  private static int order(Point a, Point b) {
+    int byX = Double.compare(a.x(), b.x());
+    return byX != 0 ? byX : Double.compare(a.y(), b.y());
+  }
+}

@@ -1,0 +1,29 @@
+package longpoint.surface;
+
+import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
+import longpoint.plan.Side;
+
+/** A side measured from elsewhere, and its name in messages. */
+final class Sides {
+  private Sides() {}
+
+  static Side moved(Side side, double dx, double dy) {
+    Point step = new Point(dx, dy);
+    return new Side(
+        side.part(),
+        side.index(),
+        side.kind(),
+        new Segment(side.wall().from().plus(step), side.wall().to().plus(step)),
+        side.slope(),
+        side.overhang(),
+        side.heel(),
+        side.plateHeight(),
+        side.fascia());
+  }
+
+  /** As people count: the first side is side 1. */
+  static String name(Side side) {
+    return "side " + (side.index() + 1) + " of " + side.part();
+  }
+}
