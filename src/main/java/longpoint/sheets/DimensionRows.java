@@ -14,6 +14,7 @@ import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Side;
+import longpoint.units.LengthText;
 
 /**
  * Dimensions of every wall, outside the building, in rows that step outward.
@@ -57,7 +58,6 @@ final class DimensionRows {
 
   private final Plan plan;
   private final double unitsPerMm;
-  private final Wording wording;
   private final List<Point> outermost;
   private final Clutter clutter;
   private final double alike;
@@ -69,7 +69,6 @@ final class DimensionRows {
   DimensionRows(Plan plan, double unitsPerMm, List<Point> outermost, Clutter clutter) {
     this.plan = plan;
     this.unitsPerMm = unitsPerMm;
-    this.wording = new Wording(plan.unit());
     this.outermost = outermost;
     this.clutter = clutter;
     this.alike = plan.unit().fromMillimetres(ALIKE_MM);
@@ -169,7 +168,7 @@ final class DimensionRows {
   }
 
   private Mark.Dimension place(Span span, List<Double> crossings) {
-    String text = wording.length(span.length());
+    String text = LengthText.of(span.length(), plan.unit());
     List<Double> slides = slides(span, crossings, text);
     Optional<Mark.Dimension> secondBest = Optional.empty();
     int row = 0;

@@ -18,6 +18,8 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
+import longpoint.units.Slope;
+import longpoint.units.SlopeText;
 
 /**
  * Slope arrows with the letter and slope of each plane, and the names of the parts.
@@ -44,12 +46,12 @@ final class PlanLabels {
   private static final double RING = 6;
 
   private final double unitsPerMm;
-  private final Wording wording;
+  private final Plan plan;
   private final Clutter clutter;
 
   PlanLabels(Plan plan, double unitsPerMm, Clutter clutter) {
     this.unitsPerMm = unitsPerMm;
-    this.wording = new Wording(plan.unit());
+    this.plan = plan;
     this.clutter = clutter;
   }
 
@@ -65,11 +67,18 @@ final class PlanLabels {
       Optional<Region> ground =
           plane.visible().stream().max(Comparator.comparingDouble(Region::area));
       if (ground.isPresent()) {
-        String text = letters.get(plane.id()) + "  " + wording.slope(plane.slope());
+        String text = letters.get(plane.id()) + "  " + SlopeText.of(slope(plane));
         marks.addAll(place(ground.get(), m -> slope(plane, text, m), plane.id()));
       }
     }
     return marks;
+  }
+
+  /** As the user gave it, in the user's notation. */
+  private Slope slope(RoofPlane plane) {
+    return plan.part(plane.part())
+        .map(p -> plan.side(p, plane.edge()).slope())
+        .orElseGet(() -> Slope.ratio(plane.slope()));
   }
 
   List<Mark> names(List<Part> parts) {

@@ -1,0 +1,59 @@
+package longpoint.export;
+
+import java.util.Locale;
+import longpoint.geometry.Point;
+
+/** A run of DXF tags: a group code on one line, its value on the next. */
+final class DxfTags {
+  /** Readers get a coordinate back to a ten-thousandth of a millionth of the plan's unit. */
+  private static final int DECIMALS = 10;
+
+  private final StringBuilder out = new StringBuilder();
+
+  DxfTags tag(int code, String value) {
+    out.append(code).append('\n').append(value).append('\n');
+    return this;
+  }
+
+  DxfTags tag(int code, int value) {
+    return tag(code, Integer.toString(value));
+  }
+
+  DxfTags number(int code, double value) {
+    String plain = Figures.plain(value, DECIMALS);
+    return tag(code, plain.indexOf('.') < 0 ? plain + ".0" : plain);
+  }
+
+  DxfTags handle(int code, int handle) {
+    return tag(code, hex(handle));
+  }
+
+  /** A point on the ground: x, y and a height of nought under codes ten apart. */
+  DxfTags point(int code, Point p) {
+    return flat(code, p).number(code + 20, 0);
+  }
+
+  /** x and y only. */
+  DxfTags flat(int code, Point p) {
+    return number(code, p.x()).number(code + 10, p.y());
+  }
+
+  /** A direction or corner in space. */
+  DxfTags vector(int code, double x, double y, double z) {
+    return number(code, x).number(code + 10, y).number(code + 20, z);
+  }
+
+  DxfTags all(DxfTags other) {
+    out.append(other.out);
+    return this;
+  }
+
+  static String hex(int handle) {
+    return Integer.toHexString(handle).toUpperCase(Locale.ROOT);
+  }
+
+  @Override
+  public String toString() {
+    return out.toString();
+  }
+}

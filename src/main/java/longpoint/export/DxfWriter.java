@@ -1,0 +1,56 @@
+package longpoint.export;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import longpoint.drawing.Drawing;
+import longpoint.drawing.Strokes;
+import longpoint.geometry.Bounds;
+import longpoint.units.LengthUnit;
+
+/**
+ * Writes a drawing in real size as DXF 2000 (AC1015), in the drawing's own unit, named in {@code
+ * $INSUNITS}.
+ *
+ * <p>Layers, line types and widths are those of the drawing; tints become closed outlines;
+ * dimensions are true dimensions with a picture block, whose figure the CAD program measures
+ * itself. Everything stands in model space on the ground plane. Text is ASCII with {@code \U+XXXX}
+ * for the rest. The structure is that of the published DXF reference and of the file structure
+ * chapter of the ezdxf documentation: every table, handle and owner a strict reader asks for.
+ */
+public final class DxfWriter {
+  private DxfWriter() {}
+
+  /**
+   * Writes a drawing. The stream is flushed, not closed.
+   *
+   * @param unit of the drawing's coordinates
+   * @param scale of the print the lettering is meant for: 48 for 1:48, &gt; 0
+   * @throws IOException if the stream cannot be written
+   */
+  public static void write(Drawing drawing, LengthUnit unit, double scale, OutputStream out)
+      throws IOException {
+    DxfScale sizes = new DxfScale(unit, scale);
+    Bounds extent = extent(drawing, sizes);
+    DxfHandles handles = new DxfHandles();
+    DxfEntities entities = new DxfEntities(handles, sizes);
+    drawing.accept(entities);
+    DxfTags tables =
+        new DxfTables(handles, sizes).write(extent, entities.layers(), entities.pictures());
+    DxfTags file =
+        DxfFrame.header(sizes, extent, handles.next())
+            .all(DxfFrame.classes())
+            .all(tables)
+            .all(entities.blockSection())
+            .all(entities.entitySection())
+            .all(DxfFrame.objects(extent))
+            .tag(0, "EOF");
+    out.write(file.toString().getBytes(StandardCharsets.US_ASCII));
+    out.flush();
+  }
+
+  private static Bounds extent(Drawing drawing, DxfScale sizes) {
+    Bounds box = Strokes.of(drawing.marks(), sizes.unitsPerMm()).bounds();
+    return box.isEmpty() ? new Bounds(0, 0, 1, 1) : box;
+  }
+}
