@@ -21,4 +21,26 @@ public record RoofSurface(List<RoofPlane> planes, List<RoofLine> lines, List<Pro
   public Optional<RoofPlane> plane(String id) {
     return planes.stream().filter(p -> p.id().equals(id)).findFirst();
   }
+
+  /** The lines of one kind, in their order. */
+  public List<RoofLine> lines(LineKind kind) {
+    return lines.stream().filter(l -> l.kind() == kind).toList();
+  }
+
+  /**
+   * The figures of one of this surface's lines.
+   *
+   * @throws IllegalArgumentException if the line's planes are not of this surface
+   */
+  public LineFigures figures(RoofLine line) {
+    List<RoofPlane> beside =
+        line.planes().stream()
+            .map(
+                id ->
+                    plane(id)
+                        .orElseThrow(
+                            () -> new IllegalArgumentException("no plane " + id + " here")))
+            .toList();
+    return LineFigures.of(line, beside);
+  }
 }
