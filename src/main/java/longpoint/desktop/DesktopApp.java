@@ -1,0 +1,56 @@
+package longpoint.desktop;
+
+import java.awt.AWTError;
+import java.awt.GraphicsEnvironment;
+import java.awt.HeadlessException;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.SwingUtilities;
+import longpoint.plan.Plan;
+import longpoint.units.LengthUnit;
+
+/** Front door of the window. */
+public final class DesktopApp {
+  private DesktopApp() {}
+
+  /**
+   * Opens the window and returns when it shows; the program then lives until the window is closed.
+   *
+   * @param plan file to open, if any; one that cannot be read is said so in the window
+   * @throws NoDisplayException when there is no screen, with a sentence for the user
+   */
+  public static void open(Optional<Path> plan) throws NoDisplayException {
+    needDisplay();
+    onEventThread(() -> start(plan));
+  }
+
+  /** A display that is named but dead throws AWTError, no display HeadlessException. */
+  private static void needDisplay() throws NoDisplayException {
+    try {
+      if (GraphicsEnvironment.isHeadless()) {
+        throw new HeadlessException();
+      }
+      GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
+    } catch (AWTError | HeadlessException | NoClassDefFoundError | UnsatisfiedLinkError e) {
+      throw new NoDisplayException(e);
+    }
+  }
+
+  private static void start(Optional<Path> plan) {
+    Settings settings = Settings.ofUser();
+    settings.theme().install(settings.textSize());
+    MainWindow window = new MainWindow(new Job(Plan.empty(LengthUnit.INCH)), settings);
+    window.frame().setVisible(true);
+  }
+
+  private static void onEventThread(Runnable work) {
+    try {
+      SwingUtilities.invokeAndWait(work);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (InvocationTargetException e) {
+      throw new IllegalStateException(e.getCause());
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package longpoint.desktop;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import longpoint.drawing.Drawing;
+import longpoint.editor.Document;
+import longpoint.editor.ToolRunner;
+import longpoint.editor.tools.Tools;
+import longpoint.pipeline.Design;
+import longpoint.pipeline.Pipeline;
+import longpoint.plan.Plan;
+import longpoint.sheets.PlanView;
+import longpoint.surface.RoofSurface;
+
+/**
+ * The work in hand: the document, the file it belongs to, and what the engine last made of it.
+ * Every change of the shown plan, a drag's previews included, goes to the engine; its answer
+ * arrives on the event thread when it is ready.
+ */
+public final class Job implements AutoCloseable {
+  /** What the engine is asked: a plan, and the scale its lettering is laid out for. */
+  private record Question(Plan plan, double unitsPerMm) {}
+
+  private final ToolRunner runner;
+  private final Engine<Question, Picture> engine;
+  private final List<Runnable> pictureListeners = new CopyOnWriteArrayList<>();
+  private Question asked;
+  private double unitsPerMm = 1;
+  private Picture picture;
+  private Optional<Path> file = Optional.empty();
+  private Optional<Throwable> failure = Optional.empty();
+
+  Job(Plan plan) {
+    runner = new ToolRunner(new Document(plan), Tools.SELECT);
+    engine = new Engine<>(new Work()::answer, this::arrived, this::failed);
+    picture =
+        new Picture(
+            new Design(plan, new RoofSurface(List.of(), List.of(), List.of()), List.of()),
+            new Drawing("", List.of()));
+    runner.onChange(this::ask);
+    ask();
+  }
+
+  /** The engine's side. A new zoom lays the lettering out anew but keeps the roof. */
+  private static final class Work {
+    private Design last;
+
+    Picture answer(Question question) {
+      if (last == null || last.plan() != question.plan()) {
+        last = Pipeline.solve(question.plan());
+      }
+      return new Picture(
+          last, PlanView.of(last.plan(), last.surface(), question.unitsPerMm()).drawing());
+    }
+  }
+
+  private void ask() {
+    Question now = new Question(runner.shown(), unitsPerMm);
+    if (asked == null || now.plan() != asked.plan() || unitsPerMm != asked.unitsPerMm()) {
+      asked = now;
+      engine.ask(now);
+    }
+  }
+
+  /** Lays lettering out for a zoom. */
+  public void letterFor(double unitsPerMm) {
+    this.unitsPerMm = unitsPerMm;
+    ask();
+  }
+
+  private void arrived(Picture answer) {
+    failure = Optional.empty();
+    picture = answer;
+    pictureListeners.forEach(Runnable::run);
+  }
+
+  private void failed(Throwable broken) {
+    failure = Optional.of(broken);
+    pictureListeners.forEach(Runnable::run);
+  }
+
+  public ToolRunner runner() {
+    return runner;
+  }
+
+  public Document document() {
+    return runner.document();
+  }
+
+  /** The newest answer of the engine; it may be some moments behind the plan. */
+  public Picture picture() {
+    return picture;
+  }
+
+  /** Whether the picture shows the plan as it stands now. */
+  public boolean isUpToDate() {
+    return picture.design().plan() == runner.shown() || failure.isPresent();
+  }
+
+  /** What broke the engine on the newest plan; a bug, but no reason to lose the plan. */
+  public Optional<Throwable> failure() {
+    return failure;
+  }
+
+  /** Called on the event thread whenever a new picture has come. */
+  public void onPicture(Runnable listener) {
+    pictureListeners.add(listener);
+  }
+
+  public Optional<Path> file() {
+    return file;
+  }
+
+  void setFile(Optional<Path> file) {
+    this.file = file;
+  }
+
+  @Override
+  public void close() {
+    engine.close();
+  }
+}

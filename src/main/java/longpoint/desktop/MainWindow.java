@@ -1,0 +1,315 @@
+package longpoint.desktop;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.Timer;
+import javax.swing.UIManager;
+import javax.swing.WindowConstants;
+import longpoint.desktop.action.Catalogue;
+import longpoint.desktop.action.Finder;
+import longpoint.desktop.action.Menus;
+import longpoint.desktop.action.Task;
+import longpoint.desktop.canvas.EditGestures;
+import longpoint.desktop.canvas.OverlayPainter;
+import longpoint.desktop.canvas.PlanCanvas;
+import longpoint.desktop.panel.Figure;
+import longpoint.desktop.panel.FigureMark;
+import longpoint.desktop.panel.Header;
+import longpoint.desktop.panel.SidePanel;
+import longpoint.desktop.panel.StatusLine;
+import longpoint.desktop.panel.ToolStrip;
+import longpoint.drawing.Strokes;
+import longpoint.editor.Ref;
+import longpoint.editor.Selection;
+import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import longpoint.units.LengthText;
+
+/** The window: the sheet in the middle, and around it what one needs to draw on it. */
+public final class MainWindow {
+  /** Lettering is laid out anew when a zoom has come to rest for so long, in milliseconds. */
+  private static final int REST = 120;
+
+  private final JFrame frame = new JFrame();
+  private final PlanCanvas canvas = new PlanCanvas();
+  private final StatusLine status = new StatusLine();
+  private final Job job;
+  private final Settings settings;
+  private final Catalogue catalogue;
+  private final Menus menus;
+  private final ToolStrip tools;
+  private final Header header;
+  private final SidePanel side;
+  private final Finder finder;
+  private final Timer letteringRest;
+  private Optional<Figure> pickedFigure = Optional.empty();
+  private boolean refreshing;
+  private boolean fitWhenSolved = true;
+
+  MainWindow(Job job, Settings settings) {
+    this.job = job;
+    this.settings = settings;
+    catalogue = new WindowTasks(this).catalogue();
+    menus = new Menus(catalogue);
+    tools = new ToolStrip(toolTasks());
+    header = new Header(catalogue);
+    side = new SidePanel(job, this::pick, this::go);
+    finder = new Finder(frame, catalogue);
+    letteringRest = new Timer(REST, e -> job.letterFor(canvas.unitsPerMm()));
+    letteringRest.setRepeats(false);
+    layOut();
+    connect();
+    refresh();
+  }
+
+  private void layOut() {
+    canvas.setName("canvas");
+    canvas.getAccessibleContext().setAccessibleName(Texts.of("panel.sheet"));
+    canvas.setFont(UIManager.getFont("defaultFont"));
+    canvas.setColours(settings.theme().canvas());
+    JPanel middle = new JPanel(new BorderLayout());
+    middle.add(header, BorderLayout.NORTH);
+    middle.add(canvas, BorderLayout.CENTER);
+    frame.setName("main");
+    frame.setJMenuBar(menus.bar());
+    frame.add(middle, BorderLayout.CENTER);
+    frame.add(tools, BorderLayout.WEST);
+    frame.add(side, BorderLayout.EAST);
+    frame.add(status, BorderLayout.SOUTH);
+    frame.setMinimumSize(new Dimension(960, 640));
+    Rectangle room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+    frame.setSize(Math.min(1560, room.width), Math.min(960, room.height));
+    frame.setLocationRelativeTo(null);
+    frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+  }
+
+  private void connect() {
+    OverlayPainter overlay = new OverlayPainter(job.runner(), canvas::getFont, canvas::pointer);
+    canvas.setOverPaint(
+        (g, view, colours) -> {
+          pickedFigure.ifPresent(f -> FigureMark.paint(f, g, view, colours));
+          overlay.paint(g, view, colours);
+        });
+    canvas.setGestures(
+        new EditGestures(
+            job.runner(),
+            letter -> catalogue.onLetter(letter).map(this::perform).orElse(false),
+            (e, view) -> {}));
+    canvas.onView(
+        () -> {
+          letteringRest.restart();
+          place();
+        });
+    canvas.addMouseMotionListener(
+        new java.awt.event.MouseMotionAdapter() {
+          @Override
+          public void mouseMoved(java.awt.event.MouseEvent e) {
+            place();
+          }
+
+          @Override
+          public void mouseDragged(java.awt.event.MouseEvent e) {
+            place();
+          }
+        });
+    job.runner().onChange(this::refreshSoon);
+    job.onPicture(this::showPicture);
+  }
+
+  private boolean perform(Task task) {
+    task.perform();
+    return true;
+  }
+
+  private List<Task> toolTasks() {
+    return catalogue.all().stream().filter(t -> t.id().startsWith("tool.")).toList();
+  }
+
+  /** One refresh for however many changes a single gesture makes. */
+  private void refreshSoon() {
+    canvas.repaint();
+    if (!refreshing) {
+      refreshing = true;
+      SwingUtilities.invokeLater(this::refresh);
+    }
+  }
+
+  private void refresh() {
+    refreshing = false;
+    status.say(job.runner().status());
+    menus.refresh();
+    tools.refresh();
+    side.update();
+    showTitle();
+    showState();
+    canvas.repaint();
+  }
+
+  private void showPicture() {
+    Plan plan = job.picture().design().plan();
+    canvas.show(job.picture().drawing(), plan.unit());
+    canvas.setExtent(extent(plan));
+    canvas.setShade(new Daylight(job.picture().design().surface()));
+    if (fitWhenSolved) {
+      fitWhenSolved = false;
+      canvas.fit();
+    }
+    if (pickedFigure.isPresent()) {
+      pickedFigure = Optional.empty();
+    }
+    side.picture();
+    showState();
+  }
+
+  private Bounds extent(Plan plan) {
+    Bounds walls = Bounds.EMPTY;
+    for (Part part : plan.parts()) {
+      walls = walls.with(part.outline().bounds());
+    }
+    Bounds all = Strokes.of(job.picture().drawing().marks(), 1e-9).bounds();
+    return all.isEmpty() ? walls : all.with(walls);
+  }
+
+  private void showTitle() {
+    String title = job.document().plan().title();
+    String shown = title.isBlank() ? Texts.of("app.untitled") : title;
+    boolean dirty = job.document().isDirty();
+    header.show(shown, Texts.of(dirty ? "app.unsaved" : "app.saved"));
+    frame.setTitle(shown + (dirty ? " • " : " – ") + Texts.of("app.name"));
+    frame.getRootPane().putClientProperty("Window.documentModified", dirty);
+  }
+
+  private void showState() {
+    if (job.failure().isPresent()) {
+      status.state(Texts.of("state.failed"));
+    } else if (job.isUpToDate()) {
+      status.state(Texts.of("state.solved"));
+    } else {
+      status.state(Texts.of("state.working"));
+    }
+  }
+
+  private void place() {
+    java.awt.Point at = canvas.pointer();
+    if (at == null) {
+      status.place("");
+      return;
+    }
+    Point p = canvas.view().toPlan(at.x, at.y);
+    Plan plan = job.runner().shown();
+    status.place(
+        Texts.of(
+            "status.place", LengthText.of(p.x(), plan.unit()), LengthText.of(p.y(), plan.unit())));
+  }
+
+  private void pick(Optional<Figure> figure) {
+    pickedFigure = figure;
+    canvas.repaint();
+  }
+
+  /** Selects what a problem is about and brings it into sight. */
+  private void go(Problem problem) {
+    Plan plan = job.document().plan();
+    refs(plan, problem.where())
+        .ifPresent(
+            ref -> {
+              job.runner().select(Selection.of(ref));
+              canvas.centre(middle(plan, ref));
+            });
+  }
+
+  private static Optional<Ref> refs(Plan plan, String where) {
+    List<Ref> all = new ArrayList<>();
+    for (Part part : plan.parts()) {
+      if (part.id().equals(where)) {
+        all.add(Ref.part(part.id()));
+      }
+      for (int i = 0; i < part.sideCount(); i++) {
+        if (longpoint.plan.Side.id(part.id(), i).equals(where)) {
+          all.add(Ref.side(part.id(), i));
+        }
+      }
+    }
+    return all.stream().findFirst();
+  }
+
+  private static Point middle(Plan plan, Ref ref) {
+    Part part = plan.part(ref.part()).orElseThrow();
+    return ref instanceof Ref.OfSide side
+        ? part.side(side.side()).middle()
+        : part.outline().bounds().middle();
+  }
+
+  // What the tasks reach for
+
+  public JFrame frame() {
+    return frame;
+  }
+
+  public PlanCanvas canvas() {
+    return canvas;
+  }
+
+  public Job job() {
+    return job;
+  }
+
+  public Catalogue catalogue() {
+    return catalogue;
+  }
+
+  Settings settings() {
+    return settings;
+  }
+
+  Finder finder() {
+    return finder;
+  }
+
+  JComponent headerButton(String id) {
+    for (java.awt.Component c : header.getComponents()) {
+      if (c instanceof JComponent j && ("header." + id).equals(c.getName()) && c.isShowing()) {
+        return j;
+      }
+    }
+    return canvas;
+  }
+
+  /** Shows another plan from its beginning: everything in sight once its roof is there. */
+  void fitSoon() {
+    fitWhenSolved = true;
+  }
+
+  void setTheme(Theme theme) {
+    settings.setTheme(theme);
+    theme.install(settings.textSize());
+    dress();
+  }
+
+  void setTextSize(int points) {
+    settings.setTextSize(points);
+    settings.theme().install(settings.textSize());
+    dress();
+  }
+
+  private void dress() {
+    SwingUtilities.updateComponentTreeUI(frame);
+    canvas.setFont(UIManager.getFont("defaultFont"));
+    canvas.setColours(settings.theme().canvas());
+    canvas.setLetteringZoom(settings.textSize() / 15.0);
+    job.letterFor(canvas.unitsPerMm());
+    frame.revalidate();
+  }
+}

@@ -1,0 +1,85 @@
+package longpoint.desktop;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.prefs.BackingStoreException;
+import java.util.prefs.Preferences;
+
+/**
+ * What the window remembers from one day to the next, kept where the platform keeps such things. A
+ * place that cannot be written loses the memory, never the work: nothing here throws.
+ */
+public final class Settings {
+  private static final int RECENT = 8;
+
+  private final Preferences kept;
+
+  Settings(Preferences kept) {
+    this.kept = kept;
+  }
+
+  public static Settings ofUser() {
+    return new Settings(Preferences.userRoot().node("longpoint"));
+  }
+
+  public Theme theme() {
+    return "dark".equals(get("theme", "light")) ? Theme.DARK : Theme.LIGHT;
+  }
+
+  public void setTheme(Theme theme) {
+    put("theme", theme == Theme.DARK ? "dark" : "light");
+  }
+
+  /** Size of the window's lettering in points, 12 to 24. */
+  public int textSize() {
+    try {
+      return Math.max(12, Math.min(24, Integer.parseInt(get("textSize", "15"))));
+    } catch (NumberFormatException e) {
+      return 15;
+    }
+  }
+
+  public void setTextSize(int points) {
+    put("textSize", Integer.toString(points));
+  }
+
+  /** Plans opened or saved lately, latest first. */
+  public List<Path> recent() {
+    List<Path> paths = new ArrayList<>();
+    for (int i = 0; i < RECENT; i++) {
+      String path = get("recent" + i, "");
+      if (!path.isEmpty()) {
+        paths.add(Path.of(path));
+      }
+    }
+    return paths;
+  }
+
+  public void addRecent(Path plan) {
+    List<Path> paths = new ArrayList<>(recent());
+    Path whole = plan.toAbsolutePath().normalize();
+    paths.remove(whole);
+    paths.add(0, whole);
+    for (int i = 0; i < RECENT; i++) {
+      put("recent" + i, i < paths.size() ? paths.get(i).toString() : "");
+    }
+  }
+
+  private String get(String key, String otherwise) {
+    try {
+      return kept.get(key, otherwise);
+    } catch (IllegalStateException e) {
+      return otherwise;
+    }
+  }
+
+  private void put(String key, String value) {
+    try {
+      kept.put(key, value);
+      kept.flush();
+    } catch (BackingStoreException | IllegalStateException | IllegalArgumentException e) {
+      // Not remembered; see the class comment.
+    }
+  }
+}

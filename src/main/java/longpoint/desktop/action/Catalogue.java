@@ -1,0 +1,73 @@
+package longpoint.desktop.action;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything the window can do, by chapter, in the order of the menus.
+ *
+ * @param chapters title key to its tasks
+ */
+public record Catalogue(Map<String, List<Task>> chapters) {
+  /**
+   * @throws IllegalArgumentException if two tasks share an id, a key or a letter
+   */
+  public Catalogue {
+    Map<String, List<Task>> copy = new LinkedHashMap<>();
+    chapters.forEach((chapter, tasks) -> copy.put(chapter, List.copyOf(tasks)));
+    chapters = java.util.Collections.unmodifiableMap(copy);
+    Map<Object, String> owner = new LinkedHashMap<>();
+    for (Task task : flat(chapters)) {
+      claim(owner, task.id(), task.id());
+      task.key().ifPresent(k -> claim(owner, k, task.id()));
+      task.letter().ifPresent(c -> claim(owner, c, task.id()));
+    }
+  }
+
+  private static void claim(Map<Object, String> owner, Object what, String id) {
+    String other = owner.putIfAbsent(what, id);
+    if (other != null) {
+      throw new IllegalArgumentException(what + " belongs to " + other + " and to " + id);
+    }
+  }
+
+  public List<Task> all() {
+    return flat(chapters);
+  }
+
+  /**
+   * @throws IllegalArgumentException if there is no such task, which is a bug
+   */
+  public Task task(String id) {
+    return all().stream()
+        .filter(t -> t.id().equals(id))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("no task " + id));
+  }
+
+  /** The task on a letter of the sheet. */
+  public Optional<Task> onLetter(char letter) {
+    char low = Character.toLowerCase(letter);
+    return all().stream().filter(t -> t.letter().filter(c -> c == low).isPresent()).findFirst();
+  }
+
+  /** Tasks whose name holds every typed word, those that can be done now first. */
+  public List<Task> matching(String typed) {
+    List<Task> found = new ArrayList<>();
+    List<Task> idle = new ArrayList<>();
+    for (Task task : all()) {
+      if (Keys.matches(task.name().get() + " " + task.tip().get(), typed)) {
+        (task.enabled().getAsBoolean() ? found : idle).add(task);
+      }
+    }
+    found.addAll(idle);
+    return found;
+  }
+
+  private static List<Task> flat(Map<String, List<Task>> chapters) {
+    return chapters.values().stream().flatMap(List::stream).toList();
+  }
+}

@@ -1,0 +1,54 @@
+package longpoint.desktop.action;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import longpoint.desktop.Texts;
+
+/** Menus made from the catalogue: one for each chapter. */
+public final class Menus {
+  private final List<TaskAction> actions = new ArrayList<>();
+  private final JMenuBar bar = new JMenuBar();
+
+  public Menus(Catalogue catalogue) {
+    catalogue.chapters().forEach(this::chapter);
+  }
+
+  public JMenuBar bar() {
+    return bar;
+  }
+
+  /** Brings every item up to date. */
+  public void refresh() {
+    actions.forEach(TaskAction::refresh);
+  }
+
+  /** Adds a menu that is not made of tasks. */
+  public void insert(String chapter, JMenu menu, int at) {
+    for (int i = 0; i < bar.getMenuCount(); i++) {
+      if (chapter.equals(bar.getMenu(i).getName())) {
+        bar.getMenu(i).insert(menu, at);
+      }
+    }
+  }
+
+  private void chapter(String key, List<Task> tasks) {
+    JMenu menu = new JMenu(Texts.of(key));
+    menu.setName(key);
+    for (Task task : tasks) {
+      menu.add(item(task));
+    }
+    bar.add(menu);
+  }
+
+  private JMenuItem item(Task task) {
+    TaskAction action = new TaskAction(task);
+    actions.add(action);
+    JMenuItem item = task.on().isPresent() ? new JCheckBoxMenuItem(action) : new JMenuItem(action);
+    item.setName("menu." + task.id());
+    return item;
+  }
+}

@@ -1,0 +1,118 @@
+package longpoint.desktop.canvas;
+
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Predicate;
+import longpoint.editor.Event;
+import longpoint.editor.Modifier;
+import longpoint.editor.Pointer;
+import longpoint.editor.ToolRunner;
+
+/**
+ * Turns what the mouse and the keyboard do on the sheet into what the editor understands. A figure
+ * begins with a digit, a point, a sign or a bracket; letters only ever go on with one, so that a
+ * single letter can pick up a tool.
+ */
+public final class EditGestures implements Gestures {
+  /** How near the pointer must come to something to be on it, in pixels: a thumb's worth. */
+  private static final double REACH = 10;
+
+  private static final String BEGINS_A_FIGURE = "0123456789.,-(";
+
+  private final ToolRunner runner;
+  private final Predicate<Character> letters;
+  private final BiConsumer<MouseEvent, View> menu;
+
+  /**
+   * @param letters picks up a tool by its letter; says whether there was one
+   * @param menu shows the menu of the second button
+   */
+  public EditGestures(
+      ToolRunner runner, Predicate<Character> letters, BiConsumer<MouseEvent, View> menu) {
+    this.runner = runner;
+    this.letters = letters;
+    this.menu = menu;
+  }
+
+  @Override
+  public void pointer(MouseEvent e, View view) {
+    Pointer at =
+        new Pointer(
+            view.toPlan(e.getX(), e.getY()), REACH / view.scale(), held(e.getModifiersEx()));
+    switch (e.getID()) {
+      case MouseEvent.MOUSE_MOVED -> runner.handle(new Event.Moved(at));
+      case MouseEvent.MOUSE_DRAGGED -> runner.handle(new Event.Dragged(at));
+      case MouseEvent.MOUSE_PRESSED -> runner.handle(new Event.Pressed(at));
+      case MouseEvent.MOUSE_RELEASED -> {
+        runner.handle(new Event.Released(at));
+        if (e.getClickCount() == 2) {
+          runner.handle(new Event.DoubleClicked(at));
+        }
+      }
+      default -> {}
+    }
+  }
+
+  @Override
+  public boolean key(KeyEvent e) {
+    if (e.getID() == KeyEvent.KEY_TYPED) {
+      return typed(e);
+    }
+    Event.Key key =
+        switch (e.getKeyCode()) {
+          case KeyEvent.VK_ENTER -> Event.Key.ENTER;
+          case KeyEvent.VK_ESCAPE -> Event.Key.ESCAPE;
+          case KeyEvent.VK_BACK_SPACE -> Event.Key.BACKSPACE;
+          case KeyEvent.VK_DELETE -> Event.Key.DELETE;
+          case KeyEvent.VK_UP -> Event.Key.UP;
+          case KeyEvent.VK_DOWN -> Event.Key.DOWN;
+          case KeyEvent.VK_LEFT -> Event.Key.LEFT;
+          case KeyEvent.VK_RIGHT -> Event.Key.RIGHT;
+          default -> null;
+        };
+    if (key == null || e.getID() != KeyEvent.KEY_PRESSED || e.isControlDown()) {
+      return false;
+    }
+    runner.handle(new Event.Pressing(key));
+    return true;
+  }
+
+  private boolean typed(KeyEvent e) {
+    char c = e.getKeyChar();
+    if (Character.isISOControl(c) || e.isControlDown() || e.isMetaDown() || e.isAltDown()) {
+      return false;
+    }
+    if (runner.wantsText() && (!runner.entry().isEmpty() || BEGINS_A_FIGURE.indexOf(c) >= 0)) {
+      return runner.type(String.valueOf(c));
+    }
+    return letters.test(c);
+  }
+
+  @Override
+  public boolean typing() {
+    return !runner.entry().isEmpty();
+  }
+
+  @Override
+  public void menu(MouseEvent e, View view) {
+    menu.accept(e, view);
+  }
+
+  private static Set<Modifier> held(int modifiers) {
+    Set<Modifier> held = EnumSet.noneOf(Modifier.class);
+    if ((modifiers & InputEvent.SHIFT_DOWN_MASK) != 0) {
+      held.add(Modifier.SHIFT);
+    }
+    if ((modifiers & InputEvent.ALT_DOWN_MASK) != 0) {
+      held.add(Modifier.ALT);
+    }
+    if ((modifiers & (InputEvent.CTRL_DOWN_MASK | InputEvent.META_DOWN_MASK)) != 0) {
+      held.add(Modifier.CONTROL);
+    }
+    return held;
+  }
+}

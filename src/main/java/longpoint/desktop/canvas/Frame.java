@@ -1,0 +1,124 @@
+package longpoint.desktop.canvas;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Transparency;
+import java.awt.geom.AffineTransform;
+import java.awt.image.BufferedImage;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import longpoint.drawing.Drawing;
+import longpoint.drawing.Layer;
+import longpoint.units.LengthUnit;
+
+/**
+ * Grid and marks as an image, kept for as long as nothing it shows has changed. Moving the pointer
+ * then costs one copy, however large the plan.
+ */
+final class Frame {
+  /**
+   * What an image shows. Drawings are told apart by identity: they never change, and comparing
+   * thousands of marks would cost more than painting them.
+   */
+  record Content(
+      Drawing drawing,
+      View view,
+      int width,
+      int height,
+      LengthUnit unit,
+      CanvasColours colours,
+      ScreenType type,
+      ToDoubleFunction<String> shade,
+      Set<String> hiddenLayers,
+      Grid grid) {
+    Content {
+      hiddenLayers = Set.copyOf(hiddenLayers);
+    }
+
+    boolean sameAs(Content other) {
+      return other != null
+          && drawing == other.drawing
+          && type == other.type
+          && shade == other.shade
+          && colours == other.colours
+          && width == other.width
+          && height == other.height
+          && unit == other.unit
+          && grid == other.grid
+          && Objects.equals(view, other.view)
+          && hiddenLayers.equals(other.hiddenLayers);
+    }
+  }
+
+  /** Whether squares are drawn under the plan. */
+  enum Grid {
+    SHOWN,
+    HIDDEN
+  }
+
+  private Content content;
+  private BufferedImage image;
+  private double deviceScale;
+
+  /** Puts the content on the screen, painting it anew only when it is not the one kept. */
+  void paint(Graphics2D screen, Content wanted) {
+    AffineTransform device = screen.getTransform();
+    if (image == null || !wanted.sameAs(content) || device.getScaleX() != deviceScale) {
+      repaint(screen, wanted, device.getScaleX());
+    }
+    // In device pixels, so that a scaled screen gets every pixel of the image unblurred.
+    screen.setTransform(
+        new AffineTransform(1, 0, 0, 1, device.getTranslateX(), device.getTranslateY()));
+    screen.drawImage(image, 0, 0, null);
+    screen.setTransform(device);
+  }
+
+  private void repaint(Graphics2D screen, Content wanted, double scale) {
+    int w = Math.max(1, (int) Math.ceil(wanted.width() * scale));
+    int h = Math.max(1, (int) Math.ceil(wanted.height() * scale));
+    if (image == null || image.getWidth() != w || image.getHeight() != h) {
+      image = screen.getDeviceConfiguration().createCompatibleImage(w, h, Transparency.OPAQUE);
+    }
+    Graphics2D g = image.createGraphics();
+    g.scale(scale, scale);
+    draw(g, wanted);
+    g.dispose();
+    content = wanted;
+    deviceScale = scale;
+  }
+
+  /** Paints the content afresh. */
+  static void draw(Graphics2D g, Content c) {
+    smooth(g);
+    g.setColor(c.colours().ground());
+    g.fillRect(0, 0, c.width(), c.height());
+    if (c.grid() == Grid.SHOWN) {
+      new GridPainter(c.view(), c.width(), c.height(), c.unit(), c.colours()).grid(g);
+    }
+    MarkPainter marks =
+        new MarkPainter(
+            g,
+            c.view(),
+            c.view().seen(c.width(), c.height()),
+            c.colours(),
+            c.type(),
+            c.shade(),
+            layer -> shown(layer, c.hiddenLayers()));
+    c.drawing().accept(marks);
+    marks.finish();
+  }
+
+  private static boolean shown(Layer layer, Set<String> hidden) {
+    return !hidden.contains(layer.name());
+  }
+
+  static void smooth(Graphics2D g) {
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+  }
+}

@@ -1,0 +1,262 @@
+package longpoint.desktop.canvas;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.Point;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.geom.RoundRectangle2D;
+import java.util.function.Supplier;
+import longpoint.editor.Overlay;
+import longpoint.editor.Ref;
+import longpoint.editor.Snap;
+import longpoint.editor.ToolRunner;
+import longpoint.geometry.Bounds;
+import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+
+/**
+ * Paints what the tool in hand is about: what is selected and what a press would take hold of, the
+ * walls of a gesture under way, rubber lines and guides, live lengths, where the pointer is held
+ * and why, and the figures being typed.
+ */
+public final class OverlayPainter implements OverPaint {
+  private static final float HALO = 9;
+  private static final double HANDLE = 5;
+
+  private final ToolRunner runner;
+  private final Supplier<Font> font;
+  private final Supplier<Point> pointer;
+
+  /**
+   * @param font of the bubbles, asked at every painting since it follows the look
+   * @param pointer on the screen, null when outside the sheet
+   */
+  public OverlayPainter(ToolRunner runner, Supplier<Font> font, Supplier<Point> pointer) {
+    this.runner = runner;
+    this.font = font;
+    this.pointer = pointer;
+  }
+
+  @Override
+  public void paint(Graphics2D g, View view, CanvasColours colours) {
+    new Pass(g, view, colours, font.get()).paint(runner.overlay());
+  }
+
+  /** One painting. */
+  private final class Pass {
+    private final Graphics2D g;
+    private final View view;
+    private final CanvasColours colours;
+    private final Font font;
+    private final Plan plan = runner.shown();
+
+    Pass(Graphics2D g, View view, CanvasColours colours, Font font) {
+      this.g = g;
+      this.view = view;
+      this.colours = colours;
+      this.font = font;
+    }
+
+    void paint(Overlay overlay) {
+      runner.document().selection().refs().forEach(r -> halo(r, alpha(colours.selection(), 120)));
+      overlay.hover().ifPresent(r -> halo(r, alpha(colours.hover(), 150)));
+      if (runner.previewing()) {
+        walls();
+      }
+      overlay.lines().forEach(this::line);
+      overlay.box().ifPresent(this::box);
+      overlay.handles().forEach(h -> handle(h.at()));
+      overlay.dimensions().forEach(d -> dimension(d.along(), d.text()));
+      overlay.snap().filter(s -> !s.isFree()).ifPresent(this::snap);
+      entry();
+    }
+
+    private void halo(Ref ref, Color colour) {
+      if (!ref.in(plan)) {
+        return;
+      }
+      Part part = plan.part(ref.part()).orElseThrow();
+      g.setColor(colour);
+      g.setStroke(new BasicStroke(HALO, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+      if (ref instanceof Ref.OfSide side) {
+        g.draw(shape(part.side(side.side())));
+      } else if (ref instanceof Ref.OfCorner corner) {
+        longpoint.geometry.Point at = part.side(corner.corner()).from();
+        g.fill(new Ellipse2D.Double(view.x(at) - HALO, view.y(at) - HALO, 2 * HALO, 2 * HALO));
+      } else {
+        Path2D rings = rings(part);
+        g.draw(rings);
+        g.setColor(alpha(colour, 28));
+        g.fill(rings);
+      }
+    }
+
+    /** Walls follow the pointer at once; the roof follows as fast as it is worked out. */
+    private void walls() {
+      g.setColor(colours.selection());
+      g.setStroke(new BasicStroke(2.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+      for (Part part : plan.parts()) {
+        if (!runner.document().plan().parts().contains(part)) {
+          g.draw(rings(part));
+        }
+      }
+    }
+
+    private Path2D rings(Part part) {
+      Path2D shape = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+      for (Ring ring : part.rings()) {
+        for (int i = 0; i < ring.size(); i++) {
+          longpoint.geometry.Point p = ring.corner(i);
+          if (i == 0) {
+            shape.moveTo(view.x(p), view.y(p));
+          } else {
+            shape.lineTo(view.x(p), view.y(p));
+          }
+        }
+        shape.closePath();
+      }
+      return shape;
+    }
+
+    private void line(Overlay.Line line) {
+      switch (line.style()) {
+        case RUBBER -> pen(colours.selection(), 2.4f, null);
+        case GUIDE -> pen(alpha(colours.snap(), 170), 1.2f, new float[] {5, 5});
+        case TAPE -> pen(colours.snap(), 2.2f, null);
+      }
+      g.draw(shape(line.at()));
+    }
+
+    private void pen(Color colour, float width, float[] dash) {
+      g.setColor(colour);
+      g.setStroke(
+          new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 10, dash, 0));
+    }
+
+    private void box(Bounds box) {
+      double x = view.originX() + view.scale() * box.minX();
+      double y = view.originY() - view.scale() * box.maxY();
+      Rectangle2D shape =
+          new Rectangle2D.Double(x, y, view.scale() * box.width(), view.scale() * box.height());
+      g.setColor(alpha(colours.selection(), 30));
+      g.fill(shape);
+      pen(colours.selection(), 1.2f, new float[] {4, 4});
+      g.draw(shape);
+    }
+
+    private void handle(longpoint.geometry.Point at) {
+      Rectangle2D square =
+          new Rectangle2D.Double(view.x(at) - HANDLE, view.y(at) - HANDLE, 2 * HANDLE, 2 * HANDLE);
+      g.setColor(colours.ground());
+      g.fill(square);
+      pen(colours.selection(), 2, null);
+      g.draw(square);
+    }
+
+    private void dimension(Segment along, String text) {
+      double mx = (view.x(along.from()) + view.x(along.to())) / 2;
+      double my = (view.y(along.from()) + view.y(along.to())) / 2;
+      Bubble bubble = new Bubble(text, font.deriveFont(Font.BOLD, font.getSize2D() + 3));
+      bubble.draw(mx - bubble.width() / 2, my - bubble.height() / 2);
+    }
+
+    private void snap(Snap snap) {
+      double x = view.x(snap.at());
+      double y = view.y(snap.at());
+      pen(colours.snap(), 2.2f, null);
+      double r = 7;
+      switch (snap.kind()) {
+        case CORNER -> g.draw(new Rectangle2D.Double(x - r, y - r, 2 * r, 2 * r));
+        case MIDDLE -> g.draw(triangle(x, y, r));
+        case CROSSING -> {
+          g.draw(new Line2D.Double(x - r, y - r, x + r, y + r));
+          g.draw(new Line2D.Double(x - r, y + r, x + r, y - r));
+        }
+        case ON_SIDE -> g.draw(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
+        case IN_LINE, SQUARE, GRID, FREE -> {
+          g.draw(new Line2D.Double(x - r, y, x + r, y));
+          g.draw(new Line2D.Double(x, y - r, x, y + r));
+        }
+      }
+      if (!snap.reason().isEmpty() && snap.kind() != Snap.Kind.GRID) {
+        g.setFont(font);
+        g.setColor(colours.ground());
+        FontMetrics metrics = g.getFontMetrics();
+        int wide = metrics.stringWidth(snap.reason());
+        g.fill(
+            new RoundRectangle2D.Double(x + 13, y - 12 - metrics.getAscent(), wide + 8, 22, 8, 8));
+        g.setColor(colours.snap());
+        g.drawString(snap.reason(), (float) x + 17, (float) y - 14);
+      }
+    }
+
+    private Path2D triangle(double x, double y, double r) {
+      Path2D shape = new Path2D.Double();
+      shape.moveTo(x, y - r);
+      shape.lineTo(x + r, y + r);
+      shape.lineTo(x - r, y + r);
+      shape.closePath();
+      return shape;
+    }
+
+    private void entry() {
+      Point at = pointer.get();
+      if (runner.entry().isEmpty()) {
+        return;
+      }
+      double x = at == null ? 60 : at.x + 18;
+      double y = at == null ? 60 : at.y + 20;
+      Bubble typed =
+          new Bubble(runner.entry() + "\u2502", font.deriveFont(Font.BOLD, font.getSize2D() + 5));
+      typed.draw(x, y);
+      runner.entryProblem().ifPresent(why -> new Bubble(why, font).draw(x, y + typed.height() + 4));
+    }
+
+    private Line2D shape(Segment s) {
+      return new Line2D.Double(view.x(s.from()), view.y(s.from()), view.x(s.to()), view.y(s.to()));
+    }
+
+    /** Words on a dark rounded ground. */
+    private final class Bubble {
+      private static final int PAD = 8;
+      private final String text;
+      private final Font lettering;
+      private final FontMetrics metrics;
+
+      Bubble(String text, Font lettering) {
+        this.text = text;
+        this.lettering = lettering;
+        this.metrics = g.getFontMetrics(lettering);
+      }
+
+      double width() {
+        return metrics.stringWidth(text) + 2.0 * PAD;
+      }
+
+      double height() {
+        return metrics.getHeight() + 6.0;
+      }
+
+      void draw(double x, double y) {
+        double left = Math.max(4, Math.min(x, g.getClipBounds().getMaxX() - width() - 4));
+        g.setColor(colours.bubble());
+        g.fill(new RoundRectangle2D.Double(left, y, width(), height(), 10, 10));
+        g.setColor(colours.bubbleText());
+        g.setFont(lettering);
+        g.drawString(text, (float) left + PAD, (float) y + 3 + metrics.getAscent());
+      }
+    }
+  }
+
+  private static Color alpha(Color colour, int alpha) {
+    return new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), alpha);
+  }
+}

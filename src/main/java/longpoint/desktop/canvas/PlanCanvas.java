@@ -1,0 +1,323 @@
+package longpoint.desktop.canvas;
+
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.Insets;
+import java.awt.Point;
+import java.awt.Rectangle;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import javax.swing.event.MouseInputAdapter;
+import longpoint.drawing.Drawing;
+import longpoint.geometry.Bounds;
+import longpoint.units.LengthUnit;
+
+/**
+ * The sheet. Shows a {@link Drawing} under a {@link View}; moves and zooms by itself; hands every
+ * other gesture on. Never waits for anything: whoever has a new drawing sets it. For the event
+ * thread only.
+ */
+public final class PlanCanvas extends JPanel {
+  private static final long serialVersionUID = 1;
+
+  /** Room left free when everything is shown: for the rulers, and for rows of dimensions. */
+  private static final Insets FIT =
+      new Insets(GridPainter.RULER + 34, GridPainter.RULER + 44, 130, 110);
+
+  private static final double KEY_ZOOM = 1.25;
+
+  private final transient Frame frame = new Frame();
+  private final transient Navigation navigation = new Navigation(this);
+  private final Set<String> hiddenLayers = new HashSet<>();
+  private transient Drawing drawing = new Drawing("", List.of());
+  private transient Bounds extent = Bounds.EMPTY;
+  private transient View view = new View(2, 0, 0);
+  private transient CanvasColours colours = CanvasColours.light();
+  private transient ScreenType type;
+  private double letteringZoom = 1;
+  private transient ToDoubleFunction<String> shade = subject -> 0;
+  private transient OverPaint over = (g, v, c) -> {};
+  private transient Gestures gestures;
+  private transient Runnable viewListener = () -> {};
+  private LengthUnit unit = LengthUnit.INCH;
+  private Frame.Grid grid = Frame.Grid.SHOWN;
+  private Cursor toolCursor = Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR);
+  private Point pointer;
+  private boolean fitted;
+
+  public PlanCanvas() {
+    setOpaque(true);
+    setFocusable(true);
+    setPreferredSize(new Dimension(900, 650));
+    setMinimumSize(new Dimension(200, 150));
+    restoreCursor();
+    enableEvents(java.awt.AWTEvent.KEY_EVENT_MASK);
+    Mouse mouse = new Mouse();
+    addMouseListener(mouse);
+    addMouseMotionListener(mouse);
+    addMouseWheelListener(mouse);
+    addFocusListener(
+        new FocusAdapter() {
+          @Override
+          public void focusLost(FocusEvent e) {
+            navigation.forgetKeys();
+          }
+        });
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            if (!fitted && getWidth() > 0) {
+              fit();
+            }
+          }
+        });
+  }
+
+  /** Shows other marks under the same view. */
+  public void show(Drawing drawing, LengthUnit unit) {
+    this.drawing = drawing;
+    this.unit = unit;
+    repaint();
+  }
+
+  /**
+   * How light falls on the tints.
+   *
+   * @param shade subject of a tint to −1 (in shadow) … 1 (in the light)
+   */
+  public void setShade(ToDoubleFunction<String> shade) {
+    this.shade = shade;
+    repaint();
+  }
+
+  public Drawing drawing() {
+    return drawing;
+  }
+
+  /** The box that {@link #fit} fits; an empty one gives a room-sized sheet. */
+  public void setExtent(Bounds extent) {
+    this.extent = extent;
+  }
+
+  public View view() {
+    return view;
+  }
+
+  public void show(View view) {
+    this.view = view;
+    fitted = true;
+    viewListener.run();
+    repaint();
+  }
+
+  /** Everything in sight. */
+  public void fit() {
+    Bounds box = extent;
+    if (box.isEmpty()) {
+      double room = unit == LengthUnit.INCH ? 480 : 12_000;
+      box = new Bounds(0, 0, room, room * 0.6);
+    }
+    if (getWidth() > 0) {
+      show(
+          View.fit(
+              box,
+              new Rectangle(
+                  FIT.left,
+                  FIT.top,
+                  getWidth() - FIT.left - FIT.right,
+                  getHeight() - FIT.top - FIT.bottom)));
+    } else {
+      fitted = false;
+    }
+  }
+
+  public void zoomIn() {
+    zoom(KEY_ZOOM);
+  }
+
+  public void zoomOut() {
+    zoom(1 / KEY_ZOOM);
+  }
+
+  /** About the pointer when it is over the sheet, else about the middle. */
+  private void zoom(double factor) {
+    Point at = pointer != null ? pointer : new Point(getWidth() / 2, getHeight() / 2);
+    show(view.zoomed(factor, at.x, at.y));
+  }
+
+  /** Brings a place of the plan to the middle. */
+  public void centre(longpoint.geometry.Point place) {
+    show(view.centred(place, getWidth(), getHeight()));
+  }
+
+  public void setColours(CanvasColours colours) {
+    this.colours = colours;
+    repaint();
+  }
+
+  public CanvasColours colours() {
+    return colours;
+  }
+
+  /** Larger lettering for eyes that ask for it; 1 is the ordinary size. */
+  public void setLetteringZoom(double zoom) {
+    letteringZoom = zoom;
+    setFont(getFont());
+    repaint();
+  }
+
+  @Override
+  public void setFont(java.awt.Font font) {
+    super.setFont(font);
+    type = font == null ? null : new ScreenType(font, letteringZoom);
+  }
+
+  /** Plan units to a millimetre of lettering at the present zoom. */
+  public double unitsPerMm() {
+    return type.unitsPerMm(view);
+  }
+
+  public void setGestures(Gestures gestures) {
+    this.gestures = gestures;
+  }
+
+  public void setOverPaint(OverPaint over) {
+    this.over = over;
+    repaint();
+  }
+
+  /** Called after every change of view. */
+  public void onView(Runnable listener) {
+    viewListener = listener;
+  }
+
+  public boolean isLayerShown(String name) {
+    return !hiddenLayers.contains(name);
+  }
+
+  public void setLayerShown(String name, boolean shown) {
+    if (shown) {
+      hiddenLayers.remove(name);
+    } else {
+      hiddenLayers.add(name);
+    }
+    repaint();
+  }
+
+  public boolean isGridShown() {
+    return grid == Frame.Grid.SHOWN;
+  }
+
+  public void setGridShown(boolean shown) {
+    grid = shown ? Frame.Grid.SHOWN : Frame.Grid.HIDDEN;
+    repaint();
+  }
+
+  /** The pointer's shape whenever the sheet is not being moved. */
+  public void setToolCursor(Cursor cursor) {
+    toolCursor = cursor;
+    restoreCursor();
+  }
+
+  void restoreCursor() {
+    setCursor(toolCursor);
+  }
+
+  /** Where the pointer is, on the sheet; null outside. */
+  public Point pointer() {
+    return pointer;
+  }
+
+  @Override
+  protected void paintComponent(Graphics graphics) {
+    Graphics2D g = (Graphics2D) graphics.create();
+    frame.paint(g, content());
+    Frame.smooth(g);
+    over.paint(g, view, colours);
+    new GridPainter(view, getWidth(), getHeight(), unit, colours)
+        .rulers(g, getFont().deriveFont(getFont().getSize2D() - 2.5f), pointer);
+    g.dispose();
+  }
+
+  /** Paints a whole frame from nothing, as after a change of plan; for measuring. */
+  public void paintAfresh(Graphics2D g) {
+    Frame.draw(g, content());
+    over.paint(g, view, colours);
+  }
+
+  private Frame.Content content() {
+    return new Frame.Content(
+        drawing, view, getWidth(), getHeight(), unit, colours, type, shade, hiddenLayers, grid);
+  }
+
+  @Override
+  protected void processKeyEvent(KeyEvent e) {
+    boolean typing = gestures != null && gestures.typing();
+    if (!typing && navigation.takes(e)) {
+      e.consume();
+    } else if (e.getID() != KeyEvent.KEY_RELEASED && gestures != null && gestures.key(e)) {
+      e.consume();
+    }
+    super.processKeyEvent(e);
+  }
+
+  private final class Mouse extends MouseInputAdapter {
+    @Override
+    public void mousePressed(MouseEvent e) {
+      requestFocusInWindow();
+      take(e);
+    }
+
+    @Override
+    public void mouseReleased(MouseEvent e) {
+      take(e);
+    }
+
+    @Override
+    public void mouseMoved(MouseEvent e) {
+      take(e);
+    }
+
+    @Override
+    public void mouseDragged(MouseEvent e) {
+      take(e);
+    }
+
+    @Override
+    public void mouseExited(MouseEvent e) {
+      pointer = null;
+      repaint();
+    }
+
+    @Override
+    public void mouseWheelMoved(MouseWheelEvent e) {
+      navigation.wheel(e);
+    }
+
+    private void take(MouseEvent e) {
+      pointer = e.getPoint();
+      if (!navigation.takes(e) && gestures != null) {
+        if (e.isPopupTrigger()) {
+          gestures.menu(e, view);
+        } else if (e.getID() == MouseEvent.MOUSE_MOVED || SwingUtilities.isLeftMouseButton(e)) {
+          gestures.pointer(e, view);
+        }
+      }
+      repaint();
+    }
+  }
+}

@@ -1,0 +1,120 @@
+package longpoint.desktop.panel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import longpoint.desktop.Texts;
+import net.miginfocom.swing.MigLayout;
+
+/**
+ * Rows of a label and something to set. Each row knows how to bring itself up to date; the words of
+ * a row stand in the texts under {@code field.<name>}, with a tool tip under {@code
+ * field.<name>.tip}.
+ */
+final class Form extends JPanel {
+  private static final long serialVersionUID = 1;
+  private final transient List<Runnable> updates = new ArrayList<>();
+
+  Form(Supplier<String> title) {
+    super(
+        new MigLayout(
+            "insets 0, gapx 12, gapy 7, fillx, wrap 2, hidemode 3", "[right,100::][grow,fill]"));
+    setOpaque(false);
+    Words words = new Words(Words.Rank.TITLE, title.get());
+    words.setName("form.title");
+    add(words, "span 2, alignx left, gapbottom 4");
+    updates.add(() -> words.setText(title.get()));
+  }
+
+  /** Brings every row up to date. */
+  void update() {
+    updates.forEach(Runnable::run);
+  }
+
+  /**
+   * A row to type in.
+   *
+   * @param text what stands in it, as it would be typed; empty for nothing of its own
+   * @param whenEmpty what holds then, shown in grey
+   */
+  <T> EntryField<T> entry(
+      String name,
+      EntryField.Reading<T> reading,
+      Consumer<T> commit,
+      Supplier<Optional<String>> text,
+      Supplier<String> whenEmpty) {
+    EntryField<T> field = new EntryField<>(name, Texts.of("field." + name), reading, commit);
+    row(name, field, field.field());
+    Runnable update = () -> field.update(text.get().orElse(""), whenEmpty.get());
+    updates.add(update);
+    update.run();
+    return field;
+  }
+
+  /**
+   * A row of buttons of which one is down.
+   *
+   * @param chosen the one that is down; none when empty
+   * @param title of each button
+   */
+  <T> void choice(
+      String name,
+      List<T> values,
+      java.util.function.Function<T, String> title,
+      Supplier<Optional<T>> chosen,
+      Consumer<T> commit) {
+    JPanel buttons =
+        new JPanel(new MigLayout("insets 0, gap 4 4, fillx, wrap 2", "[grow,fill,sg]"));
+    buttons.setOpaque(false);
+    ButtonGroup group = new ButtonGroup();
+    List<JToggleButton> toggles = new ArrayList<>();
+    for (T value : values) {
+      JToggleButton button = new JToggleButton(title.apply(value));
+      button.setName(name + "." + value.toString().toLowerCase(java.util.Locale.ROOT));
+      button.setToolTipText(Texts.of("field." + name + ".tip"));
+      button.addActionListener(e -> commit.accept(value));
+      group.add(button);
+      toggles.add(button);
+      buttons.add(button);
+    }
+    row(name, buttons, buttons);
+    Runnable update =
+        () -> {
+          Optional<T> now = chosen.get();
+          group.clearSelection();
+          now.map(values::indexOf)
+              .filter(i -> i >= 0)
+              .ifPresent(i -> toggles.get(i).setSelected(true));
+        };
+    updates.add(update);
+    update.run();
+  }
+
+  /** A row that only says something. */
+  void says(String name, Supplier<String> words) {
+    Words value = new Words(Words.Rank.PLAIN, words.get());
+    value.setName(name);
+    row(name, value, value);
+    updates.add(() -> value.setText(words.get()));
+  }
+
+  /** Something across both columns. */
+  void across(JComponent component) {
+    add(component, "span 2, growx");
+  }
+
+  private void row(String name, JComponent whole, JComponent spoken) {
+    Words label = new Words(Words.Rank.QUIET, Texts.of("field." + name));
+    label.setLabelFor(spoken);
+    spoken.setToolTipText(Texts.of("field." + name + ".tip"));
+    spoken.getAccessibleContext().setAccessibleName(Texts.of("field." + name));
+    add(label, "aligny top, gaptop 6");
+    add(whole);
+  }
+}

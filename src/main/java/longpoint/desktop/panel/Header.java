@@ -1,0 +1,72 @@
+package longpoint.desktop.panel;
+
+import com.formdev.flatlaf.FlatClientProperties;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import longpoint.desktop.action.Catalogue;
+import longpoint.desktop.action.Task;
+import longpoint.desktop.action.TaskAction;
+import net.miginfocom.swing.MigLayout;
+
+/** The line over the sheet: the job's title, and the few things one reaches for all day. */
+public final class Header extends JPanel {
+  private static final long serialVersionUID = 1;
+  private static final int ICON = 20;
+
+  private final Words title = new Words(Words.Rank.TITLE, "");
+  private final Words saved = new Words(Words.Rank.QUIET, "");
+  private final transient List<TaskAction> actions = new ArrayList<>();
+
+  public Header(Catalogue catalogue) {
+    super(new MigLayout("insets 7 14 7 12, fillx, gapx 6"));
+    title.setName("header.title");
+    saved.setName("header.saved");
+    add(title);
+    add(saved, "gapleft 6, pushx, growx");
+    for (String id : List.of("edit.undo", "edit.redo", "view.fit", "view.layers", "view.theme")) {
+      add(button(catalogue.task(id), FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON));
+    }
+    JButton find = button(catalogue.task("help.find"), FlatClientProperties.BUTTON_TYPE_ROUND_RECT);
+    find.setText(
+        find.getAction().getValue(javax.swing.Action.NAME)
+            + "  "
+            + catalogue.task("help.find").keyText());
+    find.setHideActionText(false);
+    add(find, "gapleft 10");
+    updateUI();
+  }
+
+  private JButton button(Task task, String type) {
+    TaskAction action = new TaskAction(task);
+    actions.add(action);
+    JButton button = new JButton(action);
+    button.setName("header." + task.id());
+    button.setHideActionText(true);
+    button.setIcon(LineIcon.of(task.id(), ICON));
+    button.putClientProperty(FlatClientProperties.BUTTON_TYPE, type);
+    button.getAccessibleContext().setAccessibleName(task.name().get());
+    button.setFocusable(false);
+    return button;
+  }
+
+  /**
+   * Shows the title and whether there is something to save.
+   *
+   * @param state in words
+   */
+  public void show(String title, String state) {
+    this.title.setText(title);
+    this.saved.setText(state);
+    actions.forEach(TaskAction::refresh);
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setBorder(BorderFactory.createMatteBorder(1, 0, 1, 0, UIManager.getColor("Longpoint.rule")));
+  }
+}

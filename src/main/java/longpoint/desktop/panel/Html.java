@@ -1,0 +1,16 @@
+package longpoint.desktop.panel;
+
+/** Words from the user's plan inside Swing's HTML, where they must stay words. */
+final class Html {
+  private Html() {}
+
+  static String plain(String words) {
+    return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  }
+
+  /** Words that wrap at a width in pixels. */
+  static String wrapped(String words, int width) {
+    // Swing's HTML takes a pixel of CSS for 1.3 of the screen's.
+    return "<html><div style='width:" + Math.round(width / 1.3) + "px'>" + plain(words) + "</div>";
+  }
+}

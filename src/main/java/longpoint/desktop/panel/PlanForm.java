@@ -1,0 +1,102 @@
+package longpoint.desktop.panel;
+
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import javax.swing.JComponent;
+import longpoint.desktop.Texts;
+import longpoint.editor.Command;
+import longpoint.editor.ToolRunner;
+import longpoint.plan.Defaults;
+import longpoint.plan.Plan;
+import longpoint.units.LengthEntry;
+import longpoint.units.LengthText;
+import longpoint.units.SlopeEntry;
+import longpoint.units.SlopeText;
+
+/** Properties of the whole plan: its title and what holds wherever a side says nothing. */
+final class PlanForm implements Properties.Subject {
+  private final ToolRunner runner;
+  private final Form form;
+
+  PlanForm(ToolRunner runner) {
+    this.runner = runner;
+    this.form = new Form(() -> Texts.of("form.plan"));
+    form.entry(
+            "title",
+            t -> t,
+            t -> apply("plan.title", p -> p.withTitle(t)),
+            () -> Optional.of(plan().title()),
+            () -> Texts.of("app.untitled"))
+        .orEmpty(() -> apply("plan.title", p -> p.withTitle("")));
+    form.says("unit", () -> Texts.of("unit." + plan().unit().symbol()));
+    form.across(new Words(Words.Rank.QUIET, Texts.of("form.plan.defaults")));
+    form.entry(
+        "defaultSlope",
+        SlopeEntry::read,
+        s -> defaults(d -> d.withSlope(s)),
+        () -> Optional.of(SlopeText.exact(plan().defaults().slope())),
+        () -> "");
+    length("defaultOverhang", d -> d.overhang(), (d, l) -> d.withOverhang(l));
+    length("defaultHeel", d -> d.heel(), (d, l) -> d.withHeel(l));
+    length(
+        "fascia",
+        d -> d.fascia(),
+        (d, l) ->
+            new Defaults(
+                d.slope(),
+                d.overhang(),
+                d.heel(),
+                l,
+                d.ridgeBlockRelief(),
+                d.lookoutFirst(),
+                d.lookoutSpacing(),
+                d.extras()));
+  }
+
+  private interface WithLength {
+    Defaults of(Defaults defaults, double length);
+  }
+
+  private interface LengthOf {
+    double in(Defaults defaults);
+  }
+
+  private void length(String name, LengthOf of, WithLength with) {
+    Supplier<Optional<String>> text =
+        () -> Optional.of(LengthText.exact(of.in(plan().defaults()), plan().unit()));
+    form.entry(
+        name,
+        t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.NOT_NEGATIVE),
+        l -> defaults(d -> with.of(d, l)),
+        text,
+        () -> "");
+  }
+
+  private void defaults(UnaryOperator<Defaults> change) {
+    apply("plan.defaults", p -> p.withDefaults(change.apply(p.defaults())));
+  }
+
+  private void apply(String name, UnaryOperator<Plan> change) {
+    runner.apply(Command.of(Texts.of("edit." + name), change));
+  }
+
+  private Plan plan() {
+    return runner.document().plan();
+  }
+
+  @Override
+  public Object key() {
+    return "plan";
+  }
+
+  @Override
+  public JComponent view() {
+    return form;
+  }
+
+  @Override
+  public void update() {
+    form.update();
+  }
+}

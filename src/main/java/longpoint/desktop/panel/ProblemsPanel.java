@@ -1,0 +1,106 @@
+package longpoint.desktop.panel;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.util.List;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ListCellRenderer;
+import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.UIManager;
+import longpoint.desktop.Texts;
+import longpoint.plan.Problem;
+import net.miginfocom.swing.MigLayout;
+
+/** What is wrong with the plan, worst first. A click leads to the place. */
+public final class ProblemsPanel extends JPanel {
+  private static final long serialVersionUID = 1;
+  private final DefaultListModel<Problem> model = new DefaultListModel<>();
+  private final JList<Problem> list = new JList<>(model);
+  private transient List<Problem> shown = List.of();
+  private boolean filling;
+
+  /**
+   * @param go leads to where a problem is
+   */
+  public ProblemsPanel(Consumer<Problem> go) {
+    super(new BorderLayout());
+    setOpaque(false);
+    list.setName("problems");
+    list.setOpaque(false);
+    list.getAccessibleContext().setAccessibleName(Texts.of("panel.problems"));
+    list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+    list.setCellRenderer(new Row());
+    list.addListSelectionListener(
+        e -> {
+          if (!filling && !e.getValueIsAdjusting() && list.getSelectedValue() != null) {
+            go.accept(list.getSelectedValue());
+          }
+        });
+    JScrollPane scroll = new JScrollPane(list);
+    scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll.setOpaque(false);
+    scroll.getViewport().setOpaque(false);
+    add(scroll, BorderLayout.CENTER);
+  }
+
+  public void show(List<Problem> problems) {
+    if (problems.equals(shown)) {
+      return;
+    }
+    shown = List.copyOf(problems);
+    filling = true;
+    model.clear();
+    model.addAll(problems);
+    filling = false;
+  }
+
+  /** Paints one problem: its weight by a sign and a word's colour, its words, its cure. */
+  private static final class Row extends JPanel implements ListCellRenderer<Problem> {
+    private static final long serialVersionUID = 1;
+    private static final int SIGN = 18;
+    private final Words sign = new Words(Words.Rank.PLAIN, "");
+    private final Words message = new Words(Words.Rank.PLAIN, "");
+    private final Words cure = new Words(Words.Rank.QUIET, "");
+
+    Row() {
+      super(new MigLayout("insets 5 8 5 8, gap 8 2, fillx, hidemode 3", "[][grow,fill]"));
+      add(sign, "aligny top");
+      add(message, "wrap");
+      add(cure, "skip");
+    }
+
+    @Override
+    public Component getListCellRendererComponent(
+        JList<? extends Problem> list, Problem problem, int index, boolean chosen, boolean focus) {
+      int width = Math.max(120, list.getWidth() - 60);
+      sign.setIcon(LineIcon.of("problem." + problem.level(), SIGN));
+      sign.setForeground(
+          UIManager.getColor(
+              switch (problem.level()) {
+                case ERROR -> "Longpoint.error";
+                case WARNING -> "Longpoint.warning";
+                case NOTE -> "Longpoint.quiet";
+              }));
+      message.setFont(Words.Rank.PLAIN.font());
+      message.setForeground(Words.Rank.PLAIN.colour());
+      message.setText(Html.wrapped(problem.message(), width));
+      cure.setFont(Words.Rank.QUIET.font());
+      cure.setForeground(Words.Rank.QUIET.colour());
+      cure.setText(Html.wrapped(problem.cure(), width));
+      cure.setVisible(!problem.cure().isEmpty());
+      setOpaque(chosen);
+      setBackground(UIManager.getColor("Longpoint.chosen"));
+      getAccessibleContext()
+          .setAccessibleName(
+              Texts.of("problem." + problem.level()) + ": " + problem.message() + problem.cure());
+      return this;
+    }
+  }
+}

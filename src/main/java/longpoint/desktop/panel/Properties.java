@@ -1,0 +1,73 @@
+package longpoint.desktop.panel;
+
+import java.awt.BorderLayout;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import longpoint.editor.Ref;
+import longpoint.editor.Selection;
+import longpoint.editor.ToolRunner;
+
+/** Shows the form of what is selected: sides, parts, or the plan when nothing is. */
+public final class Properties extends JPanel {
+  private static final long serialVersionUID = 1;
+
+  /** A form about something. */
+  interface Subject {
+    /** Equal for forms about the same things. */
+    Object key();
+
+    JComponent view();
+
+    /** Brings the form up to date with the plan. */
+    void update();
+  }
+
+  private final transient ToolRunner runner;
+  private transient Subject subject;
+
+  public Properties(ToolRunner runner) {
+    super(new BorderLayout());
+    this.runner = runner;
+    setOpaque(false);
+    update();
+  }
+
+  /** Follows the selection and the plan. */
+  public void update() {
+    Selection selection = runner.document().selection();
+    Object wanted = key(selection);
+    if (subject == null || !subject.key().equals(wanted)) {
+      subject = subject(selection);
+      removeAll();
+      add(subject.view(), BorderLayout.CENTER);
+      revalidate();
+      repaint();
+    } else {
+      subject.update();
+    }
+  }
+
+  private static List<Ref.OfSide> sides(Selection selection) {
+    return selection.refs().stream()
+        .filter(Ref.OfSide.class::isInstance)
+        .map(Ref.OfSide.class::cast)
+        .toList();
+  }
+
+  private static Object key(Selection selection) {
+    if (!sides(selection).isEmpty()) {
+      return sides(selection);
+    }
+    return selection.isEmpty() ? "plan" : selection.touchedParts();
+  }
+
+  private Subject subject(Selection selection) {
+    if (!sides(selection).isEmpty()) {
+      return new SideForm(runner, sides(selection));
+    }
+    return selection.isEmpty()
+        ? new PlanForm(runner)
+        : new PartForm(runner, selection.touchedParts());
+  }
+}

@@ -1,0 +1,192 @@
+package longpoint.desktop.panel;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
+import javax.swing.JComponent;
+import longpoint.desktop.Texts;
+import longpoint.editor.Command;
+import longpoint.editor.Outcome;
+import longpoint.editor.Ref;
+import longpoint.editor.ToolRunner;
+import longpoint.plan.Edge;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Reshape;
+import longpoint.plan.Side;
+import longpoint.units.LengthEntry;
+import longpoint.units.LengthText;
+import longpoint.units.LengthUnit;
+import longpoint.units.Slope;
+import longpoint.units.SlopeEntry;
+import longpoint.units.SlopeText;
+
+/** Properties of one or more sides: what the roof does there, and the figures of it. */
+final class SideForm implements Properties.Subject {
+  private final ToolRunner runner;
+  private final List<Ref.OfSide> refs;
+  private final Form form;
+  private Reshape.End givesWay = Reshape.End.FINISH;
+
+  SideForm(ToolRunner runner, List<Ref.OfSide> refs) {
+    this.runner = runner;
+    this.refs = refs;
+    this.form = new Form(this::title);
+    form.choice(
+        "kind",
+        List.of(EdgeKind.values()),
+        k -> Texts.of("kind." + k.key()),
+        () -> shared(Edge::kind),
+        k -> set("side.kind", e -> e.withKind(k)));
+    form.entry(
+            "slope",
+            SlopeEntry::read,
+            s -> set("side.slope", e -> e.withSlope(s)),
+            () -> own(Edge::slope).map(SlopeText::exact),
+            () -> grey(Edge::slope, () -> SlopeText.of(plan().defaults().slope())))
+        .orEmpty(() -> set("side.slope", e -> with(e, Optional.empty(), e.overhang(), e.heel())));
+    form.entry(
+            "overhang",
+            t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.NOT_NEGATIVE),
+            l -> set("side.overhang", e -> e.withOverhang(l)),
+            () -> own(Edge::overhang).map(this::exact),
+            () -> grey(Edge::overhang, () -> length(plan().defaults().overhang())))
+        .orEmpty(() -> set("side.overhang", e -> with(e, e.slope(), Optional.empty(), e.heel())));
+    form.entry(
+            "heel",
+            t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.NOT_NEGATIVE),
+            l -> set("side.heel", e -> e.withHeel(l)),
+            () -> own(Edge::heel).map(this::exact),
+            () -> grey(Edge::heel, () -> length(plan().defaults().heel())))
+        .orEmpty(() -> set("side.heel", e -> with(e, e.slope(), e.overhang(), Optional.empty())));
+    if (refs.size() == 1) {
+      lengthRows(refs.get(0));
+    }
+  }
+
+  private void lengthRows(Ref.OfSide ref) {
+    form.entry(
+        "length",
+        t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.POSITIVE),
+        l -> runner.apply(stretch(ref, l)),
+        () -> side(ref).map(s -> exact(s.wall().length())),
+        () -> "");
+    form.choice(
+        "givesWay",
+        List.of(Reshape.End.values()),
+        e -> endName(ref, e),
+        () -> Optional.of(givesWay),
+        e -> givesWay = e);
+  }
+
+  private Command stretch(Ref.OfSide ref, double length) {
+    return plan ->
+        plan.part(ref.part())
+            .flatMap(p -> Reshape.sideLength(p, ref.side(), length, givesWay))
+            .<Outcome>map(p -> new Outcome.Commit(Texts.of("edit.side.length"), plan.withPart(p)))
+            .orElseGet(() -> new Outcome.Refuse(Texts.of("edit.side.length.refused")));
+  }
+
+  /** Ends are told apart the way they lie on the sheet, which is how one looks at them. */
+  private String endName(Ref.OfSide ref, Reshape.End end) {
+    return side(ref)
+        .map(
+            s -> {
+              longpoint.geometry.Point step = s.wall().to().minus(s.wall().from());
+              boolean finish = end == Reshape.End.FINISH;
+              if (Math.abs(step.x()) >= Math.abs(step.y())) {
+                return Texts.of(step.x() > 0 == finish ? "end.right" : "end.left");
+              }
+              return Texts.of(step.y() > 0 == finish ? "end.upper" : "end.lower");
+            })
+        .orElse("");
+  }
+
+  private String title() {
+    if (refs.size() == 1) {
+      Ref.OfSide ref = refs.get(0);
+      String part = plan().part(ref.part()).map(Part::name).orElse("");
+      return Texts.of("form.side", ref.side() + 1, part);
+    }
+    return Texts.of("form.sides", refs.size());
+  }
+
+  private void set(String name, UnaryOperator<Edge> change) {
+    runner.apply(Command.of(Texts.of("edit." + name), plan -> changed(plan, change)));
+  }
+
+  private Plan changed(Plan plan, UnaryOperator<Edge> change) {
+    Plan out = plan;
+    for (Ref.OfSide ref : refs) {
+      if (ref.in(out)) {
+        Part part = out.part(ref.part()).orElseThrow();
+        out = out.withPart(part.withEdge(ref.side(), change.apply(part.edges().get(ref.side()))));
+      }
+    }
+    return out;
+  }
+
+  private static Edge with(
+      Edge e, Optional<Slope> slope, Optional<Double> overhang, Optional<Double> heel) {
+    return new Edge(e.kind(), slope, overhang, heel, e.extras());
+  }
+
+  private List<Edge> edges() {
+    return refs.stream()
+        .filter(r -> r.in(plan()))
+        .map(r -> plan().part(r.part()).orElseThrow().edges().get(r.side()))
+        .toList();
+  }
+
+  private <T> Optional<T> shared(Function<Edge, T> of) {
+    return Shared.value(edges(), of);
+  }
+
+  private <T> Optional<T> own(Function<Edge, Optional<T>> of) {
+    return Shared.value(edges(), of).flatMap(v -> v);
+  }
+
+  private <T> String grey(Function<Edge, Optional<T>> of, Supplier<String> usual) {
+    return Shared.value(edges(), of).isPresent() ? usual.get() : Texts.of("field.differs");
+  }
+
+  private Optional<Side> side(Ref.OfSide ref) {
+    return ref.in(plan())
+        ? plan().part(ref.part()).map(p -> plan().side(p, ref.side()))
+        : Optional.empty();
+  }
+
+  private Plan plan() {
+    return runner.document().plan();
+  }
+
+  private LengthUnit unit() {
+    return plan().unit();
+  }
+
+  private String exact(double length) {
+    return LengthText.exact(length, unit());
+  }
+
+  private String length(double length) {
+    return LengthText.of(length, unit());
+  }
+
+  @Override
+  public Object key() {
+    return refs;
+  }
+
+  @Override
+  public JComponent view() {
+    return form;
+  }
+
+  @Override
+  public void update() {
+    form.update();
+  }
+}

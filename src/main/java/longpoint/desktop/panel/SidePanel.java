@@ -1,0 +1,110 @@
+package longpoint.desktop.panel;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JSeparator;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.UIManager;
+import longpoint.desktop.Job;
+import longpoint.desktop.Texts;
+import longpoint.editor.Selection;
+import longpoint.pipeline.Design;
+import longpoint.plan.Part;
+import longpoint.plan.Problem;
+import net.miginfocom.swing.MigLayout;
+
+/** Down the right edge: what is selected, its figures, and the problems of the plan. */
+public final class SidePanel extends JPanel {
+  private static final long serialVersionUID = 1;
+
+  private final transient Job job;
+  private final Properties properties;
+  private final FiguresPanel figures;
+  private final ProblemsPanel problems;
+  private final Words figuresTitle = new Words(Words.Rank.TITLE, "");
+  private final Words problemsTitle = new Words(Words.Rank.TITLE, "");
+
+  /**
+   * @param picked told which figure is picked
+   * @param go leads to where a problem is
+   */
+  public SidePanel(Job job, Consumer<Optional<Figure>> picked, Consumer<Problem> go) {
+    super(
+        new MigLayout(
+            "insets 14 0 8 0, gap 0, fill, wrap 1, hidemode 3",
+            "[grow,fill,360::]",
+            "[shrinkprio 50][][][grow,fill,120::][][][shrinkprio 200]"));
+    this.job = job;
+    properties = new Properties(job.runner());
+    figures = new FiguresPanel(picked);
+    problems = new ProblemsPanel(go);
+    JPanel padded = new JPanel(new MigLayout("insets 0 14 12 16, fillx", "[grow,fill]"));
+    padded.setOpaque(false);
+    padded.add(properties);
+    JScrollPane scroll =
+        new JScrollPane(
+            padded,
+            ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+            ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll.setOpaque(false);
+    scroll.getViewport().setOpaque(false);
+    scroll.getVerticalScrollBar().setUnitIncrement(24);
+    figuresTitle.setName("figures.title");
+    problemsTitle.setName("problems.title");
+    add(scroll, "hmin 140");
+    add(new JSeparator());
+    add(figuresTitle, "gap 14 14 12 6");
+    add(figures, "gap 6 6 0 0");
+    add(new JSeparator());
+    add(problemsTitle, "gap 14 14 10 6");
+    add(problems, "gap 6 6 0 0, hmax 230");
+    updateUI();
+  }
+
+  /** Follows selection and plan. */
+  public void update() {
+    properties.update();
+    showFigures();
+  }
+
+  /** Follows the engine. */
+  public void picture() {
+    showFigures();
+    List<Problem> now = job.picture().design().problems();
+    problems.show(now);
+    problems.setVisible(!now.isEmpty());
+    problemsTitle.setText(
+        now.isEmpty() ? Texts.of("problems.none") : Texts.of("problems.title", now.size()));
+    revalidate();
+  }
+
+  private void showFigures() {
+    Design design = job.picture().design();
+    Selection selection = job.document().selection();
+    figures.show(Figure.of(design, selection));
+    figuresTitle.setText(scope(selection));
+  }
+
+  private String scope(Selection selection) {
+    if (selection.isEmpty()) {
+      return Texts.of("figures.of.roof");
+    }
+    return selection.touchedParts().size() == 1
+        ? Texts.of(
+            "figures.of",
+            job.document().plan().part(selection.touchedParts().get(0)).map(Part::name).orElse(""))
+        : Texts.of("figures.of.selected");
+  }
+
+  @Override
+  public void updateUI() {
+    super.updateUI();
+    setBackground(UIManager.getColor("Longpoint.card"));
+    setBorder(BorderFactory.createMatteBorder(0, 1, 0, 0, UIManager.getColor("Longpoint.rule")));
+  }
+}
