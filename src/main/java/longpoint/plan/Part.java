@@ -90,18 +90,25 @@ public record Part(
     List<Edge> kept = new ArrayList<>();
     for (Ring ring : rings()) {
       List<Edge> own = new ArrayList<>(edges.subList(kept.size(), kept.size() + ring.size()));
-      double area = ring.signedArea();
-      if (turned.isEmpty() ? area < 0 : area > 0) {
-        List<Point> corners = new ArrayList<>(ring.points());
-        Collections.reverse(corners.subList(1, corners.size()));
+      Ring other = backwards(ring);
+      boolean outline = turned.isEmpty();
+      // Asked both ways, so that a ring too thin to tell is left as it is, now and ever after.
+      if (ring.counterClockwise() != outline && other.counterClockwise() == outline) {
         Collections.reverse(own);
-        turned.add(new Ring(corners));
+        turned.add(other);
       } else {
         turned.add(ring);
       }
       kept.addAll(own);
     }
     return withShape(turned.get(0), turned.subList(1, turned.size()), kept);
+  }
+
+  /** From the same first corner, so that side i becomes side n − 1 − i. */
+  private static Ring backwards(Ring ring) {
+    List<Point> corners = new ArrayList<>(ring.points());
+    Collections.reverse(corners.subList(1, corners.size()));
+    return new Ring(corners);
   }
 
   public Part withShape(Ring outline, List<Ring> holes, List<Edge> edges) {

@@ -1,7 +1,5 @@
 package longpoint.units;
 
-import java.math.BigDecimal;
-
 /**
  * Writes lengths as a tape shows them: feet, inches and sixteenths ({@code 4'-5 7/16"}) or whole
  * millimetres. {@link #exact} writes what {@link LengthEntry} reads back as the very same number.
@@ -60,15 +58,7 @@ public final class LengthText {
     if (unit == LengthUnit.INCH && Math.abs(length) < LARGEST && fine == Math.rint(fine)) {
       return feetInches((long) fine, FINEST);
     }
-    return decimal(length) + (unit == LengthUnit.INCH ? "\"" : "");
-  }
-
-  /** The shortest plain decimal that reads back as the same double, without an exponent. */
-  static String decimal(double value) {
-    if (value == 0) {
-      return "0";
-    }
-    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+    return Decimal.plain(length) + (unit == LengthUnit.INCH ? "\"" : "");
   }
 
   private static long steps(double length, LengthUnit unit, Rounding rounding) {

@@ -38,7 +38,7 @@ public final class SlopeText {
           case PERCENT -> behind(ratio, ratio * 100, x -> Slope.percent(x).ratio(), "%");
           case RATIO -> null;
         };
-    return figure != null ? figure : LengthText.decimal(ratio) + ":1";
+    return figure != null ? figure : Decimal.plain(ratio) + ":1";
   }
 
   /** The shortest decimal near a figure that gives the ratio exactly, or null. */
@@ -57,6 +57,6 @@ public final class SlopeText {
   }
 
   private static String trimmed(double value, int decimals) {
-    return LengthText.decimal(Double.parseDouble(FigureText.fixed(value, decimals)));
+    return Decimal.plain(Double.parseDouble(FigureText.fixed(value, decimals)));
   }
 }

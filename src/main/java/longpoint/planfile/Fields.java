@@ -1,0 +1,145 @@
+package longpoint.planfile;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import longpoint.plan.Extras;
+
+/** An object in a file, its keys taken one by one; what is left over is kept as extras. */
+final class Fields {
+  private final JsonValue object;
+  private final Map<String, JsonValue> left = new LinkedHashMap<>();
+
+  Fields(JsonValue object) throws PlanFileException {
+    this.object = object;
+    if (!(object.value() instanceof Map<?, ?> fields)) {
+      throw expected(object, "an object { }");
+    }
+    fields.forEach((key, value) -> left.put((String) key, (JsonValue) value));
+  }
+
+  static PlanFileException expected(JsonValue value, String what) {
+    return PlanFileException.at(value, "Expected " + what + " but found " + value.kind() + ".");
+  }
+
+  JsonValue object() {
+    return object;
+  }
+
+  Optional<JsonValue> take(String key) {
+    return Optional.ofNullable(left.remove(key));
+  }
+
+  JsonValue need(String key) throws PlanFileException {
+    Optional<JsonValue> value = take(key);
+    if (value.isEmpty()) {
+      throw PlanFileException.at(object, "The key \"" + key + "\" is missing. Add it.");
+    }
+    return value.get();
+  }
+
+  double number(String key) throws PlanFileException {
+    return number(need(key));
+  }
+
+  double number(String key, double otherwise) throws PlanFileException {
+    return optionalNumber(key).orElse(otherwise);
+  }
+
+  Optional<Double> optionalNumber(String key) throws PlanFileException {
+    Optional<JsonValue> value = take(key);
+    return value.isEmpty() ? Optional.empty() : Optional.of(number(value.get()));
+  }
+
+  static double number(JsonValue value) throws PlanFileException {
+    if (!(value.value() instanceof JsonValue.Number n)) {
+      throw PlanFileException.at(
+          value,
+          "Expected a number in the plan's unit, such as 97.125, but found " + value.kind() + ".");
+    }
+    double number = Double.parseDouble(n.text());
+    if (!Double.isFinite(number)) {
+      throw PlanFileException.at(value, "This number is too large.");
+    }
+    return number == 0 ? 0 : number;
+  }
+
+  String text(String key) throws PlanFileException {
+    return text(need(key));
+  }
+
+  String text(String key, String otherwise) throws PlanFileException {
+    Optional<JsonValue> value = take(key);
+    return value.isEmpty() ? otherwise : text(value.get());
+  }
+
+  private static String text(JsonValue value) throws PlanFileException {
+    if (value.value() instanceof String text) {
+      return text;
+    }
+    throw expected(value, "text in quotes");
+  }
+
+  boolean flag(String key, boolean otherwise) throws PlanFileException {
+    Optional<JsonValue> value = take(key);
+    if (value.isEmpty()) {
+      return otherwise;
+    }
+    if (value.get().value() instanceof Boolean flag) {
+      return flag;
+    }
+    throw expected(value.get(), "true or false");
+  }
+
+  /** One of a few words. */
+  <E> E choice(String key, E otherwise, E[] choices, Function<E, String> word)
+      throws PlanFileException {
+    Optional<JsonValue> value = take(key);
+    return value.isEmpty() ? otherwise : choice(value.get(), choices, word);
+  }
+
+  static <E> E choice(JsonValue value, E[] choices, Function<E, String> word)
+      throws PlanFileException {
+    List<String> words = new ArrayList<>();
+    for (E choice : choices) {
+      if (word.apply(choice).equals(value.value())) {
+        return choice;
+      }
+      words.add("\"" + word.apply(choice) + "\"");
+    }
+    String found = value.value() instanceof String s ? JsonText.quote(shortened(s)) : value.kind();
+    throw PlanFileException.at(
+        value, "Expected one of " + String.join(", ", words) + " but found " + found + ".");
+  }
+
+  static String shortened(String text) {
+    return text.length() <= 60 ? text : text.substring(0, 60) + "…";
+  }
+
+  List<JsonValue> list(String key) throws PlanFileException {
+    Optional<JsonValue> value = take(key);
+    return value.isEmpty() ? List.of() : list(value.get());
+  }
+
+  @SuppressWarnings("unchecked")
+  static List<JsonValue> list(JsonValue value) throws PlanFileException {
+    if (value.value() instanceof List<?> values) {
+      return (List<JsonValue>) values;
+    }
+    throw expected(value, "a list [ ]");
+  }
+
+  /** The keys nobody took, each named to the notes. */
+  Extras rest(Notes notes, String where) {
+    Map<String, String> extras = new LinkedHashMap<>();
+    left.forEach(
+        (key, value) -> {
+          extras.put(key, JsonText.write(value));
+          notes.unknownKey(where, value);
+        });
+    return extras.isEmpty() ? Extras.NONE : new Extras(extras);
+  }
+}

@@ -1,0 +1,89 @@
+package longpoint.planfile;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import longpoint.plan.Plan;
+
+/**
+ * Opens and saves plans. What cannot be made into a plan is refused with its place in the file;
+ * keys this version does not know are kept. The same plan always gives the same bytes.
+ */
+public final class PlanFile {
+  private PlanFile() {}
+
+  /**
+   * @throws PlanFileException if the file cannot be read or is not a plan; the message names the
+   *     place in it
+   */
+  public static Opened read(Path path) throws PlanFileException {
+    try (InputStream in = Files.newInputStream(path)) {
+      return read(in);
+    } catch (PlanFileException e) {
+      throw e;
+    } catch (NoSuchFileException e) {
+      throw PlanFileException.whole("There is no file " + path + ". Check its name.", e);
+    } catch (AccessDeniedException e) {
+      throw PlanFileException.whole("You may not read " + path + ". Check its permissions.", e);
+    } catch (IOException e) {
+      throw PlanFileException.whole(path + " could not be read: " + e.getMessage(), e);
+    }
+  }
+
+  /** Reads to the end of the stream and leaves it open. */
+  public static Opened read(InputStream in) throws PlanFileException {
+    try {
+      return PlanReader.read(JsonText.read(in));
+    } catch (PlanFileException e) {
+      throw e;
+    } catch (IOException e) {
+      throw PlanFileException.whole("The plan could not be read: " + e.getMessage(), e);
+    }
+  }
+
+  public static Opened read(byte[] bytes) throws PlanFileException {
+    return read(new ByteArrayInputStream(bytes));
+  }
+
+  /**
+   * Saves whole or not at all, keeping the file as it was before beside it as {@code name~}.
+   *
+   * @throws PlanFileException if it cannot be saved; the file is then as it was before
+   */
+  public static void write(Plan plan, Path path) throws PlanFileException {
+    byte[] bytes = bytes(plan);
+    try {
+      SafeSave.save(bytes, path);
+    } catch (AccessDeniedException e) {
+      throw unsaved(path, "you may not write there", e);
+    } catch (NoSuchFileException e) {
+      throw unsaved(path, "its folder is not there", e);
+    } catch (IOException e) {
+      throw unsaved(path, e.getMessage(), e);
+    }
+  }
+
+  private static PlanFileException unsaved(Path path, String why, IOException cause) {
+    return PlanFileException.whole(
+        path
+            + " was not saved: "
+            + why
+            + ". The file is as it was before. Save under another name.",
+        cause);
+  }
+
+  /** The file's content, UTF-8. */
+  public static byte[] bytes(Plan plan) {
+    return PlanWriter.write(plan).getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Where the file as it was before the last save is kept. */
+  public static Path backupOf(Path path) {
+    return SafeSave.backupOf(path);
+  }
+}

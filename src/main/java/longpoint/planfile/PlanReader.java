@@ -1,0 +1,286 @@
+package longpoint.planfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import longpoint.geometry.Point;
+import longpoint.geometry.Ring;
+import longpoint.plan.Deck;
+import longpoint.plan.Defaults;
+import longpoint.plan.Edge;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.Frame;
+import longpoint.plan.Join;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.units.EntryException;
+import longpoint.units.LengthUnit;
+import longpoint.units.Slope;
+import longpoint.units.SlopeEntry;
+
+/**
+ * Makes a plan of a parsed file. Refused is only what cannot be made into a plan at all; a plan
+ * whose walls cross or whose figures make no sense opens, and {@link longpoint.plan.PlanCheck} says
+ * what is wrong with it.
+ */
+final class PlanReader {
+  static final String FORMAT = "longpoint-plan";
+  static final int VERSION = 1;
+
+  /** Far more than a building has; enough to stop a file made to exhaust the program. */
+  private static final int MOST_PARTS = 500;
+
+  private static final int MOST_CORNERS = 20_000;
+  private static final int MOST_JOINS = 2000;
+
+  /** {@code 8/12}, {@code 33.7deg}, {@code 66.7%}; the schema holds the same pattern. */
+  static final Pattern SLOPE =
+      Pattern.compile(
+          "[0-9]{1,20}(\\.[0-9]{1,20})?"
+              + "(%|/([1-9][0-9]{0,20}(\\.[0-9]{1,20})?|0\\.0{0,20}[1-9][0-9]{0,20}))"
+              + "|[0-8]?[0-9](\\.[0-9]{1,20})?deg");
+
+  private final Notes notes = new Notes();
+  private LengthUnit unit;
+  private int corners;
+
+  private PlanReader() {}
+
+  static Opened read(JsonValue file) throws PlanFileException {
+    PlanReader reader = new PlanReader();
+    Plan plan = reader.plan(file);
+    return new Opened(plan, reader.notes.all());
+  }
+
+  private Plan plan(JsonValue file) throws PlanFileException {
+    Fields f = new Fields(file);
+    checkFormat(f);
+    unit = Fields.choice(f.need("unit"), LengthUnit.values(), LengthUnit::symbol);
+    String title = f.text("title", "");
+    List<Part> parts = new ArrayList<>();
+    for (JsonValue part : atMost(MOST_PARTS, f.need("parts"), "parts")) {
+      parts.add(part(part));
+    }
+    List<Join> joins = new ArrayList<>();
+    Optional<JsonValue> joinList = f.take("joins");
+    if (joinList.isPresent()) {
+      for (JsonValue join : atMost(MOST_JOINS, joinList.get(), "joins")) {
+        joins.add(join(join));
+      }
+    }
+    Optional<JsonValue> given = f.take("defaults");
+    Defaults defaults = given.isEmpty() ? Defaults.of(unit) : defaults(given.get());
+    return new Plan(unit, title, parts, joins, defaults, f.rest(notes, "plan"));
+  }
+
+  private static void checkFormat(Fields f) throws PlanFileException {
+    Optional<JsonValue> format = f.take("format");
+    if (format.isEmpty() || !FORMAT.equals(format.get().value())) {
+      throw PlanFileException.at(
+          format.orElse(f.object()),
+          "This is not a Longpoint plan: \"format\" must be \"" + FORMAT + "\".");
+    }
+    JsonValue version = f.need("version");
+    double number = Fields.number(version);
+    if (number > VERSION) {
+      throw PlanFileException.at(
+          version,
+          "This plan was saved by a newer Longpoint, in version "
+              + ((JsonValue.Number) version.value()).text()
+              + " of the format. Open it with that one.");
+    }
+    if (number != VERSION) {
+      throw PlanFileException.at(version, "There is no such version of the format. Write 1.");
+    }
+  }
+
+  private static List<JsonValue> atMost(int most, JsonValue list, String what)
+      throws PlanFileException {
+    List<JsonValue> values = Fields.list(list);
+    if (values.size() > most) {
+      throw PlanFileException.at(
+          list, "More than " + most + " " + what + ": this is not the plan of a building.");
+    }
+    return values;
+  }
+
+  private Part part(JsonValue value) throws PlanFileException {
+    Fields f = new Fields(value);
+    String id = f.text("id");
+    String name = f.text("name", id);
+    boolean existing = f.flag("existing", false);
+    Ring outline = ring(f.need("outline"));
+    List<Ring> holes = new ArrayList<>();
+    for (JsonValue hole : f.list("holes")) {
+      holes.add(ring(hole));
+    }
+    double plateHeight = f.number("plateHeight");
+    int sides = outline.size() + holes.stream().mapToInt(Ring::size).sum();
+    List<Edge> edges = edges(f.take("edges"), sides, id);
+    Optional<JsonValue> frame = f.take("frame");
+    Optional<JsonValue> deck = f.take("deck");
+    Part part =
+        new Part(
+            id,
+            name,
+            existing,
+            outline,
+            holes,
+            plateHeight,
+            edges,
+            frame.isEmpty() ? Frame.of(unit) : frame(frame.get(), id),
+            deck.isEmpty() ? Deck.of(unit) : deck(deck.get(), id),
+            f.rest(notes, id));
+    return turned(part, value);
+  }
+
+  private Part turned(Part part, JsonValue value) {
+    Part right = part.rightWayRound();
+    if (!right.outline().equals(part.outline())) {
+      notes.add(
+          part.id(),
+          value.path().words()
+              + ".outline: it ran clockwise and was turned round; each edge stays with its side.");
+    }
+    for (int i = 0; i < part.holes().size(); i++) {
+      if (!right.holes().get(i).equals(part.holes().get(i))) {
+        notes.add(
+            part.id(),
+            value.path().words()
+                + (".holes[" + i + "]: it ran counter-clockwise and was turned round; ")
+                + "each edge stays with its side.");
+      }
+    }
+    return right;
+  }
+
+  private Ring ring(JsonValue value) throws PlanFileException {
+    List<Point> points = new ArrayList<>();
+    for (JsonValue corner : Fields.list(value)) {
+      List<JsonValue> xy = Fields.list(corner);
+      if (xy.size() != 2) {
+        throw PlanFileException.at(corner, "A corner is two numbers, [x, y].");
+      }
+      points.add(new Point(Fields.number(xy.get(0)), Fields.number(xy.get(1))));
+    }
+    corners += points.size();
+    if (corners > MOST_CORNERS) {
+      throw PlanFileException.at(
+          value, "More than " + MOST_CORNERS + " corners: this is not the plan of a building.");
+    }
+    if (points.size() < 3) {
+      throw PlanFileException.at(
+          value, "An outline has three corners at least, not " + points.size() + ".");
+    }
+    return new Ring(points);
+  }
+
+  private List<Edge> edges(Optional<JsonValue> value, int sides, String id)
+      throws PlanFileException {
+    List<Edge> edges = new ArrayList<>();
+    if (value.isEmpty()) {
+      for (int i = 0; i < sides; i++) {
+        edges.add(Edge.of(EdgeKind.EAVE));
+      }
+      return edges;
+    }
+    for (JsonValue edge : Fields.list(value.get())) {
+      edges.add(edge(edge, id, edges.size()));
+    }
+    if (edges.size() != sides) {
+      throw PlanFileException.at(
+          value.get(),
+          "There are "
+              + edges.size()
+              + " edges for "
+              + sides
+              + " sides. Give one for each side of the outline, then of each hole.");
+    }
+    return edges;
+  }
+
+  private Edge edge(JsonValue value, String id, int side) throws PlanFileException {
+    Fields f = new Fields(value);
+    EdgeKind kind = Fields.choice(f.need("kind"), EdgeKind.values(), EdgeKind::key);
+    Optional<JsonValue> slope = f.take("slope");
+    return new Edge(
+        kind,
+        slope.isEmpty() ? Optional.empty() : Optional.of(slope(slope.get())),
+        f.optionalNumber("overhang"),
+        f.optionalNumber("heel"),
+        f.rest(notes, id + "/" + side));
+  }
+
+  private static Slope slope(JsonValue value) throws PlanFileException {
+    if (value.value() instanceof JsonValue.Number) {
+      double ratio = Fields.number(value);
+      if (ratio < 0) {
+        throw PlanFileException.at(value, "A slope is not below zero. Write rise over run.");
+      }
+      return Slope.ratio(ratio);
+    }
+    if (value.value() instanceof String text) {
+      try {
+        if (SLOPE.matcher(text).matches()) {
+          return SlopeEntry.read(text);
+        }
+      } catch (EntryException e) {
+        throw PlanFileException.at(value, e.getMessage());
+      }
+      throw PlanFileException.at(
+          value,
+          JsonText.quote(Fields.shortened(text))
+              + " is not a slope. Write \"8/12\", \"33.7deg\", \"66.7%\", or rise over run as a"
+              + " number.");
+    }
+    throw Fields.expected(value, "a slope such as \"8/12\"");
+  }
+
+  private Frame frame(JsonValue value, String id) throws PlanFileException {
+    Fields f = new Fields(value);
+    Frame usual = Frame.of(unit);
+    return new Frame(
+        f.choice("method", usual.method(), Frame.Method.values(), Frame.Method::key),
+        f.number("spacing", usual.spacing()),
+        f.number("thickness", usual.thickness()),
+        f.optionalNumber("hipSetback"),
+        f.rest(notes, id));
+  }
+
+  private Deck deck(JsonValue value, String id) throws PlanFileException {
+    Fields f = new Fields(value);
+    Deck usual = Deck.of(unit);
+    return new Deck(
+        f.number("thickness", usual.thickness()),
+        f.number("sheetWidth", usual.sheetWidth()),
+        f.number("sheetLength", usual.sheetLength()),
+        f.choice("start", usual.start(), Deck.Start.values(), Deck.Start::key),
+        f.rest(notes, id));
+  }
+
+  private Join join(JsonValue value) throws PlanFileException {
+    Fields f = new Fields(value);
+    return new Join(
+        f.text("upper"),
+        f.text("lower"),
+        f.choice("method", Join.Method.OVERLAY, Join.Method.values(), Join.Method::key),
+        f.choice("madeFor", Join.MadeFor.FRAME, Join.MadeFor.values(), Join.MadeFor::key),
+        f.rest(notes, "plan"));
+  }
+
+  private Defaults defaults(JsonValue value) throws PlanFileException {
+    Fields f = new Fields(value);
+    Defaults usual = Defaults.of(unit);
+    Optional<JsonValue> slope = f.take("slope");
+    return new Defaults(
+        slope.isEmpty() ? usual.slope() : slope(slope.get()),
+        f.number("overhang", usual.overhang()),
+        f.number("heel", usual.heel()),
+        f.number("fascia", usual.fascia()),
+        f.number("ridgeBlockRelief", usual.ridgeBlockRelief()),
+        f.number("lookoutFirst", usual.lookoutFirst()),
+        f.number("lookoutSpacing", usual.lookoutSpacing()),
+        f.rest(notes, "plan"));
+  }
+}

@@ -1,0 +1,160 @@
+package longpoint.planfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import longpoint.geometry.Ring;
+import longpoint.plan.Deck;
+import longpoint.plan.Defaults;
+import longpoint.plan.Edge;
+import longpoint.plan.Extras;
+import longpoint.plan.Frame;
+import longpoint.plan.Join;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.units.Decimal;
+import longpoint.units.Slope;
+import longpoint.units.SlopeText;
+
+/**
+ * Writes a plan as JSON text in one fixed layout: the same plan gives the same bytes, and a changed
+ * wall changes one line. Numbers are the shortest that read back exactly; extras follow the known
+ * keys in the order they were found.
+ */
+final class PlanWriter {
+  private PlanWriter() {}
+
+  /** The file's text, ending in a line feed. */
+  static String write(Plan plan) {
+    List<String> lines =
+        fields(
+            plan.extras(),
+            field("format", JsonText.quote(PlanReader.FORMAT)),
+            field("version", Integer.toString(PlanReader.VERSION)),
+            field("unit", JsonText.quote(plan.unit().symbol())),
+            field("title", JsonText.quote(plan.title())),
+            field("parts", list(plan.parts().stream().map(PlanWriter::part).toList(), "  ")),
+            field("joins", list(plan.joins().stream().map(PlanWriter::join).toList(), "  ")),
+            field("defaults", defaults(plan.defaults())));
+    return block(lines, "") + "\n";
+  }
+
+  private static String part(Part part) {
+    List<String> lines =
+        fields(
+            part.extras(),
+            field("id", JsonText.quote(part.id())),
+            field("name", JsonText.quote(part.name())),
+            field("existing", Boolean.toString(part.existing())),
+            field("outline", ring(part.outline())),
+            field(
+                "holes",
+                part.holes().stream()
+                    .map(PlanWriter::ring)
+                    .collect(Collectors.joining(", ", "[", "]"))),
+            field("plateHeight", number(part.plateHeight())),
+            field("edges", list(part.edges().stream().map(PlanWriter::edge).toList(), "      ")),
+            field("frame", frame(part.frame())),
+            field("deck", deck(part.deck())));
+    return block(lines, "    ");
+  }
+
+  private static String ring(Ring ring) {
+    return ring.points().stream()
+        .map(p -> "[" + number(p.x()) + ", " + number(p.y()) + "]")
+        .collect(Collectors.joining(", ", "[", "]"));
+  }
+
+  private static String edge(Edge edge) {
+    List<String> known = new ArrayList<>();
+    known.add(field("kind", JsonText.quote(edge.kind().key())));
+    edge.slope().ifPresent(s -> known.add(field("slope", slope(s))));
+    edge.overhang().ifPresent(o -> known.add(field("overhang", number(o))));
+    edge.heel().ifPresent(h -> known.add(field("heel", number(h))));
+    return line(fields(edge.extras(), known.toArray(String[]::new)));
+  }
+
+  private static String frame(Frame frame) {
+    List<String> known = new ArrayList<>();
+    known.add(field("method", JsonText.quote(frame.method().key())));
+    known.add(field("spacing", number(frame.spacing())));
+    known.add(field("thickness", number(frame.thickness())));
+    frame.hipSetback().ifPresent(h -> known.add(field("hipSetback", number(h))));
+    return line(fields(frame.extras(), known.toArray(String[]::new)));
+  }
+
+  private static String deck(Deck deck) {
+    return line(
+        fields(
+            deck.extras(),
+            field("thickness", number(deck.thickness())),
+            field("sheetWidth", number(deck.sheetWidth())),
+            field("sheetLength", number(deck.sheetLength())),
+            field("start", JsonText.quote(deck.start().key()))));
+  }
+
+  private static String join(Join join) {
+    return line(
+        fields(
+            join.extras(),
+            field("upper", JsonText.quote(join.upper())),
+            field("lower", JsonText.quote(join.lower())),
+            field("method", JsonText.quote(join.method().key())),
+            field("madeFor", JsonText.quote(join.madeFor().key()))));
+  }
+
+  private static String defaults(Defaults defaults) {
+    return line(
+        fields(
+            defaults.extras(),
+            field("slope", slope(defaults.slope())),
+            field("overhang", number(defaults.overhang())),
+            field("heel", number(defaults.heel())),
+            field("fascia", number(defaults.fascia())),
+            field("ridgeBlockRelief", number(defaults.ridgeBlockRelief())),
+            field("lookoutFirst", number(defaults.lookoutFirst())),
+            field("lookoutSpacing", number(defaults.lookoutSpacing()))));
+  }
+
+  private static String slope(Slope slope) {
+    String text = SlopeText.exact(slope);
+    // What its notation cannot hold to the last bit goes as a ratio, which is a number here.
+    boolean fits = PlanReader.SLOPE.matcher(text).matches();
+    return fits ? JsonText.quote(text) : number(slope.ratio());
+  }
+
+  private static String number(double value) {
+    return Decimal.json(value);
+  }
+
+  private static String field(String key, String json) {
+    return JsonText.quote(key) + ": " + json;
+  }
+
+  private static List<String> fields(Extras extras, String... known) {
+    return Stream.concat(
+            Stream.of(known),
+            extras.json().entrySet().stream().map(e -> field(e.getKey(), e.getValue())))
+        .toList();
+  }
+
+  private static String line(List<String> fields) {
+    return fields.stream().collect(Collectors.joining(", ", "{ ", " }"));
+  }
+
+  private static String block(List<String> fields, String indent) {
+    return fields.stream()
+        .collect(
+            Collectors.joining(",\n" + indent + "  ", "{\n" + indent + "  ", "\n" + indent + "}"));
+  }
+
+  private static String list(List<String> items, String indent) {
+    if (items.isEmpty()) {
+      return "[]";
+    }
+    return items.stream()
+        .collect(
+            Collectors.joining(",\n" + indent + "  ", "[\n" + indent + "  ", "\n" + indent + "]"));
+  }
+}
