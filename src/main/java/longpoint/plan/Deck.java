@@ -18,7 +18,9 @@ public record Deck(
   public enum Start {
     LEFT,
     RIGHT,
-    CENTRE;
+    CENTRE,
+    /** Wherever the program finds the fewest sheets. */
+    LEAST;
 
     /** As it stands in a plan file. */
     public String key() {

@@ -1,0 +1,93 @@
+package longpoint.deck;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import longpoint.deck.nest.CourseBound;
+import longpoint.deck.nest.Nest;
+import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
+import longpoint.geometry.Region;
+import longpoint.geometry.Ring;
+
+/** Shares the pieces of all planes out over sheets, kind by kind, and works out the bounds. */
+final class Cutting {
+  private Cutting() {}
+
+  static List<Stock> stock(List<PlaneDeck> planes, List<Sheathing.Choice> choices) {
+    Map<Panel, List<Piece>> pieces = new LinkedHashMap<>();
+    for (PlaneDeck plane : planes) {
+      if (!plane.pieces().isEmpty()) {
+        pieces.computeIfAbsent(plane.panel(), p -> new ArrayList<>()).addAll(plane.pieces());
+      }
+    }
+    Map<Panel, Integer> bounds = bounds(choices);
+    List<Stock> stock = new ArrayList<>();
+    pieces.forEach((panel, all) -> stock.add(stock(panel, all, bounds.get(panel))));
+    return stock;
+  }
+
+  /** Fewest sheets of each kind that the courses can need, however they are cut. */
+  static Map<Panel, Integer> bounds(List<Sheathing.Choice> choices) {
+    Map<Panel, CourseBound> sums = new LinkedHashMap<>();
+    for (Sheathing.Choice choice : choices) {
+      Panel panel = choice.ground().panel();
+      CourseBound sum = sums.computeIfAbsent(panel, p -> new CourseBound(p.length(), p.width()));
+      choice.strips().forEach(s -> add(sum, s));
+    }
+    Map<Panel, Integer> bounds = new LinkedHashMap<>();
+    sums.forEach((panel, sum) -> bounds.put(panel, sum.sheets()));
+    return bounds;
+  }
+
+  private static void add(CourseBound sum, Strip strip) {
+    double[] turns = strip.turns();
+    for (int i = 0; i + 1 < turns.length; i++) {
+      double run = turns[i + 1] - turns[i];
+      // Between turns the height changes evenly, so two points give it everywhere.
+      double a = height(strip, turns[i] + run / 4);
+      double b = height(strip, turns[i] + run * 3 / 4);
+      sum.add(run, a - (b - a) / 2, b + (b - a) / 2);
+    }
+  }
+
+  private static double height(Strip strip, double u) {
+    return strip.sections(u).stream().mapToDouble(Strip.Span::length).sum();
+  }
+
+  private static Stock stock(Panel panel, List<Piece> pieces, int bound) {
+    List<Ring> outlines = pieces.stream().map(p -> p.outline().shell()).toList();
+    List<List<Nest.Place>> nested =
+        Nest.pack(
+            outlines, panel.length(), panel.width(), panel.rounding(), bound, Nest.Effort.THOROUGH);
+    List<CutSheet> sheets = new ArrayList<>();
+    for (List<Nest.Place> places : nested) {
+      List<CutSheet.Placed> placed =
+          places.stream().map(p -> placed(pieces.get(p.piece()), p)).toList();
+      sheets.add(new CutSheet(sheets.size() + 1, placed));
+    }
+    double used = pieces.stream().mapToDouble(Piece::area).sum();
+    return new Stock(panel, sheets, used, bound);
+  }
+
+  private static CutSheet.Placed placed(Piece piece, Nest.Place place) {
+    Bounds box = piece.bounds();
+    Region outline =
+        new Region(
+            moved(piece.outline().shell(), box, place),
+            piece.outline().holes().stream().map(h -> moved(h, box, place)).toList());
+    return new CutSheet.Placed(piece.id(), piece.cut(), place.turned(), outline);
+  }
+
+  private static Ring moved(Ring ring, Bounds box, Nest.Place place) {
+    return new Ring(
+        ring.points().stream()
+            .map(
+                p ->
+                    place.turned()
+                        ? new Point(box.maxX() - p.x() + place.u(), box.maxY() - p.y() + place.v())
+                        : new Point(p.x() - box.minX() + place.u(), p.y() - box.minY() + place.v()))
+            .toList());
+  }
+}

@@ -1,0 +1,96 @@
+package longpoint.deck;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * The rhythm of end joints over a whole plane: one chain for odd courses and one for even, each as
+ * near whole sheets as the supports allow, half a sheet apart from each other.
+ *
+ * @param odd joints of courses 1, 3, 5 …, in order
+ * @param even joints of courses 2, 4, 6 …, in order
+ */
+record JointChain(double[] odd, double[] even) {
+
+  double[] of(int course) {
+    return course % 2 == 1 ? odd : even;
+  }
+
+  /**
+   * The chains through two chosen supports.
+   *
+   * @param places of supports, in order, not empty
+   * @param first a joint of the odd courses
+   * @param second a joint of the even courses
+   */
+  static JointChain through(double[] places, double first, double second, Panel panel) {
+    double[] odd = walk(places, first, panel, new double[0]);
+    return new JointChain(odd, walk(places, second, panel, odd));
+  }
+
+  /**
+   * The support nearest half a sheet from {@code first} that keeps its distance from every joint of
+   * the odd courses; ties go to the right. Without such a support, half a sheet on.
+   */
+  static double half(double[] places, double first, Panel panel) {
+    double[] odd = walk(places, first, panel, new double[0]);
+    double best = Double.NaN;
+    for (double place : places) {
+      if (clear(place, odd, panel)
+          && (Double.isNaN(best) || offHalf(place, first, panel) <= offHalf(best, first, panel))) {
+        best = place;
+      }
+    }
+    return Double.isNaN(best) ? first + panel.length() / 2 : best;
+  }
+
+  private static double offHalf(double place, double first, Panel panel) {
+    return Math.abs(Math.abs(place - first) - panel.length() / 2);
+  }
+
+  /** Whether a joint keeps its distance from every joint of a neighbouring course. */
+  static boolean clear(double u, double[] joints, Panel panel) {
+    for (double joint : joints) {
+      if (Math.abs(joint - u) < panel.apart() - panel.rounding()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static double[] walk(double[] places, double start, Panel panel, double[] keepClearOf) {
+    List<Double> chain = new ArrayList<>();
+    double u = start;
+    while (!Double.isNaN(u)) {
+      chain.add(u);
+      u = next(places, u, 1, panel, keepClearOf);
+    }
+    u = next(places, start, -1, panel, keepClearOf);
+    while (!Double.isNaN(u)) {
+      chain.add(u);
+      u = next(places, u, -1, panel, keepClearOf);
+    }
+    Collections.sort(chain);
+    return chain.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** The farthest support one sheet can reach in a direction, or the module where none is. */
+  private static double next(
+      double[] places, double u, int way, Panel panel, double[] keepClearOf) {
+    double best = Double.NaN;
+    boolean more = false;
+    for (double place : places) {
+      double step = (place - u) * way;
+      if (step > panel.rounding()) {
+        more = true;
+        if (step <= panel.length() + panel.rounding()
+            && clear(place, keepClearOf, panel)
+            && !(step <= (best - u) * way)) {
+          best = place;
+        }
+      }
+    }
+    return more && Double.isNaN(best) ? u + way * panel.length() : best;
+  }
+}

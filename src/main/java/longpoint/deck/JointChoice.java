@@ -1,0 +1,127 @@
+package longpoint.deck;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The end joints of one strip: a shortest walk from its left end to its right, every step at most a
+ * sheet long, every stop on a support and clear of the joints of the course below. A stop off the
+ * plane's rhythm costs more than a piece, a piece too short to span two bays costs part of one.
+ *
+ * <p>Where no such walk exists the rules give way in this order, and the result says so:
+ *
+ * <ol>
+ *   <li>joints may come nearer to those of the course below;
+ *   <li>joints may fall between supports, on the plane's rhythm or on the sheet module.
+ * </ol>
+ *
+ * @param joints in order, without the ends of the strip
+ * @param kept how much of the rules could be kept
+ */
+record JointChoice(double[] joints, Kept kept) {
+  /** How much of the rules could be kept. */
+  enum Kept {
+    ALL,
+    /** On supports, but nearer than half a sheet's width to a joint below. */
+    SUPPORT,
+    /** Some joint has no support under it. */
+    NOTHING
+  }
+
+  private static final double PIECE = 1;
+  private static final double OFF_RHYTHM = 1.5;
+  private static final double SHORT_PIECE = 0.75;
+
+  /**
+   * @param rhythm where joints would rather be; empty for no wish
+   * @param below joints of the course beneath
+   */
+  static JointChoice of(
+      Strip strip, Uprights uprights, double[] rhythm, double[] below, Panel panel) {
+    double[] held =
+        Arrays.stream(uprights.places())
+            .filter(u -> inside(u, strip, panel))
+            .filter(u -> uprights.hold(u, strip))
+            .toArray();
+    double[] clear = Arrays.stream(held).filter(u -> JointChain.clear(u, below, panel)).toArray();
+    double[] walk = walk(strip, clear, rhythm, panel);
+    if (walk != null) {
+      return new JointChoice(walk, Kept.ALL);
+    }
+    walk = walk(strip, held, rhythm, panel);
+    if (walk != null) {
+      return new JointChoice(walk, Kept.SUPPORT);
+    }
+    return new JointChoice(anywhere(strip, held, rhythm, below, panel), Kept.NOTHING);
+  }
+
+  private static boolean inside(double u, Strip strip, Panel panel) {
+    return u > strip.bounds().minX() + panel.sliver() && u < strip.bounds().maxX() - panel.sliver();
+  }
+
+  private static double[] anywhere(
+      Strip strip, double[] held, double[] rhythm, double[] below, Panel panel) {
+    List<Double> places = new ArrayList<>();
+    Arrays.stream(held).forEach(places::add);
+    Arrays.stream(rhythm).filter(u -> inside(u, strip, panel)).forEach(places::add);
+    double half = strip.course() % 2 == 1 ? 0 : panel.length() / 2;
+    for (double u = strip.bounds().minX() + panel.length() - half;
+        u < strip.bounds().maxX();
+        u += panel.length()) {
+      if (inside(u, strip, panel)) {
+        places.add(u);
+      }
+    }
+    double[] all = places.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
+    double[] clear = Arrays.stream(all).filter(u -> JointChain.clear(u, below, panel)).toArray();
+    double[] walk = walk(strip, clear, rhythm, panel);
+    return walk == null ? walk(strip, all, rhythm, panel) : walk;
+  }
+
+  /** The cheapest walk, or null if some step would be longer than a sheet. */
+  private static double[] walk(Strip strip, double[] places, double[] rhythm, Panel panel) {
+    int n = places.length + 2;
+    double[] at = new double[n];
+    System.arraycopy(places, 0, at, 1, places.length);
+    at[0] = strip.bounds().minX();
+    at[n - 1] = strip.bounds().maxX();
+    double[] cost = new double[n];
+    int[] from = new int[n];
+    Arrays.fill(cost, 1, n, Double.POSITIVE_INFINITY);
+    for (int j = 1; j < n; j++) {
+      double stop = j == n - 1 ? 0 : stopCost(at[j], rhythm, panel);
+      for (int i = j - 1; i >= 0; i--) {
+        double step = at[j] - at[i];
+        if (step > panel.length() + panel.rounding()) {
+          break;
+        }
+        boolean tooShort = step < panel.shortest() - panel.rounding();
+        double c = cost[i] + stop + PIECE + (tooShort ? SHORT_PIECE : 0);
+        if (c < cost[j]) {
+          cost[j] = c;
+          from[j] = i;
+        }
+      }
+    }
+    if (Double.isInfinite(cost[n - 1])) {
+      return null;
+    }
+    List<Double> joints = new ArrayList<>();
+    for (int j = from[n - 1]; j > 0; j = from[j]) {
+      joints.add(0, at[j]);
+    }
+    return joints.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private static double stopCost(double u, double[] rhythm, Panel panel) {
+    if (rhythm.length == 0) {
+      return 0;
+    }
+    double off = Double.POSITIVE_INFINITY;
+    for (double wish : rhythm) {
+      off = Math.min(off, Math.abs(wish - u));
+    }
+    return off <= panel.rounding() ? 0 : OFF_RHYTHM + off / panel.length();
+  }
+}

@@ -1,0 +1,213 @@
+package longpoint.deck;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longpoint.geometry.Segment;
+import longpoint.plan.Deck;
+import longpoint.plan.Join;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import longpoint.surface.LineKind;
+import longpoint.surface.RoofLine;
+import longpoint.surface.RoofPlane;
+import longpoint.surface.RoofSurface;
+
+/**
+ * Front door of this package: from planes and their supports to courses, pieces and sheets.
+ *
+ * <p>In: a solved roof and, for each plane, the centre lines of what carries it. Out: for every
+ * plane of every part, pieces that tile what is to be sheathed; for every kind of sheet, a cutting
+ * diagram that holds every piece once, and a proven bound. Pure: the same input gives the same
+ * result, bit for bit. Not promised: the least number of sheets; the bound stands beside it.
+ */
+public final class Sheathing {
+  private final Plan plan;
+  private final RoofSurface surface;
+  private final DeckOptions options;
+  private final List<Problem> problems = new ArrayList<>();
+
+  private Sheathing(Plan plan, RoofSurface surface, DeckOptions options) {
+    this.plan = plan;
+    this.surface = surface;
+    this.options = options;
+  }
+
+  /**
+   * Sheathes a roof.
+   *
+   * @param supports plane id to centre lines in plan; a plane without any is laid on the sheet
+   *     module and noted
+   */
+  public static DeckPlan lay(
+      Plan plan, RoofSurface surface, Map<String, List<Support>> supports, DeckOptions options) {
+    return new Sheathing(plan, surface, options).lay(supports);
+  }
+
+  private DeckPlan lay(Map<String, List<Support>> supports) {
+    List<Choice> choices = new ArrayList<>();
+    List<PlaneDeck> bare = new ArrayList<>();
+    for (RoofPlane plane : surface.planes()) {
+      Part part = part(plane);
+      Ground ground = ground(plane);
+      List<Support> flat = flat(supports.getOrDefault(plane.id(), List.of()), ground.unfold());
+      bare.add(bare(ground, flat));
+      if (!part.existing()) {
+        choices.add(Choice.of(ground, flat, part.deck().start()));
+      }
+    }
+    List<Laying> chosen = LeastSheets.choose(choices);
+    Naming naming = new Naming();
+    List<PlaneDeck> planes = new ArrayList<>(bare);
+    for (int i = 0; i < choices.size(); i++) {
+      Choice choice = choices.get(i);
+      Laying laying = chosen.get(i);
+      note(choice, laying);
+      int at = index(planes, choice.ground().plane().id());
+      planes.set(at, laid(planes.get(at), laying, naming.name(choice.ground(), laying.pieces())));
+    }
+    return new DeckPlan(planes, Cutting.stock(planes, choices), problems);
+  }
+
+  private Part part(RoofPlane plane) {
+    return plan.part(plane.part())
+        .orElseThrow(() -> new IllegalArgumentException("no part for plane " + plane.id()));
+  }
+
+  private Unfold unfold(RoofPlane plane) {
+    return Unfold.of(plan.side(part(plane), plane.edge()), plane);
+  }
+
+  private Ground ground(RoofPlane plane) {
+    Panel panel = Panel.of(part(plane).deck());
+    return Ground.of(plane, unfold(plane), panel, options, beds(plane), lines(plane));
+  }
+
+  /** Lower planes that this plane's part lies over by an overlay. */
+  private List<Ground.Bed> beds(RoofPlane plane) {
+    List<Ground.Bed> beds = new ArrayList<>();
+    for (Join join : plan.joins()) {
+      if (join.method() == Join.Method.OVERLAY && join.upper().equals(plane.part())) {
+        for (RoofPlane other : surface.planes()) {
+          if (other.part().equals(join.lower()) && !other.covered().isEmpty()) {
+            beds.add(new Ground.Bed(other, unfold(other), part(other).deck().thickness()));
+          }
+        }
+      }
+    }
+    return beds;
+  }
+
+  private List<Ground.Line> lines(RoofPlane plane) {
+    List<Ground.Line> lines = new ArrayList<>();
+    for (RoofLine line : surface.lines()) {
+      if (line.planes().contains(plane.id())) {
+        Optional<Unfold> beyond =
+            line.planes().stream()
+                .filter(id -> !id.equals(plane.id()))
+                .findFirst()
+                .flatMap(surface::plane)
+                .map(this::unfold);
+        lines.add(new Ground.Line(line, beyond));
+      }
+    }
+    return lines;
+  }
+
+  private static List<Support> flat(List<Support> supports, Unfold unfold) {
+    return supports.stream().map(s -> s.along(unfold.flat(s.line()))).toList();
+  }
+
+  private PlaneDeck bare(Ground ground, List<Support> flat) {
+    List<CutDifference> differences = new ArrayList<>();
+    for (Ground.Line line : lines(ground.plane())) {
+      LineKind kind = line.line().kind();
+      Segment place =
+          ground.unfold().flat(new Segment(line.line().from().plan(), line.line().to().plan()));
+      boolean runsUp = Math.abs(place.to().y() - place.from().y()) > ground.panel().rounding();
+      if ((kind == LineKind.HIP || kind == LineKind.VALLEY) && runsUp) {
+        differences.add(CutDifference.of(line.line().id(), kind, place, ground.panel().width()));
+      }
+    }
+    return new PlaneDeck(
+        ground.plane().id(),
+        ground.unfold(),
+        ground.panel(),
+        ground.regions(),
+        ground.rims(),
+        flat,
+        List.of(),
+        List.of(),
+        differences);
+  }
+
+  private static PlaneDeck laid(PlaneDeck bare, Laying laying, List<Piece> pieces) {
+    return new PlaneDeck(
+        bare.plane(),
+        bare.unfold(),
+        bare.panel(),
+        bare.ground(),
+        bare.rims(),
+        bare.supports(),
+        laying.courses(),
+        pieces,
+        bare.cutDifferences());
+  }
+
+  private static int index(List<PlaneDeck> planes, String id) {
+    for (int i = 0; i < planes.size(); i++) {
+      if (planes.get(i).plane().equals(id)) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no plane " + id);
+  }
+
+  private void note(Choice choice, Laying laying) {
+    String where = choice.ground().plane().id();
+    if (choice.uprights().isEmpty()) {
+      problems.add(
+          Problem.note(
+              where,
+              "no trusses or rafters run up this plane, so end joints keep the sheet module"));
+    } else if (laying.kept() == JointChoice.Kept.NOTHING) {
+      problems.add(
+          Problem.warning(
+              where,
+              "an end joint of the sheathing falls between supports",
+              "add a block or a truss under it, or choose another starting edge"));
+    } else if (laying.kept() == JointChoice.Kept.SUPPORT) {
+      problems.add(
+          Problem.warning(
+              where,
+              "end joints of neighbouring courses come nearer than half a sheet's width",
+              "choose another starting edge or another spacing"));
+    }
+  }
+
+  /**
+   * What can be done with one plane.
+   *
+   * @param strips its courses
+   * @param rhythms worth trying
+   */
+  record Choice(Ground ground, Uprights uprights, List<Strip> strips, List<JointChain> rhythms) {
+    static Choice of(Ground ground, List<Support> flat, Deck.Start start) {
+      Uprights uprights = new Uprights(flat, ground.panel());
+      List<Strip> strips = Laying.strips(ground);
+      return new Choice(
+          ground,
+          uprights,
+          strips,
+          strips.isEmpty()
+              ? List.of(new JointChain(new double[0], new double[0]))
+              : Rhythms.of(strips, uprights, start, ground.panel()));
+    }
+
+    Laying laying(JointChain rhythm) {
+      return Laying.of(ground, strips, uprights, rhythm);
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package longpoint.deck.nest;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * Fewest sheets that any cutting of the courses into pieces can need, whatever the end joints and
+ * however offcuts are used, as long as courses keep their lines and pieces are not turned
+ * crosswise.
+ *
+ * <p>Proof. An upright line through a sheet meets pieces whose heights there add up to at most the
+ * sheet's width W. Let f be W for heights above W − e, the height itself from e to W − e, and 0
+ * below e, with 0 &lt; e ≤ W/2. Then the f of those heights also add up to at most W: if one is
+ * above W − e the others are below e; else f never exceeds the height (a dual feasible function:
+ * Fekete and Schepers, 2001). Over a sheet of length L the sum of f is therefore at most W·L. End
+ * joints are upright and take nothing from the heights, so the f of all courses together, divided
+ * by W·L and rounded up, is a bound for every e; the largest is taken. A small e gives plain area
+ * over sheet area.
+ */
+public final class CourseBound {
+  /** Rounding in a sum of areas, as a share of one sheet: never round a whole number up by it. */
+  private static final double ROUNDING = 1e-7;
+
+  private final double length;
+  private final double width;
+  private final List<double[]> runs = new ArrayList<>();
+
+  public CourseBound(double length, double width) {
+    this.length = length;
+    this.width = width;
+  }
+
+  /**
+   * A stretch of a course over which its height changes evenly.
+   *
+   * @param run along the eave, ≥ 0
+   * @param left height at one end
+   * @param right height at the other end
+   */
+  public void add(double run, double left, double right) {
+    if (run > 0) {
+      double a = Math.min(width, Math.max(0, Math.min(left, right)));
+      double b = Math.min(width, Math.max(0, Math.max(left, right)));
+      runs.add(new double[] {run, a, b});
+    }
+  }
+
+  /** The bound for all stretches added so far. */
+  public int sheets() {
+    TreeSet<Double> steps = new TreeSet<>();
+    for (double[] run : runs) {
+      for (int k = 1; k <= 2; k++) {
+        double e = run[k] > width / 2 ? width - run[k] + ROUNDING * width : run[k];
+        if (e > 0 && e <= width / 2) {
+          steps.add(e);
+        }
+      }
+    }
+    double most = covered(0);
+    for (double e : steps) {
+      most = Math.max(most, covered(e));
+    }
+    return (int) Math.ceil(most / (length * width) - ROUNDING);
+  }
+
+  private double covered(double e) {
+    double sum = 0;
+    for (double[] run : runs) {
+      sum += run[0] * meanOf(run[1], run[2], e);
+    }
+    return sum;
+  }
+
+  /** Mean of f over heights spread evenly from a to b. */
+  private double meanOf(double a, double b, double e) {
+    if (b - a <= ROUNDING * width) {
+      double h = (a + b) / 2;
+      return h > width - e ? width : h >= e ? h : 0;
+    }
+    double lowEnd = Math.min(b, Math.max(a, e));
+    double highEnd = Math.min(b, Math.max(a, width - e));
+    double middle = (highEnd * highEnd - lowEnd * lowEnd) / 2;
+    return (middle + width * (b - highEnd)) / (b - a);
+  }
+}
