@@ -102,6 +102,7 @@ public final class Motion {
           case LEFT -> Deck.Start.RIGHT;
           case RIGHT -> Deck.Start.LEFT;
           case CENTRE -> Deck.Start.CENTRE;
+          case LEAST -> Deck.Start.LEAST;
         };
     return new Deck(deck.thickness(), deck.sheetWidth(), deck.sheetLength(), start, deck.extras());
   }
