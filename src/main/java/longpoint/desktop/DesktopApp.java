@@ -7,6 +7,8 @@ import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
+import longpoint.desktop.file.PacketWriter;
+import longpoint.desktop.file.SwingDialogs;
 import longpoint.plan.Plan;
 import longpoint.units.LengthUnit;
 
@@ -18,11 +20,12 @@ public final class DesktopApp {
    * Opens the window and returns when it shows; the program then lives until the window is closed.
    *
    * @param plan file to open, if any; one that cannot be read is said so in the window
+   * @param packets writes what goes out
    * @throws NoDisplayException when there is no screen, with a sentence for the user
    */
-  public static void open(Optional<Path> plan) throws NoDisplayException {
+  public static void open(Optional<Path> plan, PacketWriter packets) throws NoDisplayException {
     needDisplay();
-    onEventThread(() -> start(plan));
+    onEventThread(() -> start(plan, packets));
   }
 
   /** A display that is named but dead throws AWTError, no display HeadlessException. */
@@ -37,11 +40,13 @@ public final class DesktopApp {
     }
   }
 
-  private static void start(Optional<Path> plan) {
+  private static void start(Optional<Path> plan, PacketWriter packets) {
     Settings settings = Settings.ofUser();
     settings.theme().install(settings.textSize());
-    MainWindow window = new MainWindow(new Job(Plan.empty(LengthUnit.INCH)), settings);
+    MainWindow window =
+        new MainWindow(new Job(Plan.empty(LengthUnit.INCH)), settings, SwingDialogs::new, packets);
     window.frame().setVisible(true);
+    plan.ifPresent(window.files()::open);
   }
 
   private static void onEventThread(Runnable work) {

@@ -11,6 +11,7 @@ import longpoint.editor.tools.Tools;
 import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
+import longpoint.plan.Problem;
 import longpoint.sheets.PlanView;
 import longpoint.surface.RoofSurface;
 
@@ -30,6 +31,7 @@ public final class Job implements AutoCloseable {
   private double unitsPerMm = 1;
   private Picture picture;
   private Optional<Path> file = Optional.empty();
+  private List<Problem> notes = List.of();
   private Optional<Throwable> failure = Optional.empty();
 
   Job(Plan plan) {
@@ -113,8 +115,28 @@ public final class Job implements AutoCloseable {
     return file;
   }
 
-  void setFile(Optional<Path> file) {
-    this.file = file;
+  /** What was odd about the file this plan was opened from. */
+  public List<Problem> notes() {
+    return notes;
+  }
+
+  /** The plan's title, or the words for a plan without one. */
+  public String title() {
+    String title = document().plan().title();
+    return title.isBlank() ? Texts.of("app.untitled") : title;
+  }
+
+  /** Starts over with another plan, which counts as saved. */
+  public void open(Plan plan, Optional<Path> from, List<Problem> notes) {
+    file = from;
+    this.notes = List.copyOf(notes);
+    runner.open(plan);
+  }
+
+  /** The plan as it was is in a file now, which is its own from here on. */
+  public void saved(Plan plan, Path path) {
+    file = Optional.of(path);
+    runner.saved(plan);
   }
 
   @Override

@@ -4,11 +4,17 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.JMenu;
+import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
@@ -21,6 +27,9 @@ import longpoint.desktop.action.Task;
 import longpoint.desktop.canvas.EditGestures;
 import longpoint.desktop.canvas.OverlayPainter;
 import longpoint.desktop.canvas.PlanCanvas;
+import longpoint.desktop.file.Dialogs;
+import longpoint.desktop.file.FileFlow;
+import longpoint.desktop.file.PacketWriter;
 import longpoint.desktop.panel.Figure;
 import longpoint.desktop.panel.FigureMark;
 import longpoint.desktop.panel.Header;
@@ -47,6 +56,7 @@ public final class MainWindow {
   private final StatusLine status = new StatusLine();
   private final Job job;
   private final Settings settings;
+  private final FileFlow files;
   private final Catalogue catalogue;
   private final Menus menus;
   private final ToolStrip tools;
@@ -54,13 +64,19 @@ public final class MainWindow {
   private final SidePanel side;
   private final Finder finder;
   private final Timer letteringRest;
+  private final JMenu recent = new JMenu(Texts.of("menu.recent"));
   private Optional<Figure> pickedFigure = Optional.empty();
   private boolean refreshing;
   private boolean fitWhenSolved = true;
 
-  MainWindow(Job job, Settings settings) {
+  /**
+   * @param dialogs what asks the user, made for the window
+   * @param packets writes what goes out
+   */
+  MainWindow(Job job, Settings settings, Function<JFrame, Dialogs> dialogs, PacketWriter packets) {
     this.job = job;
     this.settings = settings;
+    files = new FileFlow(job, settings, dialogs.apply(frame), packets, this::opened, status::state);
     catalogue = new WindowTasks(this).catalogue();
     menus = new Menus(catalogue);
     tools = new ToolStrip(toolTasks());
@@ -69,6 +85,8 @@ public final class MainWindow {
     finder = new Finder(frame, catalogue);
     letteringRest = new Timer(REST, e -> job.letterFor(canvas.unitsPerMm()));
     letteringRest.setRepeats(false);
+    recent.setName("menu.recent");
+    menus.insert("menu.file", recent, 3);
     layOut();
     connect();
     refresh();
@@ -92,6 +110,8 @@ public final class MainWindow {
     Rectangle room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
     frame.setSize(Math.min(1560, room.width), Math.min(960, room.height));
     frame.setLocationRelativeTo(null);
+    settings.window().filter(room::contains).ifPresent(frame::setBounds);
+    listRecent();
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
   }
 
@@ -125,6 +145,19 @@ public final class MainWindow {
           }
         });
     job.runner().onChange(this::refreshSoon);
+    frame.addWindowListener(
+        new WindowAdapter() {
+          @Override
+          public void windowClosing(WindowEvent e) {
+            quit();
+          }
+
+          @Override
+          public void windowOpened(WindowEvent e) {
+            canvas.requestFocusInWindow();
+          }
+        });
+    new PlanDrop(files::open).on(frame);
     job.onPicture(this::showPicture);
   }
 
@@ -183,8 +216,7 @@ public final class MainWindow {
   }
 
   private void showTitle() {
-    String title = job.document().plan().title();
-    String shown = title.isBlank() ? Texts.of("app.untitled") : title;
+    String shown = job.title();
     boolean dirty = job.document().isDirty();
     header.show(shown, Texts.of(dirty ? "app.unsaved" : "app.saved"));
     frame.setTitle(shown + (dirty ? " • " : " – ") + Texts.of("app.name"));
@@ -287,9 +319,34 @@ public final class MainWindow {
     return canvas;
   }
 
-  /** Shows another plan from its beginning: everything in sight once its roof is there. */
-  void fitSoon() {
+  FileFlow files() {
+    return files;
+  }
+
+  /** Another plan: everything in sight once its roof is there. */
+  private void opened() {
     fitWhenSolved = true;
+    listRecent();
+  }
+
+  private void listRecent() {
+    recent.removeAll();
+    for (Path plan : settings.recent()) {
+      JMenuItem item = new JMenuItem(plan.getFileName().toString());
+      item.setToolTipText(plan.toString());
+      item.addActionListener(e -> files.open(plan));
+      recent.add(item);
+    }
+    recent.setEnabled(recent.getItemCount() > 0);
+  }
+
+  /** Closes the window, unless there is something to save and the user would rather stay. */
+  void quit() {
+    if (files.mayLeave()) {
+      settings.setWindow(frame.getBounds());
+      frame.dispose();
+      job.close();
+    }
   }
 
   void setTheme(Theme theme) {

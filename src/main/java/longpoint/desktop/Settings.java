@@ -1,8 +1,10 @@
 package longpoint.desktop;
 
+import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
 
@@ -42,6 +44,27 @@ public final class Settings {
 
   public void setTextSize(int points) {
     put("textSize", Integer.toString(points));
+  }
+
+  /** Where the window stood last. */
+  public Optional<Rectangle> window() {
+    String[] sides = get("window", "").split(",");
+    try {
+      return sides.length == 4
+          ? Optional.of(
+              new Rectangle(
+                  Integer.parseInt(sides[0]),
+                  Integer.parseInt(sides[1]),
+                  Integer.parseInt(sides[2]),
+                  Integer.parseInt(sides[3])))
+          : Optional.empty();
+    } catch (NumberFormatException e) {
+      return Optional.empty();
+    }
+  }
+
+  public void setWindow(Rectangle at) {
+    put("window", at.x + "," + at.y + "," + at.width + "," + at.height);
   }
 
   /** Plans opened or saved lately, latest first. */

@@ -12,19 +12,25 @@ import longpoint.editor.Event;
 import longpoint.editor.ToolRunner;
 import longpoint.editor.tools.Tools;
 import longpoint.sheets.Layers;
+import longpoint.units.LengthUnit;
 
 /** Writes the catalogue: everything this window can do, with its key. */
 final class WindowTasks {
-  /** Letters of the tools, by their names in the editor. */
+  /** Letters of the tools. */
   private static final Map<String, Character> LETTERS =
-      Map.of(
-          "SELECT", 's',
-          "RECTANGLE", 'r',
-          "OUTLINE", 'o',
-          "WING", 'w',
-          "EDGE", 'e',
-          "MEASURE", 'm',
-          "HOLE", 'h');
+      Map.ofEntries(
+          Map.entry("SELECT", 's'),
+          Map.entry("OUTLINE", 'o'),
+          Map.entry("RECTANGLE", 'r'),
+          Map.entry("ADDITION", 'a'),
+          Map.entry("COURTYARD", 'h'),
+          Map.entry("CORNER", 'c'),
+          Map.entry("EDGE", 'e'),
+          Map.entry("MOVE", 'm'),
+          Map.entry("COPY", 'd'),
+          Map.entry("TURN", 't'),
+          Map.entry("MIRROR", 'i'),
+          Map.entry("MEASURE", 'l'));
 
   private final MainWindow window;
 
@@ -34,6 +40,7 @@ final class WindowTasks {
 
   Catalogue catalogue() {
     Map<String, List<Task>> chapters = new LinkedHashMap<>();
+    chapters.put("menu.file", file());
     chapters.put("menu.edit", edit());
     chapters.put("menu.tools", tools());
     chapters.put("menu.view", view());
@@ -43,6 +50,18 @@ final class WindowTasks {
 
   private ToolRunner runner() {
     return window.job().runner();
+  }
+
+  private List<Task> file() {
+    return List.of(
+        Task.of("file.new.in", () -> window.files().start(LengthUnit.INCH)).key("menu N"),
+        Task.of("file.new.mm", () -> window.files().start(LengthUnit.MILLIMETRE))
+            .key("menu shift N"),
+        Task.of("file.open", () -> window.files().open()).key("menu O"),
+        Task.of("file.save", () -> window.files().save()).key("menu S"),
+        Task.of("file.saveAs", () -> window.files().saveAs()).key("menu shift S"),
+        Task.of("file.packet", () -> window.files().packet()).key("menu P"),
+        Task.of("file.quit", window::quit).key("menu Q"));
   }
 
   private List<Task> edit() {

@@ -51,7 +51,12 @@ public final class Screenshots {
           Settings settings = new Settings(Preferences.userRoot().node("longpoint-screenshots"));
           settings.setTheme(theme);
           theme.install(15);
-          made[0] = new MainWindow(new Job(plan()), settings);
+          made[0] =
+              new MainWindow(
+                  new Job(plan()),
+                  settings,
+                  longpoint.desktop.file.SwingDialogs::new,
+                  (d, f) -> List.of());
           made[0].frame().setBounds(0, 0, 1560, 960);
           made[0].frame().setVisible(true);
         });

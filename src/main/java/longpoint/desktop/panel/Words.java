@@ -55,6 +55,11 @@ public final class Words extends JLabel {
     updateUI();
   }
 
+  /** Words on as many lines as they need at a width in pixels. */
+  public static Words wrapped(Rank rank, String text, int width) {
+    return new Words(rank, Html.wrapped(text, width));
+  }
+
   @Override
   public void updateUI() {
     super.updateUI();

@@ -1,0 +1,126 @@
+package longpoint.desktop.file;
+
+import java.awt.Component;
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import longpoint.desktop.Texts;
+import longpoint.desktop.file.Question.Answer;
+
+/** Asks with windows of its own; none of them is the system's, so all look and work the same. */
+public final class SwingDialogs implements Dialogs {
+  private final Component over;
+
+  /**
+   * @param over the window the questions stand over
+   */
+  public SwingDialogs(Component over) {
+    this.over = over;
+  }
+
+  @Override
+  public Optional<Path> planToOpen(Optional<Path> near) {
+    JFileChooser chooser = plans(near);
+    return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION
+        ? Optional.of(chooser.getSelectedFile().toPath())
+        : Optional.empty();
+  }
+
+  @Override
+  public Optional<Path> planToSave(Path suggested) {
+    JFileChooser chooser = plans(Optional.of(suggested));
+    chooser.setSelectedFile(suggested.toFile());
+    while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
+      Path path = named(chooser.getSelectedFile().toPath());
+      if (!Files.exists(path) || mayReplace(path)) {
+        return Optional.of(path);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Path named(Path path) {
+    String name = path.getFileName().toString();
+    return name.contains(".") ? path : path.resolveSibling(name + ".json");
+  }
+
+  private boolean mayReplace(Path path) {
+    return "replace"
+        .equals(
+            Question.ask(
+                over,
+                Texts.of("ask.replace"),
+                Texts.of("ask.replace.words", path.getFileName()),
+                List.of(
+                    new Answer("replace", Texts.of("ask.replace.yes")),
+                    new Answer("other", Texts.of("ask.replace.no")))));
+  }
+
+  @Override
+  public Optional<Path> packetFolder(Path suggested) {
+    JFileChooser chooser = new JFileChooser(existing(suggested));
+    chooser.setName("chooser");
+    chooser.setDialogTitle(Texts.of("task.file.packet"));
+    chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+    chooser.setSelectedFile(suggested.toFile());
+    return chooser.showDialog(over, Texts.of("ask.packet.here")) == JFileChooser.APPROVE_OPTION
+        ? Optional.of(chooser.getSelectedFile().toPath())
+        : Optional.empty();
+  }
+
+  private static JFileChooser plans(Optional<Path> near) {
+    JFileChooser chooser = new JFileChooser(near.map(SwingDialogs::existing).orElse(null));
+    chooser.setName("chooser");
+    chooser.setFileFilter(new FileNameExtensionFilter(Texts.of("file.kind"), "json"));
+    return chooser;
+  }
+
+  /** The nearest folder around a path that is there. */
+  private static File existing(Path path) {
+    Path at = path.toAbsolutePath();
+    while (at != null && !Files.isDirectory(at)) {
+      at = at.getParent();
+    }
+    return at == null ? null : at.toFile();
+  }
+
+  @Override
+  public Unsaved unsaved(String title) {
+    String answer =
+        Question.ask(
+            over,
+            Texts.of("ask.unsaved"),
+            Texts.of("ask.unsaved.words", title),
+            List.of(
+                new Answer("save", Texts.of("ask.unsaved.save")),
+                new Answer("discard", Texts.of("ask.unsaved.discard")),
+                new Answer("stay", Texts.of("ask.unsaved.stay"))));
+    return switch (answer) {
+      case "save" -> Unsaved.SAVE;
+      case "discard" -> Unsaved.DISCARD;
+      default -> Unsaved.STAY;
+    };
+  }
+
+  @Override
+  public boolean recover(String title) {
+    return "recover"
+        .equals(
+            Question.ask(
+                over,
+                Texts.of("ask.recover"),
+                Texts.of("ask.recover.words", title),
+                List.of(
+                    new Answer("recover", Texts.of("ask.recover.yes")),
+                    new Answer("later", Texts.of("ask.recover.no")))));
+  }
+
+  @Override
+  public void tell(String title, String words) {
+    Question.ask(over, title, words, List.of(new Answer("ok", Texts.of("ask.ok"))));
+  }
+}
