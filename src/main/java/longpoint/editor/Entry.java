@@ -5,6 +5,7 @@ public sealed interface Entry {
   /** What a state can make use of. */
   enum Kind {
     LENGTH,
+    POLAR,
     SIZE,
     ANGLE
   }
@@ -29,6 +30,18 @@ public sealed interface Entry {
     @Override
     public Kind kind() {
       return Kind.SIZE;
+    }
+  }
+
+  /**
+   * A length in a direction of its own.
+   *
+   * @param degrees counter-clockwise from straight right
+   */
+  record Polar(double length, double degrees) implements Entry {
+    @Override
+    public Kind kind() {
+      return Kind.POLAR;
     }
   }
 

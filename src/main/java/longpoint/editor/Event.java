@@ -5,20 +5,25 @@ package longpoint.editor;
  * and zooming to itself.
  */
 public sealed interface Event {
+  /** Something done with the pointer. */
+  sealed interface Pointing extends Event {
+    Pointer pointer();
+  }
+
   /** The pointer moved with no button down. */
-  record Moved(Pointer pointer) implements Event {}
+  record Moved(Pointer pointer) implements Pointing {}
 
   /** The button went down. */
-  record Pressed(Pointer pointer) implements Event {}
+  record Pressed(Pointer pointer) implements Pointing {}
 
   /** The pointer moved with the button down. */
-  record Dragged(Pointer pointer) implements Event {}
+  record Dragged(Pointer pointer) implements Pointing {}
 
   /** The button came up. */
-  record Released(Pointer pointer) implements Event {}
+  record Released(Pointer pointer) implements Pointing {}
 
   /** The second press of a double click came up; comes after its own pressed and released. */
-  record DoubleClicked(Pointer pointer) implements Event {}
+  record DoubleClicked(Pointer pointer) implements Pointing {}
 
   /** A key that means something by itself. */
   record Pressing(Key key) implements Event {}
@@ -26,7 +31,7 @@ public sealed interface Event {
   /** Typed figures, read and found good, confirmed with Enter. */
   record Typed(Entry entry) implements Event {}
 
-  /** Keys that tools know. Escape is the runner's own. */
+  /** Keys that tools know. Escape is the runner's own and never reaches a tool. */
   enum Key {
     ENTER,
     ESCAPE,

@@ -51,12 +51,10 @@ public final class NewPart {
    * @param kinds one for each side
    */
   public static Part of(Plan plan, String stem, Ring outline, List<EdgeKind> kinds) {
-    int number = number(plan, stem);
-    String name = Messages.text("part." + stem);
     Part fresh =
         new Part(
-            number == 1 ? stem : stem + "-" + number,
-            number == 1 ? name : name + " " + number,
+            plan.freshId(stem),
+            Copies.freshName(plan, Messages.text("part." + stem)),
             false,
             outline,
             List.of(),
@@ -68,15 +66,12 @@ public final class NewPart {
     return plan.parts().isEmpty() ? fresh : like(plan.parts().get(plan.parts().size() - 1), fresh);
   }
 
-  private static Part like(Part last, Part fresh) {
-    return fresh.withPlateHeight(last.plateHeight()).withFrame(last.frame()).withDeck(last.deck());
+  /** What a plain new part is called: the first one the house. */
+  public static String stem(Plan plan) {
+    return plan.parts().isEmpty() ? "main" : "part";
   }
 
-  private static int number(Plan plan, String stem) {
-    int number = 1;
-    while (plan.part(number == 1 ? stem : stem + "-" + number).isPresent()) {
-      number++;
-    }
-    return number;
+  private static Part like(Part last, Part fresh) {
+    return fresh.withPlateHeight(last.plateHeight()).withFrame(last.frame()).withDeck(last.deck());
   }
 }

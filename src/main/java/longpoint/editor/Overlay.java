@@ -1,5 +1,6 @@
 package longpoint.editor;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -45,8 +46,12 @@ public record Overlay(
   /** Words beside the line they measure, e.g. {@code 24'-3 1/2"}. */
   public record Dimension(Segment along, String text) {}
 
-  /** A place to take hold of. */
-  public record Handle(Point at, Ref of) {}
+  /**
+   * A place to take hold of.
+   *
+   * @param of what it moves; empty for a corner that is not in the plan yet
+   */
+  public record Handle(Point at, Optional<Ref> of) {}
 
   public Overlay {
     lines = List.copyOf(lines);
@@ -75,7 +80,7 @@ public record Overlay(
 
   /** With the mark of a snap and its guides. */
   public Overlay withSnap(Optional<Snap> snap) {
-    List<Line> all = new java.util.ArrayList<>(lines);
+    List<Line> all = new ArrayList<>(lines);
     snap.ifPresent(s -> s.guides().forEach(g -> all.add(new Line(g, Style.GUIDE))));
     return new Overlay(all, dimensions, handles, hover, snap, box);
   }

@@ -229,11 +229,11 @@ public final class ToolRunner {
   }
 
   private void confirm() {
-    TypedText read = TypedText.read(entry, state.wants(), document.plan().unit());
-    if (read instanceof TypedText.Good good) {
+    Reading read = TypedText.read(entry, state.wants(), document.plan().unit());
+    if (read instanceof Reading.Good good) {
       clearEntry();
       feed(new Event.Typed(good.entry()));
-    } else if (read instanceof TypedText.Bad bad) {
+    } else if (read instanceof Reading.Bad bad) {
       entryProblem = Optional.of(bad.why());
     }
   }

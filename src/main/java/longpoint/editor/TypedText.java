@@ -1,54 +1,63 @@
 package longpoint.editor;
 
-import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import longpoint.units.EntryException;
+import longpoint.units.LengthEntry;
 import longpoint.units.LengthUnit;
 
 /**
  * Reads what is typed in the middle of a gesture: a length, two lengths with an {@code x} between
- * them, or an angle. Bad text gives words, never an exception.
+ * them, a length and an angle with a {@code <} between them, or an angle alone. Bad text gives
+ * words, never an exception.
  */
-sealed interface TypedText {
-  /** Text that could be read. */
-  record Good(Entry entry) implements TypedText {}
+public final class TypedText {
+  private static final Pattern BY = Pattern.compile("\\s*[xX×]\\s*");
+  private static final Pattern TOWARD = Pattern.compile("\\s*[<@∠]\\s*");
+  private static final Pattern ANGLE =
+      Pattern.compile("\\s*([-+]?\\d{1,6}(?:[.,]\\d{1,12})?)\\s*(?:°|deg)?\\s*");
 
-  /** Text that could not. */
-  record Bad(String why) implements TypedText {}
+  private TypedText() {}
 
   /**
-   * @param wants what the state can use, at least one kind
+   * @param wants what the place can use, at least one kind
+   * @param unit of a bare number
    */
-  static TypedText read(String text, Set<Entry.Kind> wants, LengthUnit unit) {
-    String[] halves = text.strip().split("\\s*[xX×]\\s*", -1);
-    if (halves.length == 2 && wants.contains(Entry.Kind.SIZE)) {
-      Optional<Double> width = length(halves[0], unit);
-      Optional<Double> depth = length(halves[1], unit);
-      return width.isPresent() && depth.isPresent()
-          ? new Good(new Entry.Size(width.get(), depth.get()))
-          : new Bad(Messages.text("typed.bad.size", text));
-    }
-    if (halves.length == 1 && wants.contains(Entry.Kind.LENGTH)) {
-      return length(text, unit)
-          .<TypedText>map(l -> new Good(new Entry.Length(l)))
-          .orElse(new Bad(Messages.text("typed.bad.length", text)));
-    }
-    if (halves.length == 1 && wants.contains(Entry.Kind.ANGLE)) {
-      return number(text)
-          .<TypedText>map(a -> new Good(new Entry.Angle(a)))
-          .orElse(new Bad(Messages.text("typed.bad.angle", text)));
-    }
-    return new Bad(Messages.text("typed.bad.size", text));
-  }
-
-  private static Optional<Double> length(String text, LengthUnit unit) {
-    return number(text).filter(l -> l > 0);
-  }
-
-  private static Optional<Double> number(String text) {
+  public static Reading read(String text, Set<Entry.Kind> wants, LengthUnit unit) {
+    String[] sides = BY.split(text, -1);
+    String[] polar = TOWARD.split(text, -1);
     try {
-      return Optional.of(Double.parseDouble(text.strip())).filter(Double::isFinite);
-    } catch (NumberFormatException e) {
-      return Optional.empty();
+      if (sides.length == 2 && wants.contains(Entry.Kind.SIZE)) {
+        return new Reading.Good(new Entry.Size(length(sides[0], unit), length(sides[1], unit)));
+      }
+      if (polar.length == 2 && wants.contains(Entry.Kind.POLAR)) {
+        return isAngle(polar[1])
+            ? new Reading.Good(new Entry.Polar(length(polar[0], unit), degrees(polar[1])))
+            : new Reading.Bad(Messages.text("typed.angle", polar[1]));
+      }
+      if (wants.contains(Entry.Kind.LENGTH)) {
+        return new Reading.Good(new Entry.Length(length(text, unit)));
+      }
+    } catch (EntryException e) {
+      return new Reading.Bad(e.getMessage());
     }
+    if (wants.contains(Entry.Kind.ANGLE)) {
+      return isAngle(text)
+          ? new Reading.Good(new Entry.Angle(degrees(text)))
+          : new Reading.Bad(Messages.text("typed.angle", text));
+    }
+    return new Reading.Bad(Messages.text("typed.size", text));
+  }
+
+  private static double length(String text, LengthUnit unit) throws EntryException {
+    return LengthEntry.read(text, unit, LengthEntry.Allowed.POSITIVE);
+  }
+
+  private static boolean isAngle(String text) {
+    return ANGLE.matcher(text).matches();
+  }
+
+  private static double degrees(String text) {
+    return Double.parseDouble(ANGLE.matcher(text).replaceFirst("$1").replace(',', '.'));
   }
 }

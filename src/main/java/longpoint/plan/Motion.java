@@ -38,8 +38,8 @@ public final class Motion {
    */
   public static Motion turn(Point about, double degrees) {
     double quarters = degrees / 90;
-    double cos = Math.cos(Math.toRadians(degrees));
-    double sin = Math.sin(Math.toRadians(degrees));
+    double cos = StrictMath.cos(StrictMath.toRadians(degrees));
+    double sin = StrictMath.sin(StrictMath.toRadians(degrees));
     if (quarters == Math.rint(quarters)) {
       cos = Math.rint(cos);
       sin = Math.rint(sin);

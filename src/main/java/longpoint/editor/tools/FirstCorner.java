@@ -2,9 +2,9 @@ package longpoint.editor.tools;
 
 import java.util.Optional;
 import java.util.Set;
+import longpoint.editor.Aim;
 import longpoint.editor.Entry;
 import longpoint.editor.Event;
-import longpoint.editor.Messages;
 import longpoint.editor.Overlay;
 import longpoint.editor.Scene;
 import longpoint.editor.Snap;
@@ -12,21 +12,21 @@ import longpoint.editor.Snapper;
 import longpoint.editor.Step;
 import longpoint.editor.ToolState;
 
-/** A rectangle waits for its first corner. */
-record FirstCorner(Optional<Snap> pointed) implements ToolState {
-  FirstCorner() {
-    this(Optional.empty());
+/** A box waits for its first corner. */
+record FirstCorner(BoxUse use, Optional<Snap> pointed) implements ToolState {
+  FirstCorner(BoxUse use) {
+    this(use, Optional.empty());
   }
 
   @Override
   public Step on(Event event, Scene scene) {
-    if (event instanceof Event.Moved moved) {
-      Snap snap = Snapper.snap(scene.plan(), moved.pointer(), scene.settings());
-      return Step.to(new FirstCorner(Optional.of(snap)));
-    }
-    if (event instanceof Event.Pressed pressed) {
-      Snap snap = Snapper.snap(scene.plan(), pressed.pointer(), scene.settings());
-      return Step.to(new OppositeCorner(snap.at(), snap));
+    if (event instanceof Event.Moved || event instanceof Event.Pressed) {
+      Aim aim = Aim.at(((Event.Pointing) event).pointer());
+      Snap snap = Snapper.snap(scene.plan(), scene.settings(), aim);
+      return Step.to(
+          event instanceof Event.Pressed
+              ? new OppositeCorner(use, snap.at(), snap)
+              : new FirstCorner(use, Optional.of(snap)));
     }
     return Step.to(this);
   }
@@ -43,7 +43,7 @@ record FirstCorner(Optional<Snap> pointed) implements ToolState {
 
   @Override
   public String status(Scene scene) {
-    return Messages.text("rectangle.first");
+    return use.text("first");
   }
 
   @Override

@@ -1,11 +1,12 @@
 package longpoint.editor.tools;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import longpoint.editor.Aim;
 import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Messages;
-import longpoint.editor.NewPart;
 import longpoint.editor.Overlay;
 import longpoint.editor.Pointer;
 import longpoint.editor.Ref;
@@ -18,91 +19,94 @@ import longpoint.editor.ToolState;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.plan.Part;
-import longpoint.plan.Plan;
 
 /**
- * A rectangle waits for the corner across from its first. Typed, a size lies toward the pointer.
+ * A box waits for the corner across from its first. A typed size lies toward the pointer.
  *
  * @param first the corner that stands
  * @param pointed where the pointer is
  */
-record OppositeCorner(Point first, Snap pointed) implements ToolState {
+record OppositeCorner(BoxUse use, Point first, Snap pointed) implements ToolState {
   @Override
   public Step on(Event event, Scene scene) {
-    if (event instanceof Event.Moved moved) {
-      return stretch(moved.pointer(), scene);
-    }
-    if (event instanceof Event.Dragged dragged) {
-      return stretch(dragged.pointer(), scene);
+    if (event instanceof Event.Moved || event instanceof Event.Dragged) {
+      return stretch(snap(((Event.Pointing) event).pointer(), scene), scene);
     }
     if (event instanceof Event.Pressed pressed) {
-      return finish(snap(pressed.pointer(), scene), scene);
+      return finish(snap(pressed.pointer(), scene).at(), scene);
     }
     if (event instanceof Event.Released released) {
-      // Press, drag, release draws a rectangle as well; a plain click has no size yet.
+      // Press, drag, release draws a box as well; a plain click has no size yet.
       Snap snap = snap(released.pointer(), scene);
-      return flat(snap.at()) ? Step.to(this) : finish(snap, scene);
+      return flat(snap.at()) ? Step.to(this) : finish(snap.at(), scene);
     }
     if (event instanceof Event.Typed typed && typed.entry() instanceof Entry.Size size) {
-      Point across =
-          new Point(
-              first.x() + Math.copySign(size.width(), pointed.at().x() - first.x()),
-              first.y() + Math.copySign(size.depth(), pointed.at().y() - first.y()));
-      return finish(Snap.free(across), scene);
+      Point toward = pointed.at().minus(first);
+      double right = Math.copySign(size.width(), toward.x());
+      double up = Math.copySign(size.depth(), toward.y());
+      return finish(first.plus(new Point(right, up)), scene);
     }
     return Step.to(this);
   }
 
-  private static Snap snap(Pointer pointer, Scene scene) {
-    return Snapper.snap(scene.plan(), pointer, scene.settings());
+  private Snap snap(Pointer pointer, Scene scene) {
+    return Snapper.snap(scene.plan(), scene.settings(), Aim.at(pointer).boxFrom(first));
   }
 
-  private Step stretch(Pointer pointer, Scene scene) {
-    Snap snap = snap(pointer, scene);
-    ToolState next = new OppositeCorner(first, snap);
-    return flat(snap.at())
-        ? Step.revert(next)
-        : Step.preview(next, scene.plan().withPart(part(snap.at(), scene.plan())));
+  private Step stretch(Snap snap, Scene scene) {
+    ToolState next = new OppositeCorner(use, first, snap);
+    return part(snap.at(), scene)
+        .map(p -> Step.preview(next, scene.plan().withPart(p)))
+        .orElse(Step.revert(next));
   }
 
-  private Step finish(Snap across, Scene scene) {
-    if (flat(across.at())) {
-      return Step.refuse(this, Messages.text("rectangle.flat"));
+  private Step finish(Point across, Scene scene) {
+    if (flat(across)) {
+      return Step.refuse(this, Messages.text("box.flat"));
     }
-    Part part = part(across.at(), scene.plan());
-    return Step.commit(
-            new FirstCorner(),
-            Messages.text("rectangle.done", part.name()),
-            scene.plan().withPart(part))
-        .selecting(Selection.of(Ref.part(part.id())));
+    Optional<Part> part = part(across, scene);
+    if (part.isEmpty()) {
+      return Step.refuse(this, use.text("outside"));
+    }
+    String name = use.text("done", part.get().name());
+    return Step.commit(new FirstCorner(use), name, scene.plan().withPart(part.get()))
+        .selecting(Selection.of(Ref.part(part.get().id())));
   }
 
   private boolean flat(Point across) {
     return across.x() == first.x() || across.y() == first.y();
   }
 
-  private Part part(Point across, Plan plan) {
+  private Optional<Part> part(Point across, Scene scene) {
+    if (flat(across)) {
+      return Optional.empty();
+    }
     double left = Math.min(first.x(), across.x());
     double right = Math.max(first.x(), across.x());
     double low = Math.min(first.y(), across.y());
     double high = Math.max(first.y(), across.y());
-    Ring outline = Ring.of(left, low, right, low, right, high, left, high);
-    return NewPart.gabled(plan, plan.parts().isEmpty() ? "main" : "part", outline);
+    return use.part(scene.plan(), Ring.of(left, low, right, low, right, high, left, high));
   }
 
   @Override
   public Optional<ToolState> back() {
-    return Optional.of(new FirstCorner(Optional.of(pointed)));
+    return Optional.of(new FirstCorner(use, Optional.of(pointed)));
   }
 
   @Override
   public Overlay overlay(Scene scene) {
-    return Overlay.NONE.withSnap(Optional.of(pointed));
+    Point to = pointed.at();
+    Point beside = new Point(to.x(), first.y());
+    Point above = new Point(first.x(), to.y());
+    return Overlay.NONE
+        .withLines(Rubber.lines(List.of(first, beside, to, above, first)))
+        .withDimensions(Rubber.box(first, to, scene.plan().unit()))
+        .withSnap(Optional.of(pointed));
   }
 
   @Override
   public String status(Scene scene) {
-    return Messages.text("rectangle.second");
+    return use.text("second");
   }
 
   @Override

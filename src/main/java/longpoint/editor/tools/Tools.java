@@ -9,7 +9,17 @@ import longpoint.editor.ToolState;
 /** Every tool there is, in the order of the tool bar. */
 public enum Tools implements Tool {
   SELECT(Selecting::new),
-  RECTANGLE(FirstCorner::new);
+  OUTLINE(OutlineStart::new),
+  RECTANGLE(() -> new FirstCorner(BoxUse.PART)),
+  ADDITION(AdditionStart::new),
+  COURTYARD(() -> new FirstCorner(BoxUse.COURTYARD)),
+  CORNER(AddingCorner::new),
+  EDGE(SettingEdges::new),
+  MOVE(() -> new GestureStart(PartGesture.MOVE)),
+  COPY(() -> new GestureStart(PartGesture.COPY)),
+  TURN(() -> new GestureStart(PartGesture.TURN)),
+  MIRROR(() -> new GestureStart(PartGesture.MIRROR)),
+  MEASURE(Measuring::new);
 
   private final Supplier<ToolState> start;
 

@@ -1,0 +1,56 @@
+package longpoint.editor;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import longpoint.plan.Defaults;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+
+/** Edits of the plan as a whole, and of whatever is selected. */
+public final class PlanCommands {
+  private PlanCommands() {}
+
+  public static Command title(String title) {
+    return Command.of(Messages.text("do.title"), p -> p.withTitle(title));
+  }
+
+  /** Changes what holds wherever a side says nothing of its own. */
+  public static Command defaults(UnaryOperator<Defaults> edit) {
+    return Command.of(Messages.text("do.defaults"), p -> p.withDefaults(edit.apply(p.defaults())));
+  }
+
+  /**
+   * Takes away what is selected: parts whole, corners so that the walls beside them close up, and a
+   * courtyard with any of its sides. A wall of the outline cannot go by itself.
+   */
+  public static Command delete(Selection selection) {
+    return plan -> {
+      Selection there = selection.within(plan);
+      return there.isEmpty() ? Outcome.NONE : delete(there, plan);
+    };
+  }
+
+  private static Outcome delete(Selection selection, Plan plan) {
+    List<String> whole = selection.parts();
+    Plan rest = plan;
+    for (String id : selection.touchedParts()) {
+      if (whole.contains(id)) {
+        rest = rest.withoutPart(id);
+        continue;
+      }
+      Part part = plan.part(id).orElseThrow();
+      List<Ref> pieces = selection.refs().stream().filter(r -> r.part().equals(id)).toList();
+      if (Removal.hasWall(part, pieces)) {
+        return new Outcome.Refuse(Messages.text("refuse.side"));
+      }
+      Optional<Part> less = Removal.from(part, pieces);
+      if (less.isEmpty()) {
+        return new Outcome.Refuse(Messages.text("refuse.corner"));
+      }
+      rest = rest.withPart(less.get());
+    }
+    String what = whole.isEmpty() ? Messages.text("naming.corners") : Naming.parts(plan, whole);
+    return new Outcome.Commit(Messages.text("do.delete", what), rest);
+  }
+}

@@ -1,0 +1,155 @@
+package longpoint.editor;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import longpoint.plan.Edge;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Reshape;
+import longpoint.plan.Side;
+import longpoint.units.Slope;
+import longpoint.units.SlopeText;
+
+/**
+ * Edits of sides as panels and menus make them. Several sides change at once; a side that the plan
+ * does not have any more is passed over. The plan given at the start only names things.
+ */
+public final class SideCommands {
+  private SideCommands() {}
+
+  /** Sets what the roof does along sides. */
+  public static Command kind(Plan plan, List<Ref.OfSide> sides, EdgeKind kind) {
+    String name =
+        Messages.text("do.kind", Naming.sides(plan, sides), Messages.text("edge." + kind.key()));
+    return edges(name, sides, e -> e.withKind(kind));
+  }
+
+  /** Sets the slope of sides; empty lets them follow the plan's default. */
+  public static Command slope(Plan plan, List<Ref.OfSide> sides, Optional<Slope> slope) {
+    String figure = Naming.orDefault(slope.map(SlopeText::of));
+    return edges(
+        Messages.text("do.slope", Naming.sides(plan, sides), figure),
+        sides,
+        e -> new Edge(e.kind(), slope, e.overhang(), e.heel(), e.extras()));
+  }
+
+  /**
+   * Sets the overhang of sides; empty lets them follow the plan's default.
+   *
+   * @param overhang ≥ 0
+   */
+  public static Command overhang(Plan plan, List<Ref.OfSide> sides, Optional<Double> overhang) {
+    String figure = Naming.orDefault(overhang.map(o -> Naming.length(plan, o)));
+    return edges(
+        Messages.text("do.overhang", Naming.sides(plan, sides), figure),
+        sides,
+        e -> new Edge(e.kind(), e.slope(), overhang, e.heel(), e.extras()));
+  }
+
+  /**
+   * Sets the heel of sides; empty lets them follow the plan's default.
+   *
+   * @param heel ≥ 0
+   */
+  public static Command heel(Plan plan, List<Ref.OfSide> sides, Optional<Double> heel) {
+    String figure = Naming.orDefault(heel.map(h -> Naming.length(plan, h)));
+    return edges(
+        Messages.text("do.heel", Naming.sides(plan, sides), figure),
+        sides,
+        e -> new Edge(e.kind(), e.slope(), e.overhang(), heel, e.extras()));
+  }
+
+  /**
+   * Gives a side a length; the wall at the end that gives way moves parallel to itself.
+   *
+   * @param length &gt; 0; refused otherwise
+   */
+  public static Command length(Plan plan, Ref.OfSide side, double length, Reshape.End givesWay) {
+    String name =
+        Messages.text("do.length", Naming.sides(plan, List.of(side)), Naming.length(plan, length));
+    return now ->
+        onPart(side, now)
+            .map(
+                part ->
+                    Reshape.sideLength(part, side.side(), length, givesWay)
+                        .map(p -> changed(name, now, p))
+                        .orElse(new Outcome.Refuse(Messages.text("refuse.shape"))))
+            .orElse(Outcome.NONE);
+  }
+
+  /** What is changed so that two fascias run level. */
+  public enum LevelBy {
+    OVERHANG,
+    HEEL
+  }
+
+  /**
+   * Brings the fascia of an eave to the height of another's, by its overhang or by its heel. The
+   * top outer edge of a fascia lies at plate + heel − slope · (overhang + fascia).
+   */
+  public static Command levelFascia(Plan plan, Ref.OfSide side, Ref.OfSide like, LevelBy by) {
+    String name =
+        Messages.text(
+            "do.level", Naming.sides(plan, List.of(side)), Naming.sides(plan, List.of(like)));
+    return now ->
+        onPart(side, now).isPresent() && onPart(like, now).isPresent()
+            ? level(name, side, like, by, now)
+            : Outcome.NONE;
+  }
+
+  private static Outcome level(
+      String name, Ref.OfSide ref, Ref.OfSide like, LevelBy by, Plan plan) {
+    Side side = resolved(ref, plan);
+    Side model = resolved(like, plan);
+    if (side.kind() != EdgeKind.EAVE || model.kind() != EdgeKind.EAVE) {
+      return new Outcome.Refuse(Messages.text("level.eaves"));
+    }
+    double height = model.plateHeight() + model.heel() - model.slope().ratio() * model.reach();
+    double slope = side.slope().ratio();
+    return switch (by) {
+      case OVERHANG -> {
+        double drop = side.plateHeight() + side.heel() - height;
+        boolean reaches = slope > 0 && drop / slope >= side.fascia();
+        yield reaches
+            ? edges(name, List.of(ref), e -> e.withOverhang(drop / slope - side.fascia())).on(plan)
+            : new Outcome.Refuse(Messages.text("level.overhang"));
+      }
+      case HEEL -> {
+        double heel = height - side.plateHeight() + slope * side.reach();
+        yield heel >= 0
+            ? edges(name, List.of(ref), e -> e.withHeel(heel)).on(plan)
+            : new Outcome.Refuse(Messages.text("level.heel"));
+      }
+    };
+  }
+
+  private static Side resolved(Ref.OfSide ref, Plan plan) {
+    return plan.side(plan.part(ref.part()).orElseThrow(), ref.side());
+  }
+
+  private static Optional<Part> onPart(Ref.OfSide side, Plan plan) {
+    return side.in(plan) ? plan.part(side.part()) : Optional.empty();
+  }
+
+  private static Outcome changed(String name, Plan plan, Part part) {
+    return Command.of(name, p -> p.withPart(part)).on(plan);
+  }
+
+  private static Command edges(String name, List<Ref.OfSide> sides, UnaryOperator<Edge> edit) {
+    return Command.of(
+        name,
+        plan -> {
+          Plan changed = plan;
+          for (Ref.OfSide side : sides) {
+            if (side.in(changed)) {
+              Part part = changed.part(side.part()).orElseThrow();
+              Edge edge = edit.apply(part.edges().get(side.side()));
+              changed = changed.withPart(part.withEdge(side.side(), edge));
+            }
+          }
+          return changed;
+        });
+  }
+}

@@ -1,0 +1,64 @@
+package longpoint.editor.tools;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import longpoint.editor.Messages;
+import longpoint.editor.NewPart;
+import longpoint.editor.Picker;
+import longpoint.editor.Ref;
+import longpoint.geometry.Point;
+import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
+import longpoint.plan.Edge;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Reshape;
+
+/** What a box drawn by two corners becomes. */
+enum BoxUse {
+  /** A part with eaves along its longer sides. */
+  PART {
+    @Override
+    Optional<Part> part(Plan plan, Ring box) {
+      return Optional.of(NewPart.gabled(plan, NewPart.stem(plan), box));
+    }
+  },
+  /** A hole in the part it lies in, with eaves all round. */
+  COURTYARD {
+    @Override
+    Optional<Part> part(Plan plan, Ring box) {
+      return Picker.part(plan, box.bounds().middle())
+          .map(Ref.OfPart::part)
+          .flatMap(plan::part)
+          .filter(p -> box.points().stream().allMatch(c -> inside(plan, p, c)))
+          .filter(p -> clear(p, box))
+          .map(p -> Reshape.addHole(p, box, Edge.of(EdgeKind.EAVE)));
+    }
+  };
+
+  /** The part as it will be; empty when the box cannot be used. */
+  abstract Optional<Part> part(Plan plan, Ring box);
+
+  /** What is said of the box in words. */
+  String text(String what, Object... parts) {
+    return Messages.text(name().toLowerCase(Locale.ROOT) + "." + what, parts);
+  }
+
+  private static boolean inside(Plan plan, Part part, Point corner) {
+    return Picker.part(plan.withParts(List.of(part)), corner).isPresent();
+  }
+
+  private static boolean clear(Part part, Ring box) {
+    for (int i = 0; i < part.sideCount(); i++) {
+      Segment wall = part.side(i);
+      for (int k = 0; k < box.size(); k++) {
+        if (Loop.meet(wall, box.side(k))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+}

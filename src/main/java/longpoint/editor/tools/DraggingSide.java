@@ -1,0 +1,161 @@
+package longpoint.editor.tools;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import longpoint.editor.Aim;
+import longpoint.editor.Entry;
+import longpoint.editor.Event;
+import longpoint.editor.Messages;
+import longpoint.editor.Overlay;
+import longpoint.editor.Picker;
+import longpoint.editor.Pointer;
+import longpoint.editor.Ref;
+import longpoint.editor.Scene;
+import longpoint.editor.Selection;
+import longpoint.editor.Slide;
+import longpoint.editor.Snap;
+import longpoint.editor.Step;
+import longpoint.editor.ToolState;
+import longpoint.editor.WallName;
+import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Reshape;
+import longpoint.units.LengthText;
+
+/**
+ * A side follows the pointer, parallel to itself; its neighbours stretch. A typed length moves it
+ * that far, to the side it was pulled to.
+ *
+ * @param from where the button went down
+ * @param slide how far it has come
+ */
+record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolState {
+  DraggingSide(Ref.OfSide side, Point from) {
+    this(side, from, new Slide(0, Snap.free(from)));
+  }
+
+  @Override
+  public Step on(Event event, Scene scene) {
+    if (wall(scene.plan()).isEmpty()) {
+      return Step.revert(new Selecting());
+    }
+    if (event instanceof Event.Dragged dragged) {
+      return follow(dragged.pointer(), scene);
+    }
+    if (event instanceof Event.Released released) {
+      return Holding.pulled(from, released.pointer())
+          ? finish(slide(released.pointer(), scene).outward(), scene)
+          : Step.revert(new Selecting());
+    }
+    if (event instanceof Event.Typed typed
+        && typed.entry() instanceof Entry.Length length
+        && slide.outward() != 0) {
+      return finish(Math.copySign(length.length(), slide.outward()), scene);
+    }
+    if (event instanceof Event.Moved || event instanceof Event.Pressed) {
+      return Step.revert(new Selecting());
+    }
+    return Step.to(this);
+  }
+
+  private Step follow(Pointer pointer, Scene scene) {
+    if (!Holding.pulled(from, pointer)) {
+      return Step.revert(new DraggingSide(side, from));
+    }
+    Slide slide = slide(pointer, scene);
+    ToolState next = new DraggingSide(side, from, slide);
+    return moved(slide.outward(), scene)
+        .map(part -> Step.preview(next, scene.plan().withPart(part)))
+        .orElse(Step.revert(next));
+  }
+
+  private Slide slide(Pointer pointer, Scene scene) {
+    Part part = part(scene.plan());
+    int before = Walls.before(part, side.side());
+    int after = Walls.after(part, side.side());
+    Set<Ref> moving =
+        Set.of(
+            side,
+            Ref.side(part.id(), before),
+            Ref.side(part.id(), after),
+            Ref.corner(part.id(), side.side()),
+            Ref.corner(part.id(), after));
+    Aim aim = Aim.at(pointer).leavingOut(moving);
+    Segment wall = wall(scene.plan()).orElseThrow();
+    return Slide.of(scene.plan(), scene.settings(), aim, wall, from);
+  }
+
+  private Step finish(double outward, Scene scene) {
+    if (outward == 0) {
+      return Step.revert(new Selecting());
+    }
+    Optional<Part> moved = moved(outward, scene);
+    if (moved.isEmpty()) {
+      return Step.refuse(new Selecting(), Messages.text("refuse.shape"));
+    }
+    Plan plan = scene.plan().withPart(moved.get());
+    String name = WallName.of(part(scene.plan()), side.side());
+    return Step.commit(new Selecting(), Messages.text("side.moved", name), plan)
+        .selecting(where(plan, outward, scene));
+  }
+
+  /** The side again, which has another number if a return wall was put in before it. */
+  private Selection where(Plan plan, double outward, Scene scene) {
+    Segment wall = wall(scene.plan()).orElseThrow();
+    Point middle = wall.middle().plus(wall.direction().left().times(-outward));
+    return Picker.side(plan.withParts(List.of(part(plan))), middle, wall.length() / 2)
+        .map(s -> Selection.of(s))
+        .orElse(Selection.NONE);
+  }
+
+  private Optional<Part> moved(double outward, Scene scene) {
+    return Reshape.moveSide(part(scene.plan()), side.side(), outward);
+  }
+
+  private Part part(Plan plan) {
+    return plan.part(side.part()).orElseThrow();
+  }
+
+  private Optional<Segment> wall(Plan plan) {
+    return side.in(plan)
+        ? Optional.of(part(plan).side(side.side())).filter(w -> w.length() > 0)
+        : Optional.empty();
+  }
+
+  @Override
+  public Optional<ToolState> back() {
+    return Optional.of(new Selecting());
+  }
+
+  @Override
+  public Overlay overlay(Scene scene) {
+    Optional<Segment> wall = wall(scene.plan());
+    if (wall.isEmpty()) {
+      return Overlay.NONE;
+    }
+    Optional<Part> moved = moved(slide.outward(), scene);
+    Part part = part(scene.plan());
+    List<Overlay.Dimension> figures = List.of();
+    if (moved.isPresent() && moved.get().sideCount() == part.sideCount()) {
+      Segment before = moved.get().side(Walls.before(part, side.side()));
+      Segment after = moved.get().side(Walls.after(part, side.side()));
+      figures = Rubber.path(List.of(before.from(), before.to(), after.from(), after.to()), scene);
+    }
+    return Overlay.NONE.withDimensions(figures).withSnap(Optional.of(slide.snap()));
+  }
+
+  @Override
+  public String status(Scene scene) {
+    return Messages.text(
+        slide.outward() < 0 ? "side.in" : "side.out",
+        LengthText.of(Math.abs(slide.outward()), scene.plan().unit()));
+  }
+
+  @Override
+  public Set<Entry.Kind> wants() {
+    return Set.of(Entry.Kind.LENGTH);
+  }
+}

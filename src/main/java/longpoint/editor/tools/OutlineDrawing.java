@@ -1,0 +1,175 @@
+package longpoint.editor.tools;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import longpoint.editor.Aim;
+import longpoint.editor.Entry;
+import longpoint.editor.Event;
+import longpoint.editor.Messages;
+import longpoint.editor.NewPart;
+import longpoint.editor.Overlay;
+import longpoint.editor.Pointer;
+import longpoint.editor.Ref;
+import longpoint.editor.Scene;
+import longpoint.editor.Selection;
+import longpoint.editor.Snap;
+import longpoint.editor.Snapper;
+import longpoint.editor.Step;
+import longpoint.editor.ToolState;
+import longpoint.geometry.Point;
+import longpoint.geometry.Ring;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.units.LengthText;
+
+/**
+ * An outline grows corner by corner. A typed length is laid off in the direction pointed in.
+ *
+ * @param corners drawn so far, at least one
+ * @param pointed where the next one would be
+ */
+record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
+  OutlineDrawing {
+    corners = List.copyOf(corners);
+  }
+
+  @Override
+  public Step on(Event event, Scene scene) {
+    if (event instanceof Event.Moved moved) {
+      return Step.to(new OutlineDrawing(corners, snap(moved.pointer(), scene)));
+    }
+    if (event instanceof Event.Dragged dragged) {
+      return Step.to(new OutlineDrawing(corners, snap(dragged.pointer(), scene)));
+    }
+    if (event instanceof Event.Pressed pressed) {
+      return press(pressed.pointer(), scene);
+    }
+    if (event instanceof Event.DoubleClicked) {
+      return corners.size() >= 3 ? close(scene) : Step.to(this);
+    }
+    if (event instanceof Event.Typed typed) {
+      return typed(typed.entry(), scene);
+    }
+    if (event instanceof Event.Pressing pressing) {
+      return switch (pressing.key()) {
+        case ENTER -> close(scene);
+        case BACKSPACE -> Step.to(shorter());
+        default -> Step.to(this);
+      };
+    }
+    return Step.to(this);
+  }
+
+  private Snap snap(Pointer pointer, Scene scene) {
+    Aim aim = Aim.at(pointer).lineFrom(last()).afterDrawing(corners);
+    return Snapper.snap(scene.plan(), scene.settings(), aim);
+  }
+
+  private Step press(Pointer pointer, Scene scene) {
+    Snap snap = snap(pointer, scene);
+    if (corners.size() >= 3 && snap.at().equals(corners.get(0))) {
+      return close(scene);
+    }
+    return add(snap.at(), snap, scene);
+  }
+
+  private Step typed(Entry entry, Scene scene) {
+    if (entry instanceof Entry.Length length) {
+      if (pointed.at().equals(last())) {
+        return Step.refuse(this, Messages.text("outline.direction"));
+      }
+      Point along = pointed.at().minus(last()).unit();
+      return add(last().plus(along.times(length.length())), scene);
+    }
+    if (entry instanceof Entry.Polar polar) {
+      return add(last().plus(Compass.step(polar.length(), polar.degrees())), scene);
+    }
+    return Step.to(this);
+  }
+
+  private Step add(Point corner, Scene scene) {
+    return add(corner, Snap.free(corner), scene);
+  }
+
+  private Step add(Point corner, Snap snap, Scene scene) {
+    if (corner.equals(last())) {
+      return Step.to(this);
+    }
+    if (corners.size() >= 3 && corner.equals(corners.get(0))) {
+      return close(scene);
+    }
+    List<Point> more = new ArrayList<>(corners);
+    more.add(corner);
+    return Step.to(new OutlineDrawing(more, snap));
+  }
+
+  private Step close(Scene scene) {
+    Optional<String> wrong = Loop.wrong(corners);
+    if (wrong.isPresent()) {
+      return Step.refuse(this, wrong.get());
+    }
+    Plan plan = scene.plan();
+    Ring drawn = new Ring(corners);
+    Part part =
+        NewPart.hipped(
+            plan, NewPart.stem(plan), drawn.counterClockwise() ? drawn : drawn.reversed());
+    return Step.commit(
+            new OutlineStart(), Messages.text("draw.done", part.name()), plan.withPart(part))
+        .selecting(Selection.of(Ref.part(part.id())));
+  }
+
+  private Point last() {
+    return corners.get(corners.size() - 1);
+  }
+
+  private ToolState shorter() {
+    return corners.size() == 1
+        ? new OutlineStart(Optional.of(pointed))
+        : new OutlineDrawing(corners.subList(0, corners.size() - 1), pointed);
+  }
+
+  @Override
+  public Optional<ToolState> back() {
+    return Optional.of(shorter());
+  }
+
+  @Override
+  public Overlay overlay(Scene scene) {
+    List<Point> line = new ArrayList<>(corners);
+    line.add(pointed.at());
+    return Overlay.NONE
+        .withLines(Rubber.lines(line))
+        .withDimensions(Rubber.path(line, scene))
+        .withHandles(List.of(new Overlay.Handle(corners.get(0), Optional.empty())))
+        .withSnap(Optional.of(pointed));
+  }
+
+  @Override
+  public String status(Scene scene) {
+    String figures =
+        Messages.text(
+            corners.size() > 1 ? "outline.figures" : "outline.figures.first",
+            LengthText.of(last().distance(pointed.at()), scene.plan().unit()),
+            Rubber.degrees(angle()));
+    boolean closes = corners.size() >= 3 && pointed.at().equals(corners.get(0));
+    String next = closes ? "outline.closes" : corners.size() < 3 ? "outline.next" : "outline.more";
+    return figures + " " + Messages.text(next);
+  }
+
+  /** Between the last side and the one being drawn; of the first side, from straight right. */
+  private double angle() {
+    if (pointed.at().equals(last())) {
+      return 0;
+    }
+    return corners.size() > 1
+        ? Rubber.angle(last(), corners.get(corners.size() - 2), pointed.at())
+        : Compass.degrees(last(), pointed.at());
+  }
+
+  @Override
+  public Set<Entry.Kind> wants() {
+    return Set.of(Entry.Kind.LENGTH, Entry.Kind.POLAR);
+  }
+}
