@@ -41,11 +41,15 @@ public final class Roof {
     List<Problem> problems = new ArrayList<>();
     List<PartRoof> roofs = parts(plan, bounds, origin, memory, problems);
     Ground ground = Ground.of(lines(roofs), grain.place());
-    Joining.Joined joined = Joining.join(ground, roofs, plan.joins(), grain);
+    Presence presence = new Presence(ground, roofs, grain);
+    List<RunOn> runsOn = RunOn.all(presence);
+    List<Standing> standing = Covering.standing(presence, new Roles(roofs, plan.joins()), runsOn);
     List<LineFinder.Stretch> stretches =
-        LineMerger.merge(LineFinder.find(ground, joined.standing(), roofs, grain), grain);
+        LineMerger.merge(LineFinder.find(ground, standing, roofs, grain), grain);
     Assembly assembly = new Assembly(origin, grain);
-    List<RoofPlane> planes = assembly.planes(plan, ground, joined.standing(), stretches);
+    List<RoofPlane> planes = assembly.planes(plan, ground, standing, stretches);
+    problems.addAll(OpenSides.check(presence, runsOn, plan.unit(), grain));
+    problems.addAll(FasciaLevels.check(plan));
     return new RoofSurface(planes, assembly.lines(stretches), problems);
   }
 

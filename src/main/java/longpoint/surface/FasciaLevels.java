@@ -1,0 +1,95 @@
+package longpoint.surface;
+
+import java.util.ArrayList;
+import java.util.List;
+import longpoint.geometry.Ring;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import longpoint.plan.Side;
+import longpoint.units.LengthText;
+import longpoint.units.LengthUnit;
+
+/**
+ * Fascia heights, and what to change so that they run level round a corner.
+ *
+ * <p>The top outer edge of a fascia lies on the frame plane at the roof's edge: plate + heel −
+ * slope × (overhang + fascia thickness).
+ */
+public final class FasciaLevels {
+  /** Half a sixteenth of an inch: less than the nearest mark on the tape is level. */
+  private static final double LEVEL_INCHES = 1.0 / 32;
+
+  private FasciaLevels() {}
+
+  /** Height of an eave's fascia, top outer edge, above the plan's datum. */
+  public static double height(Side eave) {
+    return eave.plateHeight() + eave.heel() - eave.slope().ratio() * eave.reach();
+  }
+
+  /** The overhang that brings an eave's fascia to a height; may come out negative. */
+  public static double overhangFor(Side eave, double height) {
+    return (eave.plateHeight() + eave.heel() - height) / eave.slope().ratio() - eave.fascia();
+  }
+
+  /** The heel that brings an eave's fascia to a height; may come out negative. */
+  public static double heelFor(Side eave, double height) {
+    return height + eave.slope().ratio() * eave.reach() - eave.plateHeight();
+  }
+
+  /** Notes on neighbouring eaves of one part whose fascias do not run level. */
+  static List<Problem> check(Plan plan) {
+    List<Problem> notes = new ArrayList<>();
+    for (Part part : plan.parts()) {
+      int first = 0;
+      for (Ring ring : part.rings()) {
+        for (int i = 0; i < ring.size(); i++) {
+          Side one = plan.side(part, first + i);
+          Side next = plan.side(part, first + (i + 1) % ring.size());
+          if (one.kind() == EdgeKind.EAVE && next.kind() == EdgeKind.EAVE) {
+            check(one, next, plan.unit(), notes);
+          }
+        }
+        first += ring.size();
+      }
+    }
+    return notes;
+  }
+
+  private static void check(Side one, Side next, LengthUnit unit, List<Problem> notes) {
+    double apart = height(next) - height(one);
+    double level = unit.fromMillimetres(LengthUnit.INCH.toMillimetres(LEVEL_INCHES));
+    if (!(one.slope().ratio() > 0) || !(next.slope().ratio() > 0) || Math.abs(apart) <= level) {
+      return;
+    }
+    notes.add(
+        new Problem(
+            Problem.Level.NOTE,
+            next.id(),
+            "The fascia of "
+                + Sides.name(next)
+                + " is "
+                + LengthText.of(Math.abs(apart), unit)
+                + (apart > 0 ? " higher" : " lower")
+                + " than that of "
+                + Sides.name(one)
+                + " at their corner.",
+            cures(one, next, unit)));
+  }
+
+  private static String cures(Side one, Side next, LengthUnit unit) {
+    List<String> cures = new ArrayList<>();
+    double overhang = overhangFor(next, height(one));
+    double heel = heelFor(next, height(one));
+    if (overhang >= 0) {
+      cures.add("set its overhang to " + LengthText.of(overhang, unit));
+    }
+    if (heel >= 0) {
+      cures.add("set its heel to " + LengthText.of(heel, unit));
+    }
+    return cures.isEmpty()
+        ? "Change the other side instead."
+        : "To run level, " + String.join(", or ", cures) + ".";
+  }
+}
