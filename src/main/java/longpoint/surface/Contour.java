@@ -224,7 +224,8 @@ final class Contour {
     double dropA = aEnds ? a.spare() * a.slope() : Double.POSITIVE_INFINITY;
     double dropB = bEnds ? b.spare() * b.slope() : Double.POSITIVE_INFINITY;
     double drop = Math.min(dropA, dropB);
-    Point split = base.plus(step(a, b, outFor(a, drop), outFor(b, drop)));
+    // A side that ends inside its base is cut there later; until then it stands like a gable.
+    Point split = base.plus(step(a, b, aEnds ? drop / a.slope() : 0, bEnds ? drop / b.slope() : 0));
     if (!aEnds || !bEnds) {
       return new Corner(base, split, outer, 0);
     }
@@ -234,10 +235,6 @@ final class Contour {
 
   private static int further(double difference, double grain) {
     return Math.abs(difference) <= grain ? 0 : difference > 0 ? -1 : 1;
-  }
-
-  private static double outFor(Run run, double drop) {
-    return run.upright() ? 0 : drop / run.slope();
   }
 
   /** The step that leads out of two lines by given distances. */

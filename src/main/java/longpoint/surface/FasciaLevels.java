@@ -2,6 +2,7 @@ package longpoint.surface;
 
 import java.util.ArrayList;
 import java.util.List;
+import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
@@ -38,7 +39,7 @@ public final class FasciaLevels {
     return height + eave.slope().ratio() * eave.reach() - eave.plateHeight();
   }
 
-  /** Notes on neighbouring eaves of one part whose fascias do not run level. */
+  /** Notes on eaves that meet at a corner and whose fascias do not run level. */
   static List<Problem> check(Plan plan) {
     List<Problem> notes = new ArrayList<>();
     for (Part part : plan.parts()) {
@@ -53,8 +54,38 @@ public final class FasciaLevels {
         }
         first += ring.size();
       }
+      for (Side side : plan.sides(part)) {
+        if (side.kind() == EdgeKind.OPEN) {
+          checkAcross(plan, part, side, notes);
+        }
+      }
     }
     return notes;
+  }
+
+  /** Where a wing's eaves run up to an eave of the part it meets, their fascias meet too. */
+  private static void checkAcross(Plan plan, Part part, Side open, List<Problem> notes) {
+    for (Side mine : plan.sides(part)) {
+      for (Part other : plan.parts()) {
+        if (mine.kind() == EdgeKind.EAVE && touches(mine, open) && other != part) {
+          plan.sides(other).stream()
+              .filter(s -> s.kind() == EdgeKind.EAVE && meets(mine, open, s))
+              .forEach(s -> check(s, mine, plan.unit(), notes));
+        }
+      }
+    }
+  }
+
+  private static boolean touches(Side side, Side open) {
+    return side.wall().to().equals(open.wall().from())
+        || side.wall().from().equals(open.wall().to());
+  }
+
+  /** Whether the corner of a side and its open neighbour stands at another part's wall. */
+  private static boolean meets(Side mine, Side open, Side theirs) {
+    Point corner =
+        mine.wall().to().equals(open.wall().from()) ? mine.wall().to() : mine.wall().from();
+    return theirs.wall().distance(corner) <= theirs.reach();
   }
 
   private static void check(Side one, Side next, LengthUnit unit, List<Problem> notes) {
@@ -74,7 +105,7 @@ public final class FasciaLevels {
                 + (apart > 0 ? " higher" : " lower")
                 + " than that of "
                 + Sides.name(one)
-                + " at their corner.",
+                + " where they meet.",
             cures(one, next, unit)));
   }
 

@@ -56,9 +56,10 @@ final class PartSolver {
       return unsolved(failed(contour, failed));
     }
     List<Piece> pieces = faces(contour, (SweepResult.Solved) swept);
-    pieces.addAll(strips(contour));
-    Geometry own = ownGround();
-    boolean crowded = crowded(contour);
+    List<Piece> strips = strips(contour);
+    List<Problem> crowding =
+        crowded(contour) ? Crowding.find(strips, pieces, sides, spec.unit(), grain) : List.of();
+    pieces.addAll(strips);
     if (contour.runs().stream().anyMatch(this::endsInside)) {
       Contour outline = Contour.outline(spec.rings(), spec.runOn(), grain);
       Optional<Problem> folded = tangled(outline);
@@ -67,7 +68,15 @@ final class PartSolver {
       }
       pieces = new Trim(contour, polygon(outline), grain).apply(pieces);
     }
-    return new PartRoof(spec.part(), sides, spec.runOn(), pieces, own, walls(), crowded, List.of());
+    return new PartRoof(
+        spec.part(),
+        sides,
+        spec.runOn(),
+        pieces,
+        ownGround(),
+        walls(),
+        !crowding.isEmpty(),
+        crowding);
   }
 
   private PartRoof unsolved(Problem problem) {

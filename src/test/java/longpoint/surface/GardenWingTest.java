@@ -1,10 +1,12 @@
 package longpoint.surface;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import longpoint.geometry.Point3;
+import longpoint.plan.Problem;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -19,8 +21,15 @@ class GardenWingTest {
   private final RoofSurface roof = Roof.solve(Plans.gardenWing());
 
   @Test
-  void hasNoProblems() {
-    assertThat(roof.problems()).isEmpty();
+  void notesTheStepBetweenTheFasciasAndHowToLevelIt() {
+    assertThat(roof.problems())
+        .extracting(Problem::level, Problem::where)
+        .containsExactly(tuple(Problem.Level.NOTE, "wing/1"), tuple(Problem.Level.NOTE, "wing/3"));
+    // 17.5 out at 8 in 12 and at 10 in 12: 11.667 and 14.583 down, 2.917 apart. Level at 11.667 ÷
+    // (10/12) = 14 out, 12.5 to the tail; or with the heel raised to 7.417.
+    Problem first = roof.problems().get(0);
+    assertThat(first.message()).contains("2 15/16\" lower");
+    assertThat(first.cure()).contains("1'-1/2\"").contains("7 7/16\"");
   }
 
   @Test
