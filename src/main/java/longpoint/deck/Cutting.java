@@ -45,15 +45,15 @@ final class Cutting {
     double[] turns = strip.turns();
     for (int i = 0; i + 1 < turns.length; i++) {
       double run = turns[i + 1] - turns[i];
-      // Between turns the height changes evenly, so two points give it everywhere.
-      double a = height(strip, turns[i] + run / 4);
-      double b = height(strip, turns[i] + run * 3 / 4);
-      sum.add(run, a - (b - a) / 2, b + (b - a) / 2);
+      // Between turns every span's height changes evenly, so two points give it everywhere. Spans
+      // one above the other may end up in different pieces and count each for itself.
+      List<Strip.Span> near = strip.sections(turns[i] + run / 4);
+      List<Strip.Span> far = strip.sections(turns[i] + run * 3 / 4);
+      for (int k = 0; k < Math.min(near.size(), far.size()); k++) {
+        double slant = (far.get(k).length() - near.get(k).length()) / 2;
+        sum.add(run, near.get(k).length() - slant, far.get(k).length() + slant);
+      }
     }
-  }
-
-  private static double height(Strip strip, double u) {
-    return strip.sections(u).stream().mapToDouble(Strip.Span::length).sum();
   }
 
   private static Stock stock(Panel panel, List<Piece> pieces, int bound) {

@@ -9,17 +9,20 @@ import java.util.TreeSet;
  * however offcuts are used, as long as courses keep their lines and pieces are not turned
  * crosswise.
  *
- * <p>Proof. An upright line through a sheet meets pieces whose heights there add up to at most the
- * sheet's width W. Let f be W for heights above W − e, the height itself from e to W − e, and 0
- * below e, with 0 &lt; e ≤ W/2. Then the f of those heights also add up to at most W: if one is
- * above W − e the others are below e; else f never exceeds the height (a dual feasible function:
- * Fekete and Schepers, 2001). Over a sheet of length L the sum of f is therefore at most W·L. End
- * joints are upright and take nothing from the heights, so the f of all courses together, divided
- * by W·L and rounded up, is a bound for every e; the largest is taken. A small e gives plain area
- * over sheet area.
+ * <p>Proof. An upright line through a sheet meets stretches of pieces whose heights there add up to
+ * at most the sheet's width W. Let f be W for heights above W − e, the height itself from e to W −
+ * e, and 0 below e, with 0 &lt; e ≤ W/2. Then the f of those heights also add up to at most W: if
+ * one is above W − e the others are below e; else f never exceeds the height (a dual feasible
+ * function: Fekete and Schepers, 2001). Over a sheet of length L the sum of f is therefore at most
+ * W·L. End joints are upright and take nothing from the heights, so the f of all courses together,
+ * divided by W·L and rounded up, is a bound for every e; the largest is taken. A small e gives
+ * plain area over sheet area.
  */
 public final class CourseBound {
-  /** Rounding in a sum of areas, as a share of one sheet: never round a whole number up by it. */
+  /**
+   * Rounding in heights, as a share of the width, and in sums of areas, as a share of a sheet. It
+   * is always taken off: a height of half the width and a hair more pairs with another like it.
+   */
   private static final double ROUNDING = 1e-7;
 
   private final double length;
@@ -40,8 +43,8 @@ public final class CourseBound {
    */
   public void add(double run, double left, double right) {
     if (run > 0) {
-      double a = Math.min(width, Math.max(0, Math.min(left, right)));
-      double b = Math.min(width, Math.max(0, Math.max(left, right)));
+      double a = Math.min(width, Math.max(0, Math.min(left, right) - ROUNDING * width));
+      double b = Math.min(width, Math.max(0, Math.max(left, right) - ROUNDING * width));
       runs.add(new double[] {run, a, b});
     }
   }
