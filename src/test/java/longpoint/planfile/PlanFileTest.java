@@ -14,6 +14,7 @@ import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import longpoint.plan.PlanCheck;
 import longpoint.plan.Problem;
 import longpoint.units.Slope;
 import org.junit.jupiter.api.DynamicTest;
@@ -232,9 +233,9 @@ class PlanFileTest {
     return text.toString().getBytes(StandardCharsets.ISO_8859_1);
   }
 
-  /** The samples are written as the program writes them, so that saving one changes nothing. */
+  /** Nothing is wrong with a sample, and saving one changes nothing. */
   @TestFactory
-  Stream<DynamicTest> samplesAreInTheProgramsOwnLayout() throws IOException {
+  Stream<DynamicTest> samplesAreSoundAndInTheProgramsOwnLayout() throws IOException {
     return Samples.files().stream()
         .map(
             file ->
@@ -243,6 +244,7 @@ class PlanFileTest {
                     () -> {
                       Opened opened = PlanFile.read(file);
                       assertThat(opened.notes()).isEmpty();
+                      assertThat(PlanCheck.check(opened.plan())).isEmpty();
                       assertThat(new String(PlanFile.bytes(opened.plan()), StandardCharsets.UTF_8))
                           .isEqualTo(Files.readString(file));
                     }));

@@ -1,0 +1,193 @@
+package longpoint.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import longpoint.geometry.Bounds;
+import longpoint.geometry.Meeting;
+import longpoint.geometry.Point;
+import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
+import longpoint.units.LengthText;
+import longpoint.units.LengthUnit;
+
+/**
+ * Whether the rings of one part are an outline with holes: sides with a length, no side doubling
+ * back on the one before, none crossing or touching another, holes inside.
+ */
+final class ShapeCheck {
+  /** The user mends them one at a time; more would bury the rest of the list. */
+  private static final int MOST_CROSSINGS = 6;
+
+  private final Plan plan;
+  private final Part part;
+  private final List<Problem> problems = new ArrayList<>();
+
+  /**
+   * A side that has a length.
+   *
+   * @param number in the part
+   * @param ring it belongs to, 0 the outline
+   * @param next number of the side it shares its end with
+   */
+  private record Wall(int number, int ring, int next, Segment line, Bounds box) {}
+
+  private ShapeCheck(Plan plan, Part part) {
+    this.plan = plan;
+    this.part = part;
+  }
+
+  static List<Problem> check(Plan plan, Part part) {
+    ShapeCheck check = new ShapeCheck(plan, part);
+    List<Wall> walls = check.walls();
+    if (!check.spikes(walls)) {
+      check.crossings(walls);
+    }
+    if (check.problems.isEmpty()) {
+      check.windings();
+      check.holes();
+    }
+    check.shortWalls(walls);
+    return check.problems;
+  }
+
+  /** The sides, less those of no length, which are told. */
+  private List<Wall> walls() {
+    List<Wall> walls = new ArrayList<>();
+    int first = 0;
+    for (int r = 0; r <= part.holes().size(); r++) {
+      Ring ring = part.rings().get(r);
+      List<Integer> kept = new ArrayList<>();
+      for (int i = 0; i < ring.size(); i++) {
+        if (ring.side(i).length() > 0) {
+          kept.add(i);
+        } else {
+          error(first + i, "has no length: its two corners are at one place", "Delete one of them");
+        }
+      }
+      for (int k = 0; k < kept.size(); k++) {
+        int next = kept.get((k + 1) % kept.size());
+        Segment line = ring.side(kept.get(k));
+        Bounds box = Bounds.of(List.of(line.from(), line.to()));
+        walls.add(new Wall(first + kept.get(k), r, first + next, line, box));
+      }
+      first += ring.size();
+    }
+    return walls;
+  }
+
+  /** Whether there are any; a spike also touches other walls, which need not be told then. */
+  private boolean spikes(List<Wall> walls) {
+    boolean some = false;
+    for (Wall wall : walls) {
+      Segment next = part.side(wall.next());
+      Point d = wall.line().direction();
+      Point e = next.direction();
+      if (wall.number() != wall.next() && d.dot(e) < 0 && Math.abs(d.cross(e)) < Reshape.PARALLEL) {
+        error(
+            wall.next(),
+            "doubles back on the side before it at " + at(next.from()),
+            "Delete the corner between them");
+        some = true;
+      }
+    }
+    return some;
+  }
+
+  private void crossings(List<Wall> walls) {
+    List<Wall> byX = new ArrayList<>(walls);
+    byX.sort(Comparator.comparingDouble(w -> w.box().minX()));
+    List<Wall[]> pairs = new ArrayList<>();
+    for (int i = 0; i < byX.size() && pairs.size() < MOST_CROSSINGS; i++) {
+      Bounds reach = byX.get(i).box();
+      for (int j = i + 1; j < byX.size() && byX.get(j).box().minX() <= reach.maxX(); j++) {
+        Wall a = byX.get(i);
+        Wall b = byX.get(j);
+        boolean neighbours = a.next() == b.number() || b.next() == a.number();
+        if (!neighbours
+            && pairs.size() < MOST_CROSSINGS
+            && Meeting.of(a.line(), b.line()).isPresent()) {
+          pairs.add(a.number() < b.number() ? new Wall[] {a, b} : new Wall[] {b, a});
+        }
+      }
+    }
+    pairs.sort(
+        Comparator.<Wall[]>comparingInt(p -> p[0].number()).thenComparing(p -> p[1].number()));
+    for (Wall[] pair : pairs) {
+      Optional<Point> place = Meeting.of(pair[0].line(), pair[1].line());
+      error(
+          pair[0].number(),
+          "crosses or touches " + other(pair[1]) + " at " + at(place.orElseThrow()),
+          "Move a corner of either until they stand clear, or delete it");
+    }
+  }
+
+  private String other(Wall wall) {
+    String hole = wall.ring() == 0 ? "" : ", which is of a hole,";
+    return "side " + (wall.number() + 1) + hole;
+  }
+
+  private void windings() {
+    if (!part.outline().counterClockwise()) {
+      problems.add(
+          Problem.error(
+              part.id(),
+              "The outline of " + PlanCheck.name(part) + " runs clockwise.",
+              "Turn it round, each edge staying with its side."));
+    }
+    for (Ring hole : part.holes()) {
+      if (hole.counterClockwise()) {
+        problems.add(
+            Problem.error(
+                part.id(),
+                "A hole of " + PlanCheck.name(part) + " runs counter-clockwise.",
+                "Turn it round, each edge staying with its side."));
+      }
+    }
+  }
+
+  /** Nothing crosses, so one corner tells where a whole hole lies. */
+  private void holes() {
+    int first = part.outline().size();
+    for (int i = 0; i < part.holes().size(); i++) {
+      Ring hole = part.holes().get(i);
+      if (!Meeting.holds(part.outline(), hole.corner(0))) {
+        error(first, "is of a hole that lies outside the outline", "Move the hole inside");
+      }
+      for (int j = 0; j < part.holes().size(); j++) {
+        if (i != j && Meeting.holds(part.holes().get(j), hole.corner(0))) {
+          error(first, "is of a hole that lies inside another", "Delete one of the two holes");
+        }
+      }
+      first += hole.size();
+    }
+  }
+
+  private void shortWalls(List<Wall> walls) {
+    // Shorter than the smallest mark on the tape cannot be built, so it cannot be meant.
+    double mark = plan.unit() == LengthUnit.INCH ? 1 / 16.0 : 1;
+    for (Wall wall : walls) {
+      if (wall.line().length() < mark) {
+        problems.add(
+            Problem.warning(
+                Side.id(part.id(), wall.number()),
+                PlanCheck.capital(PlanCheck.side(part, wall.number()))
+                    + " is shorter than the smallest mark on a tape.",
+                "Delete one of its corners."));
+      }
+    }
+  }
+
+  private String at(Point p) {
+    return LengthText.of(p.x(), plan.unit()) + ", " + LengthText.of(p.y(), plan.unit());
+  }
+
+  private void error(int side, String wrong, String cure) {
+    problems.add(
+        Problem.error(
+            Side.id(part.id(), side),
+            PlanCheck.capital(PlanCheck.side(part, side)) + " " + wrong + ".",
+            cure + "."));
+  }
+}
