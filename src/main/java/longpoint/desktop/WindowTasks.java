@@ -17,20 +17,20 @@ import longpoint.units.LengthUnit;
 /** Writes the catalogue: everything this window can do, with its key. */
 final class WindowTasks {
   /** Letters of the tools. */
-  private static final Map<String, Character> LETTERS =
+  private static final Map<Tools, Character> LETTERS =
       Map.ofEntries(
-          Map.entry("SELECT", 's'),
-          Map.entry("OUTLINE", 'o'),
-          Map.entry("RECTANGLE", 'r'),
-          Map.entry("ADDITION", 'a'),
-          Map.entry("COURTYARD", 'h'),
-          Map.entry("CORNER", 'c'),
-          Map.entry("EDGE", 'e'),
-          Map.entry("MOVE", 'm'),
-          Map.entry("COPY", 'd'),
-          Map.entry("TURN", 't'),
-          Map.entry("MIRROR", 'i'),
-          Map.entry("MEASURE", 'l'));
+          Map.entry(Tools.SELECT, 's'),
+          Map.entry(Tools.OUTLINE, 'o'),
+          Map.entry(Tools.RECTANGLE, 'r'),
+          Map.entry(Tools.ADDITION, 'a'),
+          Map.entry(Tools.COURTYARD, 'h'),
+          Map.entry(Tools.CORNER, 'c'),
+          Map.entry(Tools.EDGE, 'e'),
+          Map.entry(Tools.MOVE, 'm'),
+          Map.entry(Tools.COPY, 'd'),
+          Map.entry(Tools.TURN, 't'),
+          Map.entry(Tools.MIRROR, 'i'),
+          Map.entry(Tools.MEASURE, 'l'));
 
   private final MainWindow window;
 
@@ -110,7 +110,7 @@ final class WindowTasks {
                   tool::hint,
                   () -> take(tool))
               .shows(() -> runner().tool() == tool);
-      Character letter = LETTERS.get(tool.name());
+      Character letter = LETTERS.get(tool);
       tasks.add(letter == null ? task : task.letter(letter));
     }
     return tasks;

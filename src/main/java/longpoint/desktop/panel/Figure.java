@@ -2,14 +2,16 @@ package longpoint.desktop.panel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import longpoint.desktop.Texts;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
+import longpoint.editor.WallName;
 import longpoint.pipeline.Design;
-import longpoint.plan.Part;
 import longpoint.plan.Side;
+import longpoint.sheets.PlaneMarks;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
@@ -51,7 +53,8 @@ public sealed interface Figure {
     if (!shown.isEmpty()) {
       double area = shown.stream().mapToDouble(RoofPlane::area).sum();
       rows.add(new Heading(Texts.of("figures.planes"), FigureText.area(area, unit)));
-      shown.forEach(p -> rows.add(row(design, p)));
+      Map<String, String> letters = PlaneMarks.of(design.surface());
+      shown.forEach(p -> rows.add(row(design, p, letters.get(p.id()))));
     }
     for (LineKind kind : LineKind.values()) {
       List<RoofLine> lines =
@@ -87,9 +90,15 @@ public sealed interface Figure {
         .collect(Collectors.toSet());
   }
 
-  private static Figure row(Design design, RoofPlane plane) {
+  private static Figure row(Design design, RoofPlane plane, String letter) {
     LengthUnit unit = design.plan().unit();
-    String part = design.plan().part(plane.part()).map(Part::name).orElse(plane.part());
+    String wall =
+        design
+            .plan()
+            .part(plane.part())
+            .filter(p -> plane.edge() < p.sideCount())
+            .map(p -> WallName.of(p, plane.edge()))
+            .orElse(plane.id());
     Slope.Notation notation =
         design
             .plan()
@@ -99,7 +108,7 @@ public sealed interface Figure {
             .orElse(Slope.Notation.RATIO);
     return new OfPlane(
         plane,
-        Texts.of("figures.plane", part, plane.edge() + 1),
+        Texts.of("figures.plane", letter, wall),
         SlopeText.of(new Slope(plane.slope(), notation)),
         Texts.of(
             "figures.plane.small",

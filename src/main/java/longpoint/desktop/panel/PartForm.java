@@ -1,6 +1,5 @@
 package longpoint.desktop.panel;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -8,6 +7,7 @@ import java.util.function.UnaryOperator;
 import javax.swing.JComponent;
 import longpoint.desktop.Texts;
 import longpoint.editor.Command;
+import longpoint.editor.PartCommands;
 import longpoint.editor.ToolRunner;
 import longpoint.plan.Deck;
 import longpoint.plan.Frame;
@@ -15,7 +15,6 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.units.LengthEntry;
 import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 
 /** Properties of one or more whole parts. */
 final class PartForm implements Properties.Subject {
@@ -31,7 +30,7 @@ final class PartForm implements Properties.Subject {
       form.entry(
           "name",
           t -> t,
-          t -> set("part.name", p -> p.withName(t)),
+          t -> runner.apply(PartCommands.rename(ids.get(0), t)),
           () -> shared(Part::name),
           () -> ids.get(0));
     }
@@ -40,9 +39,19 @@ final class PartForm implements Properties.Subject {
         List.of(false, true),
         b -> Texts.of(b ? "existing.yes" : "existing.no"),
         () -> shared(Part::existing),
-        b -> set("part.existing", p -> p.withExisting(b)));
+        b ->
+            runner.apply(
+                b ? PartCommands.markExisting(plan(), ids) : PartCommands.markNew(plan(), ids)));
     length(
-        "plateHeight", Part::plateHeight, (p, l) -> p.withPlateHeight(l), LengthEntry.Allowed.ANY);
+        "plateHeight",
+        Part::plateHeight,
+        LengthEntry.Allowed.ANY,
+        l -> PartCommands.plateHeight(plan(), ids, l));
+    frameRows();
+    deckRows();
+  }
+
+  private void frameRows() {
     form.choice(
         "framing",
         List.of(Frame.Method.values()),
@@ -52,69 +61,55 @@ final class PartForm implements Properties.Subject {
     length(
         "spacing",
         p -> p.frame().spacing(),
-        (p, l) ->
-            p.withFrame(
-                new Frame(
-                    p.frame().method(),
-                    l,
-                    p.frame().thickness(),
-                    p.frame().hipSetback(),
-                    p.frame().extras())),
-        LengthEntry.Allowed.POSITIVE);
+        LengthEntry.Allowed.POSITIVE,
+        l -> PartCommands.spacing(plan(), ids, l));
     length(
         "thickness",
         p -> p.frame().thickness(),
-        (p, l) ->
-            p.withFrame(
-                new Frame(
-                    p.frame().method(),
-                    p.frame().spacing(),
-                    l,
-                    p.frame().hipSetback(),
-                    p.frame().extras())),
-        LengthEntry.Allowed.POSITIVE);
-    setback();
+        LengthEntry.Allowed.POSITIVE,
+        l ->
+            PartCommands.frame(
+                plan(),
+                ids,
+                f -> new Frame(f.method(), f.spacing(), l, f.hipSetback(), f.extras())));
+    form.entry(
+            "hipSetback",
+            t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.POSITIVE),
+            l -> setback(Optional.of(l)),
+            () -> shared(p -> p.frame().hipSetback()).flatMap(s -> s).map(this::exact),
+            () ->
+                Texts.of(
+                    shared(p -> p.frame().hipSetback()).isPresent()
+                        ? "field.automatic"
+                        : "field.differs"))
+        .orEmpty(() -> setback(Optional.empty()));
+  }
+
+  private void deckRows() {
     length(
         "deckThickness",
         p -> p.deck().thickness(),
-        (p, l) -> p.withDeck(with(p.deck(), l, p.deck().start())),
-        LengthEntry.Allowed.NOT_NEGATIVE);
+        LengthEntry.Allowed.NOT_NEGATIVE,
+        l -> PartCommands.deck(plan(), ids, d -> with(d, l, d.start())));
     form.choice(
         "deckStart",
         List.of(Deck.Start.values()),
         s -> Texts.of("deckStart." + s.key()),
         () -> shared(p -> p.deck().start()),
-        s -> set("part.deck", p -> p.withDeck(with(p.deck(), p.deck().thickness(), s))));
-  }
-
-  private interface WithLength {
-    Part of(Part part, double length);
+        s -> runner.apply(PartCommands.deck(plan(), ids, d -> with(d, d.thickness(), s))));
   }
 
   private void length(
-      String name, Function<Part, Double> of, WithLength with, LengthEntry.Allowed allowed) {
+      String name,
+      Function<Part, Double> of,
+      LengthEntry.Allowed allowed,
+      Function<Double, Command> set) {
     form.entry(
         name,
-        t -> LengthEntry.read(t, unit(), allowed),
-        l -> set("part." + name, p -> with.of(p, l)),
-        () -> shared(of).map(l -> LengthText.exact(l, unit())),
+        t -> LengthEntry.read(t, plan().unit(), allowed),
+        l -> runner.apply(set.apply(l)),
+        () -> shared(of).map(this::exact),
         () -> Texts.of("field.differs"));
-  }
-
-  private void setback() {
-    form.entry(
-            "hipSetback",
-            t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.POSITIVE),
-            l -> setback(Optional.of(l)),
-            () ->
-                shared(p -> p.frame().hipSetback())
-                    .flatMap(s -> s)
-                    .map(l -> LengthText.exact(l, unit())),
-            () ->
-                shared(p -> p.frame().hipSetback()).isPresent()
-                    ? Texts.of("field.automatic")
-                    : Texts.of("field.differs"))
-        .orEmpty(() -> setback(Optional.empty()));
   }
 
   private void setback(Optional<Double> value) {
@@ -126,34 +121,19 @@ final class PartForm implements Properties.Subject {
   }
 
   private void frame(UnaryOperator<Frame> change) {
-    set("part.framing", p -> p.withFrame(change.apply(p.frame())));
+    runner.apply(PartCommands.frame(plan(), ids, change));
   }
 
-  private void set(String name, UnaryOperator<Part> change) {
-    runner.apply(
-        Command.of(
-            Texts.of("edit." + name),
-            plan -> {
-              Plan out = plan;
-              for (Part part : parts(plan)) {
-                out = out.withPart(change.apply(part));
-              }
-              return out;
-            }));
+  private String exact(double length) {
+    return LengthText.exact(length, plan().unit());
   }
 
-  private List<Part> parts(Plan plan) {
-    List<Part> parts = new ArrayList<>();
-    ids.forEach(id -> plan.part(id).ifPresent(parts::add));
-    return parts;
+  private Plan plan() {
+    return runner.document().plan();
   }
 
   private <T> Optional<T> shared(Function<Part, T> of) {
-    return Shared.value(parts(runner.document().plan()), of);
-  }
-
-  private LengthUnit unit() {
-    return runner.document().plan().unit();
+    return Shared.value(ids.stream().flatMap(id -> plan().part(id).stream()).toList(), of);
   }
 
   private String title() {

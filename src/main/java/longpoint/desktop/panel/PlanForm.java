@@ -5,7 +5,7 @@ import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import javax.swing.JComponent;
 import longpoint.desktop.Texts;
-import longpoint.editor.Command;
+import longpoint.editor.PlanCommands;
 import longpoint.editor.ToolRunner;
 import longpoint.plan.Defaults;
 import longpoint.plan.Plan;
@@ -25,10 +25,10 @@ final class PlanForm implements Properties.Subject {
     form.entry(
             "title",
             t -> t,
-            t -> apply("plan.title", p -> p.withTitle(t)),
+            t -> runner.apply(PlanCommands.title(t)),
             () -> Optional.of(plan().title()),
             () -> Texts.of("app.untitled"))
-        .orEmpty(() -> apply("plan.title", p -> p.withTitle("")));
+        .orEmpty(() -> runner.apply(PlanCommands.title("")));
     form.says("unit", () -> Texts.of("unit." + plan().unit().symbol()));
     form.across(new Words(Words.Rank.QUIET, Texts.of("form.plan.defaults")));
     form.entry(
@@ -74,11 +74,7 @@ final class PlanForm implements Properties.Subject {
   }
 
   private void defaults(UnaryOperator<Defaults> change) {
-    apply("plan.defaults", p -> p.withDefaults(change.apply(p.defaults())));
-  }
-
-  private void apply(String name, UnaryOperator<Plan> change) {
-    runner.apply(Command.of(Texts.of("edit." + name), change));
+    runner.apply(PlanCommands.defaults(change));
   }
 
   private Plan plan() {

@@ -3,17 +3,13 @@ package longpoint.desktop.panel;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Supplier;
-import java.util.function.UnaryOperator;
 import javax.swing.JComponent;
 import longpoint.desktop.Texts;
-import longpoint.editor.Command;
-import longpoint.editor.Outcome;
 import longpoint.editor.Ref;
+import longpoint.editor.SideCommands;
 import longpoint.editor.ToolRunner;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
-import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Reshape;
 import longpoint.plan.Side;
@@ -40,38 +36,50 @@ final class SideForm implements Properties.Subject {
         List.of(EdgeKind.values()),
         k -> Texts.of("kind." + k.key()),
         () -> shared(Edge::kind),
-        k -> set("side.kind", e -> e.withKind(k)));
+        k -> runner.apply(SideCommands.kind(plan(), refs, k)));
     form.entry(
             "slope",
             SlopeEntry::read,
-            s -> set("side.slope", e -> e.withSlope(s)),
+            s -> slope(Optional.of(s)),
             () -> own(Edge::slope).map(SlopeText::exact),
-            () -> grey(Edge::slope, () -> SlopeText.of(plan().defaults().slope())))
-        .orEmpty(() -> set("side.slope", e -> with(e, Optional.empty(), e.overhang(), e.heel())));
+            () -> grey(Edge::slope, SlopeText.of(plan().defaults().slope())))
+        .orEmpty(() -> slope(Optional.empty()));
     form.entry(
             "overhang",
             t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.NOT_NEGATIVE),
-            l -> set("side.overhang", e -> e.withOverhang(l)),
+            l -> overhang(Optional.of(l)),
             () -> own(Edge::overhang).map(this::exact),
-            () -> grey(Edge::overhang, () -> length(plan().defaults().overhang())))
-        .orEmpty(() -> set("side.overhang", e -> with(e, e.slope(), Optional.empty(), e.heel())));
+            () -> grey(Edge::overhang, length(plan().defaults().overhang())))
+        .orEmpty(() -> overhang(Optional.empty()));
     form.entry(
             "heel",
             t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.NOT_NEGATIVE),
-            l -> set("side.heel", e -> e.withHeel(l)),
+            l -> heel(Optional.of(l)),
             () -> own(Edge::heel).map(this::exact),
-            () -> grey(Edge::heel, () -> length(plan().defaults().heel())))
-        .orEmpty(() -> set("side.heel", e -> with(e, e.slope(), e.overhang(), Optional.empty())));
+            () -> grey(Edge::heel, length(plan().defaults().heel())))
+        .orEmpty(() -> heel(Optional.empty()));
     if (refs.size() == 1) {
       lengthRows(refs.get(0));
     }
+  }
+
+  private void slope(Optional<Slope> slope) {
+    runner.apply(SideCommands.slope(plan(), refs, slope));
+  }
+
+  private void overhang(Optional<Double> overhang) {
+    runner.apply(SideCommands.overhang(plan(), refs, overhang));
+  }
+
+  private void heel(Optional<Double> heel) {
+    runner.apply(SideCommands.heel(plan(), refs, heel));
   }
 
   private void lengthRows(Ref.OfSide ref) {
     form.entry(
         "length",
         t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.POSITIVE),
-        l -> runner.apply(stretch(ref, l)),
+        l -> runner.apply(SideCommands.length(plan(), ref, l, givesWay)),
         () -> side(ref).map(s -> exact(s.wall().length())),
         () -> "");
     form.choice(
@@ -80,14 +88,6 @@ final class SideForm implements Properties.Subject {
         e -> endName(ref, e),
         () -> Optional.of(givesWay),
         e -> givesWay = e);
-  }
-
-  private Command stretch(Ref.OfSide ref, double length) {
-    return plan ->
-        plan.part(ref.part())
-            .flatMap(p -> Reshape.sideLength(p, ref.side(), length, givesWay))
-            .<Outcome>map(p -> new Outcome.Commit(Texts.of("edit.side.length"), plan.withPart(p)))
-            .orElseGet(() -> new Outcome.Refuse(Texts.of("edit.side.length.refused")));
   }
 
   /** Ends are told apart the way they lie on the sheet, which is how one looks at them. */
@@ -106,32 +106,11 @@ final class SideForm implements Properties.Subject {
   }
 
   private String title() {
-    if (refs.size() == 1) {
-      Ref.OfSide ref = refs.get(0);
-      String part = plan().part(ref.part()).map(Part::name).orElse("");
-      return Texts.of("form.side", ref.side() + 1, part);
+    if (refs.size() != 1) {
+      return Texts.of("form.sides", refs.size());
     }
-    return Texts.of("form.sides", refs.size());
-  }
-
-  private void set(String name, UnaryOperator<Edge> change) {
-    runner.apply(Command.of(Texts.of("edit." + name), plan -> changed(plan, change)));
-  }
-
-  private Plan changed(Plan plan, UnaryOperator<Edge> change) {
-    Plan out = plan;
-    for (Ref.OfSide ref : refs) {
-      if (ref.in(out)) {
-        Part part = out.part(ref.part()).orElseThrow();
-        out = out.withPart(part.withEdge(ref.side(), change.apply(part.edges().get(ref.side()))));
-      }
-    }
-    return out;
-  }
-
-  private static Edge with(
-      Edge e, Optional<Slope> slope, Optional<Double> overhang, Optional<Double> heel) {
-    return new Edge(e.kind(), slope, overhang, heel, e.extras());
+    Ref.OfSide ref = refs.get(0);
+    return ref.in(plan()) ? Titles.wall(plan().part(ref.part()).orElseThrow(), ref.side()) : "";
   }
 
   private List<Edge> edges() {
@@ -149,8 +128,8 @@ final class SideForm implements Properties.Subject {
     return Shared.value(edges(), of).flatMap(v -> v);
   }
 
-  private <T> String grey(Function<Edge, Optional<T>> of, Supplier<String> usual) {
-    return Shared.value(edges(), of).isPresent() ? usual.get() : Texts.of("field.differs");
+  private <T> String grey(Function<Edge, Optional<T>> of, String usual) {
+    return Shared.value(edges(), of).isPresent() ? usual : Texts.of("field.differs");
   }
 
   private Optional<Side> side(Ref.OfSide ref) {

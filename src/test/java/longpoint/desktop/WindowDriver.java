@@ -1,0 +1,405 @@
+package longpoint.desktop;
+
+import java.awt.AWTError;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
+import java.awt.Window;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import java.util.function.BooleanSupplier;
+import java.util.prefs.Preferences;
+import javax.swing.AbstractButton;
+import javax.swing.JMenuItem;
+import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
+import longpoint.desktop.canvas.PlanCanvas;
+import longpoint.desktop.file.PacketWriter;
+import longpoint.geometry.Point;
+import longpoint.pipeline.Design;
+import longpoint.plan.Plan;
+
+/**
+ * A real window, driven as a person drives it: by mouse and keys on the sheet, by fields, menus and
+ * buttons. Events go to the component itself, so that no window manager and no keyboard focus is
+ * needed. Without a display it fails with a sentence that says what to do.
+ */
+final class WindowDriver implements AutoCloseable {
+  private static final long PATIENCE_MILLIS = 20_000;
+
+  private final Preferences preferences =
+      Preferences.userRoot().node("longpoint-test-" + UUID.randomUUID());
+  private final ScriptedDialogs dialogs = new ScriptedDialogs();
+  private final MainWindow window;
+  private static boolean dressed;
+
+  private long clock = System.currentTimeMillis();
+
+  WindowDriver(Plan plan) {
+    this(plan, (design, folder) -> java.util.List.of());
+  }
+
+  WindowDriver(Plan plan, PacketWriter packets) {
+    needDisplay();
+    window =
+        onEvents(
+            () -> {
+              if (!dressed) {
+                Theme.LIGHT.install(15);
+                dressed = true;
+              }
+              MainWindow made =
+                  new MainWindow(new Job(plan), new Settings(preferences), f -> dialogs, packets);
+              made.frame().setBounds(0, 0, 1400, 900);
+              made.frame().setVisible(true);
+              return made;
+            });
+    until("the sheet shows", () -> window.canvas().isShowing() && window.canvas().getWidth() > 0);
+    untilSolved();
+    // A fixed view, so that a test's figures do not hang on the window's size.
+    show(1.5, new Point(240, 120));
+  }
+
+  static void needDisplay() {
+    String cure =
+        "These tests drive a real window and need a display: run  xvfb-run -a mvn -B verify"
+            + "  (Debian package xvfb), or set DISPLAY.";
+    try {
+      if (GraphicsEnvironment.isHeadless()) {
+        throw new AssertionError(cure);
+      }
+      GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
+    } catch (AWTError | NoClassDefFoundError e) {
+      throw new AssertionError(cure, e);
+    }
+  }
+
+  // What the window holds
+
+  MainWindow window() {
+    return window;
+  }
+
+  ScriptedDialogs dialogs() {
+    return dialogs;
+  }
+
+  Plan plan() {
+    return onEvents(() -> window.job().document().plan());
+  }
+
+  /** The plan as it shows in the middle of a gesture. */
+  Plan shownPlan() {
+    return onEvents(() -> window.job().runner().shown());
+  }
+
+  Design design() {
+    untilSolved();
+    return onEvents(() -> window.job().picture().design());
+  }
+
+  void untilSolved() {
+    until("the roof is worked out", () -> window.job().isUpToDate());
+  }
+
+  /** Puts a place of the plan in the middle of the sheet. */
+  void show(double pixelsPerUnit, Point middle) {
+    onEvents(
+        () -> {
+          PlanCanvas c = window.canvas();
+          c.show(
+              new longpoint.desktop.canvas.View(pixelsPerUnit, 0, 0)
+                  .centred(middle, c.getWidth(), c.getHeight()));
+          return null;
+        });
+  }
+
+  // The mouse on the sheet
+
+  WindowDriver move(double x, double y) {
+    return mouse(MouseEvent.MOUSE_MOVED, x, y, 0, 0, 0);
+  }
+
+  WindowDriver press(double x, double y) {
+    return mouse(
+        MouseEvent.MOUSE_PRESSED, x, y, InputEvent.BUTTON1_DOWN_MASK, MouseEvent.BUTTON1, 1);
+  }
+
+  WindowDriver dragTo(double x, double y) {
+    return mouse(MouseEvent.MOUSE_DRAGGED, x, y, InputEvent.BUTTON1_DOWN_MASK, 0, 0);
+  }
+
+  WindowDriver release(double x, double y) {
+    return mouse(MouseEvent.MOUSE_RELEASED, x, y, 0, MouseEvent.BUTTON1, 1);
+  }
+
+  WindowDriver click(double x, double y) {
+    return move(x, y).press(x, y).release(x, y);
+  }
+
+  /** The middle button held and moved, in pixels. */
+  WindowDriver dragSheet(int dx, int dy) {
+    onEvents(
+        () -> {
+          PlanCanvas c = window.canvas();
+          int x = c.getWidth() / 2;
+          int y = c.getHeight() / 2;
+          int held = InputEvent.BUTTON2_DOWN_MASK;
+          send(c, MouseEvent.MOUSE_PRESSED, x, y, held, MouseEvent.BUTTON2, 1);
+          send(c, MouseEvent.MOUSE_DRAGGED, x + dx, y + dy, held, 0, 0);
+          send(c, MouseEvent.MOUSE_RELEASED, x + dx, y + dy, 0, MouseEvent.BUTTON2, 1);
+          return null;
+        });
+    return this;
+  }
+
+  /** The wheel turned over a place of the plan; away from the user is negative. */
+  WindowDriver wheel(double x, double y, int clicks) {
+    onEvents(
+        () -> {
+          PlanCanvas c = window.canvas();
+          int px = (int) Math.round(c.view().x(new Point(x, y)));
+          int py = (int) Math.round(c.view().y(new Point(x, y)));
+          c.dispatchEvent(
+              new MouseWheelEvent(
+                  c,
+                  MouseEvent.MOUSE_WHEEL,
+                  clock++,
+                  0,
+                  px,
+                  py,
+                  0,
+                  false,
+                  MouseWheelEvent.WHEEL_UNIT_SCROLL,
+                  3,
+                  clicks));
+          return null;
+        });
+    return this;
+  }
+
+  private WindowDriver mouse(int id, double x, double y, int held, int button, int clicks) {
+    onEvents(
+        () -> {
+          PlanCanvas c = window.canvas();
+          int px = (int) Math.round(c.view().x(new Point(x, y)));
+          int py = (int) Math.round(c.view().y(new Point(x, y)));
+          send(c, id, px, py, held, button, clicks);
+          return null;
+        });
+    return this;
+  }
+
+  private void send(Component c, int id, int x, int y, int held, int button, int clicks) {
+    // A quarter second apart, so that two clicks are never taken for a double click.
+    clock += 250;
+    c.dispatchEvent(new MouseEvent(c, id, clock, held, x, y, clicks, false, button));
+  }
+
+  // The keyboard on the sheet
+
+  /** Types characters, as figures or as letters of tools. */
+  WindowDriver type(String text) {
+    for (char ch : text.toCharArray()) {
+      key(KeyEvent.KEY_TYPED, KeyEvent.VK_UNDEFINED, 0, ch);
+    }
+    return this;
+  }
+
+  WindowDriver enter() {
+    return stroke(KeyEvent.VK_ENTER, 0);
+  }
+
+  WindowDriver escape() {
+    return stroke(KeyEvent.VK_ESCAPE, 0);
+  }
+
+  WindowDriver control(int keyCode) {
+    return stroke(keyCode, InputEvent.CTRL_DOWN_MASK);
+  }
+
+  WindowDriver stroke(int keyCode, int held) {
+    key(KeyEvent.KEY_PRESSED, keyCode, held, KeyEvent.CHAR_UNDEFINED);
+    return key(KeyEvent.KEY_RELEASED, keyCode, held, KeyEvent.CHAR_UNDEFINED);
+  }
+
+  private WindowDriver key(int id, int keyCode, int held, char ch) {
+    onEvents(
+        () -> {
+          KeyboardFocusManager.getCurrentKeyboardFocusManager()
+              .redispatchEvent(
+                  window.canvas(), new KeyEvent(window.canvas(), id, clock++, held, keyCode, ch));
+          return null;
+        });
+    return this;
+  }
+
+  // Around the sheet
+
+  /** Types into a field and confirms with Enter. */
+  WindowDriver fill(String field, String text) {
+    onEvents(
+        () -> {
+          JTextField f = find(field, JTextField.class);
+          f.setText(text);
+          f.postActionEvent();
+          return null;
+        });
+    return this;
+  }
+
+  String textOf(String field) {
+    return onEvents(() -> find(field, JTextField.class).getText());
+  }
+
+  /** Presses a button by its name. */
+  WindowDriver push(String button) {
+    onEvents(
+        () -> {
+          find(button, AbstractButton.class).doClick(0);
+          return null;
+        });
+    return this;
+  }
+
+  /** Chooses an item of the menus by the id of its task. */
+  WindowDriver menu(String task) {
+    onEvents(
+        () -> {
+          JMenuItem item = null;
+          for (int i = 0; i < window.frame().getJMenuBar().getMenuCount() && item == null; i++) {
+            item =
+                find(
+                    window.frame().getJMenuBar().getMenu(i).getPopupMenu(),
+                    "menu." + task,
+                    JMenuItem.class);
+          }
+          if (item == null) {
+            throw new AssertionError("no menu item for " + task);
+          }
+          item.doClick(0);
+          return null;
+        });
+    return this;
+  }
+
+  <C extends Component> C find(String name, Class<C> kind) {
+    C found = find(window.frame(), name, kind);
+    if (found == null) {
+      throw new AssertionError("no " + kind.getSimpleName() + " named " + name + " in the window");
+    }
+    return found;
+  }
+
+  static <C extends Component> C find(Container in, String name, Class<C> kind) {
+    for (Component c : in.getComponents()) {
+      if (kind.isInstance(c) && name.equals(c.getName())) {
+        return kind.cast(c);
+      }
+      if (c instanceof Container inner) {
+        C found = find(inner, name, kind);
+        if (found != null) {
+          return found;
+        }
+      }
+    }
+    return null;
+  }
+
+  // Threads
+
+  static <T> T onEvents(Callable<T> work) {
+    FutureTask<T> task = new FutureTask<>(work);
+    try {
+      SwingUtilities.invokeAndWait(task);
+      return task.get();
+    } catch (java.util.concurrent.ExecutionException e) {
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw new AssertionError(e.getCause());
+    } catch (InterruptedException | java.lang.reflect.InvocationTargetException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  /** Waits for something the window does in its own time. */
+  static void until(String what, BooleanSupplier on) {
+    long end = System.currentTimeMillis() + PATIENCE_MILLIS;
+    while (!onEvents(on::getAsBoolean)) {
+      if (System.currentTimeMillis() > end) {
+        throw new AssertionError("waited in vain: " + what);
+      }
+      try {
+        Thread.sleep(10);
+      } catch (InterruptedException e) {
+        throw new AssertionError(e);
+      }
+    }
+  }
+
+  @Override
+  public void close() throws java.util.prefs.BackingStoreException {
+    onEvents(
+        () -> {
+          window.job().close();
+          for (Window w : Window.getWindows()) {
+            if (w == window.frame() || w.getOwner() == window.frame()) {
+              w.dispose();
+            }
+          }
+          return null;
+        });
+    preferences.removeNode();
+  }
+
+  /** Answers in place of a person, in the order given. */
+  static final class ScriptedDialogs implements longpoint.desktop.file.Dialogs {
+    Optional<Path> open = Optional.empty();
+    Optional<Path> save = Optional.empty();
+    Optional<Path> folder = Optional.empty();
+    Unsaved unsaved = Unsaved.STAY;
+    boolean recover;
+    int asked;
+    String told = "";
+
+    @Override
+    public Optional<Path> planToOpen(Optional<Path> near) {
+      return open;
+    }
+
+    @Override
+    public Optional<Path> planToSave(Path suggested) {
+      return save;
+    }
+
+    @Override
+    public Optional<Path> packetFolder(Path suggested) {
+      return folder;
+    }
+
+    @Override
+    public Unsaved unsaved(String title) {
+      asked++;
+      return unsaved;
+    }
+
+    @Override
+    public boolean recover(String title) {
+      return recover;
+    }
+
+    @Override
+    public void tell(String title, String words) {
+      told = title + ": " + words;
+    }
+  }
+}
