@@ -60,13 +60,17 @@ final class PartSolver {
     List<Problem> crowding =
         crowded(contour) ? Crowding.find(strips, pieces, sides, spec.unit(), grain) : List.of();
     pieces.addAll(strips);
+    List<Problem> problems = new ArrayList<>(crowding);
+    Contour outline = Contour.outline(spec.rings(), spec.runOn(), grain);
+    Optional<Problem> folded = tangled(outline);
     if (contour.runs().stream().anyMatch(this::endsInside)) {
-      Contour outline = Contour.outline(spec.rings(), spec.runOn(), grain);
-      Optional<Problem> folded = tangled(outline);
       if (folded.isPresent()) {
         return unsolved(folded.get());
       }
       pieces = new Trim(contour, polygon(outline), grain).apply(pieces);
+    }
+    if (crowding.isEmpty() && folded.isEmpty()) {
+      problems.addAll(PartCheck.check(sides, pieces, polygon(outline), grain));
     }
     return new PartRoof(
         spec.part(),
@@ -76,7 +80,7 @@ final class PartSolver {
         ownGround(),
         walls(),
         !crowding.isEmpty(),
-        crowding);
+        problems);
   }
 
   private PartRoof unsolved(Problem problem) {

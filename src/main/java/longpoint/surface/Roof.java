@@ -40,6 +40,9 @@ public final class Roof {
     Point origin = new Point(Math.floor(bounds.minX()), Math.floor(bounds.minY()));
     List<Problem> problems = new ArrayList<>();
     List<PartRoof> roofs = parts(plan, bounds, origin, memory, problems);
+    if (roofs.isEmpty()) {
+      return new RoofSurface(List.of(), List.of(), problems);
+    }
     Ground ground = Ground.of(lines(roofs), grain.place());
     Presence presence = new Presence(ground, roofs, grain);
     List<RunOn> runsOn = RunOn.all(presence);
@@ -50,6 +53,7 @@ public final class Roof {
     List<RoofPlane> planes = assembly.planes(plan, ground, standing, stretches);
     problems.addAll(OpenSides.check(presence, runsOn, plan.unit(), grain));
     problems.addAll(FasciaLevels.check(plan));
+    problems.addAll(RoofCheck.check(ground, standing, stretches, roofs, grain));
     return new RoofSurface(planes, assembly.lines(stretches), problems);
   }
 

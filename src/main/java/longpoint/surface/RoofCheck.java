@@ -1,0 +1,95 @@
+package longpoint.surface;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longpoint.geometry.Segment;
+import longpoint.plan.Problem;
+import longpoint.plan.Side;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+
+/**
+ * Looks the joined roof over: what is seen fills the ground of all parts once, and within one part
+ * the surface breaks off only where an upright side stands.
+ */
+final class RoofCheck {
+  /** As in {@link PartCheck}. */
+  private static final double SHARE = 1e-9;
+
+  private RoofCheck() {}
+
+  static List<Problem> check(
+      Ground ground,
+      List<Standing> standing,
+      List<LineFinder.Stretch> lines,
+      List<PartRoof> roofs,
+      Grain grain) {
+    List<Problem> faults = new ArrayList<>();
+    filled(ground, standing, roofs, grain).ifPresent(faults::add);
+    for (PartRoof roof : roofs) {
+      if (!roof.crowded()) {
+        whole(roof, lines, grain).ifPresent(faults::add);
+      }
+    }
+    return faults;
+  }
+
+  private static Optional<Problem> filled(
+      Ground ground, List<Standing> standing, List<PartRoof> roofs, Grain grain) {
+    Geometry all = OverlayNGRobust.union(roofs.stream().map(PartRoof::own).toList());
+    double seen = 0;
+    for (int cell = 0; cell < standing.size(); cell++) {
+      if (!standing.get(cell).empty()) {
+        seen += ground.cells().get(cell).shape().getArea();
+      }
+    }
+    double lost = Math.abs(all.getArea() - seen);
+    if (lost <= SHARE * all.getArea() + grain.place() * all.getLength()) {
+      return Optional.empty();
+    }
+    return Optional.of(fault("plan", "The planes of the joined roof do not fill its outline"));
+  }
+
+  private static Optional<Problem> whole(
+      PartRoof roof, List<LineFinder.Stretch> lines, Grain grain) {
+    for (LineFinder.Stretch line : lines) {
+      boolean within = line.planes().stream().allMatch(p -> p.startsWith(roof.part() + "/"));
+      if (line.kind() == LineKind.STEP
+          && within
+          && !stands(roof, line.line(), 16 * grain.place())) {
+        return Optional.of(
+            fault(
+                line.on().id(),
+                "The roof breaks off beside "
+                    + Sides.name(roof.sides().get(line.on().side()))
+                    + " where no wall stands"));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * On the line of an upright side, at a fascia, or square to a wall that changes along its way.
+   */
+  private static boolean stands(PartRoof roof, Segment line, double near) {
+    for (Side side : roof.sides()) {
+      if (Math.abs(-side.wall().offset(line.from()) - side.reach()) < near
+          && Math.abs(-side.wall().offset(line.to()) - side.reach()) < near) {
+        return true;
+      }
+      if (Math.abs(side.wall().along(line.from())) < near
+          && Math.abs(side.wall().along(line.to())) < near) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Problem fault(String where, String what) {
+    return Problem.error(
+        where,
+        what + "; do not build from its figures.",
+        "Move a corner or change a slope near it a little.");
+  }
+}
