@@ -13,8 +13,10 @@ import longpoint.geometry.Segment;
  *
  * @param through a point on it; lengths along it count from here
  * @param along its direction, one unit long
+ * @param pace one whole step along it is this many of the user's steps: itself on most lines; one
+ *     across and one up at 45°, so that corners keep whole figures
  */
-record Guide(Point through, Point along, Snap.Kind kind, String reason) {
+record Guide(Point through, Point along, Point pace, Snap.Kind kind, String reason) {
   /**
    * Two unit directions whose cross product is smaller than this are one direction: a
    * ten-thousandth of a degree, below what rounding of drawn corners leaves and far below anything
@@ -22,7 +24,9 @@ record Guide(Point through, Point along, Snap.Kind kind, String reason) {
    */
   private static final double SAME_DIRECTION = 2e-6;
 
-  private static final double HALF = Math.sqrt(0.5);
+  private Guide(Point through, Point along, Snap.Kind kind, String reason) {
+    this(through, along, along, kind, reason);
+  }
 
   /** Lines on which walls would run on, and lines straight across and straight up from corners. */
   static List<Guide> inLine(List<Target> targets) {
@@ -67,20 +71,20 @@ record Guide(Point through, Point along, Snap.Kind kind, String reason) {
   }
 
   private static void fan(List<Guide> guides, Point anchor, Point base, Optional<String> wall) {
-    Point diagonal = base.plus(base.left()).times(HALF);
-    add(guides, anchor, base, wall, "parallel");
-    add(guides, anchor, base.left(), wall, "square");
-    add(guides, anchor, diagonal, wall, "diagonal");
-    add(guides, anchor, diagonal.left(), wall, "diagonal");
+    add(guides, anchor, base, "parallel", wall);
+    add(guides, anchor, base.left(), "square", wall);
+    add(guides, anchor, base.plus(base.left()), "diagonal", wall);
+    add(guides, anchor, base.minus(base.left()), "diagonal", wall);
   }
 
   private static void add(
-      List<Guide> guides, Point anchor, Point along, Optional<String> wall, String how) {
+      List<Guide> guides, Point anchor, Point pace, String how, Optional<String> wall) {
+    Point along = how.equals("diagonal") ? pace.unit() : pace;
     if (guides.stream().noneMatch(g -> parallel(g.along, along))) {
       String reason =
           wall.map(w -> Messages.text("snap." + how, w))
               .orElseGet(() -> Messages.text("snap.page." + how));
-      guides.add(new Guide(anchor, along, Snap.Kind.SQUARE, reason));
+      guides.add(new Guide(anchor, along, pace, Snap.Kind.SQUARE, reason));
     }
   }
 
@@ -93,10 +97,16 @@ record Guide(Point through, Point along, Snap.Kind kind, String reason) {
     return Math.abs(along.cross(p.minus(through)));
   }
 
-  /** The foot of a point on the line, its distance from {@link #through} rounded to a step. */
+  /**
+   * The foot of a point on the line, in whole paces from {@link #through}.
+   *
+   * @param step the user's step; 0 for none
+   */
   Point foot(Point p, double step) {
     double length = along.dot(p.minus(through));
-    return through.plus(along.times(step > 0 ? Math.rint(length / step) * step : length));
+    return step > 0
+        ? through.plus(pace.times(Math.rint(length / (step * pace.length())) * step))
+        : through.plus(along.times(length));
   }
 
   /** Where two lines cross; empty when they are parallel. */

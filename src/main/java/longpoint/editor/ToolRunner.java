@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import longpoint.geometry.Point;
 import longpoint.plan.Plan;
 
 /**
@@ -18,6 +19,12 @@ import longpoint.plan.Plan;
  * home tool, then the selection.
  */
 public final class ToolRunner {
+  /**
+   * Why something could not be done stays to be read until the pointer has gone this many times its
+   * reach away: some two hundred pixels, a hand's deliberate move and not its tremble.
+   */
+  private static final double READING_ROOM = 30;
+
   private final Document document;
   private final Tool home;
   private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
@@ -26,6 +33,8 @@ public final class ToolRunner {
   private ToolState state;
   private Optional<Plan> preview = Optional.empty();
   private Optional<String> refusal = Optional.empty();
+  private Optional<Pointer> last = Optional.empty();
+  private Optional<Point> refusedAt = Optional.empty();
   private String entry = "";
   private Optional<String> entryProblem = Optional.empty();
 
@@ -62,7 +71,7 @@ public final class ToolRunner {
 
   /** A sentence: why the last thing could not be done, or what the pointer will do next. */
   public String status() {
-    return entryProblem.or(() -> refusal).orElseGet(() -> state.status(scene()));
+    return entryProblem.or(this::refusal).orElseGet(() -> state.status(scene()));
   }
 
   public Tool tool() {
@@ -75,6 +84,11 @@ public final class ToolRunner {
 
   public Settings settings() {
     return settings;
+  }
+
+  /** Why the last thing could not be done, while it is worth reading. */
+  public Optional<String> refusal() {
+    return refusal;
   }
 
   /** What has been typed and not yet confirmed. */
@@ -209,9 +223,7 @@ public final class ToolRunner {
   }
 
   private void backOut() {
-    if (refusal.isPresent()) {
-      refusal = Optional.empty();
-    }
+    refusal = Optional.empty();
     if (!entry.isEmpty()) {
       clearEntry();
       return;
@@ -239,7 +251,9 @@ public final class ToolRunner {
   }
 
   private void feed(Event event) {
-    refusal = Optional.empty();
+    if (!readingOn(event)) {
+      refusal = Optional.empty();
+    }
     Step step = state.on(event, scene());
     state = step.next();
     if (!wantsText()) {
@@ -247,6 +261,18 @@ public final class ToolRunner {
     }
     carry(step.outcome());
     step.selection().ifPresent(document::select);
+  }
+
+  /** Whether what was refused is still being read: nothing new is tried and the hand is still. */
+  private boolean readingOn(Event event) {
+    if (!(event instanceof Event.Pointing pointing)) {
+      return false;
+    }
+    last = Optional.of(pointing.pointer());
+    Point at = pointing.pointer().at();
+    double room = READING_ROOM * pointing.pointer().reach();
+    return !(event instanceof Event.Pressed)
+        && refusedAt.filter(r -> r.distance(at) <= room).isPresent();
   }
 
   private void carry(Outcome outcome) {
@@ -260,6 +286,7 @@ public final class ToolRunner {
     } else if (outcome instanceof Outcome.Refuse refused) {
       preview = Optional.empty();
       refusal = Optional.of(refused.why());
+      refusedAt = last.map(Pointer::at);
     }
   }
 

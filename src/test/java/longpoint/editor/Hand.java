@@ -44,7 +44,9 @@ public final class Hand {
   /** Does what a script says. */
   public Hand does(String script) {
     for (String action : script.split(";")) {
-      act(action.strip());
+      if (!action.isBlank()) {
+        act(action.strip());
+      }
     }
     return this;
   }

@@ -16,12 +16,17 @@ final class Loop {
     if (corners.size() < 3) {
       return Optional.of(Messages.text("loop.few"));
     }
-    if (new Ring(corners).signedArea() == 0) {
+    if (onOneLine(corners)) {
       return Optional.of(Messages.text("loop.flat"));
     }
     return crosses(new Ring(corners))
         ? Optional.of(Messages.text("loop.crosses"))
         : Optional.empty();
+  }
+
+  private static boolean onOneLine(List<Point> corners) {
+    Segment first = new Segment(corners.get(0), corners.get(1));
+    return corners.stream().allMatch(c -> turn(first.from(), first.to(), c) == 0);
   }
 
   private static boolean crosses(Ring ring) {
