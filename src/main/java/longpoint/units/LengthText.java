@@ -71,7 +71,10 @@ public final class LengthText {
   private static String feetInches(long steps, int perInch) {
     long size = Math.abs(steps);
     long perFoot = 12L * perInch;
-    return sign(steps) + size / perFoot + "'-" + inches(size % perFoot, perInch) + '"';
+    String inches = inches(size % perFoot, perInch);
+    // A fraction alone after the feet is easily misread: 18'-0 5/16", never 18'-5/16".
+    String nought = size % perFoot > 0 && size % perFoot < perInch ? "0 " : "";
+    return sign(steps) + size / perFoot + "'-" + nought + inches + '"';
   }
 
   private static String inches(long steps, int perInch) {

@@ -198,7 +198,7 @@ class PlanFileTest {
     Random random = new Random(1);
     int opened = 0;
     int refused = 0;
-    for (int n = 0; n < 8000; n++) {
+    for (int n = 0; n < 3000; n++) {
       byte[] bytes = PlanFile.bytes(RandomPlans.plan(random));
       for (int i = random.nextInt(3); i >= 0; i--) {
         bytes = spoilt(bytes, random);
@@ -212,8 +212,8 @@ class PlanFileTest {
         refused++;
       }
     }
-    assertThat(opened).isGreaterThan(300);
-    assertThat(refused).isGreaterThan(2000);
+    assertThat(opened).isGreaterThan(100);
+    assertThat(refused).isGreaterThan(800);
   }
 
   private static byte[] spoilt(byte[] bytes, Random random) {

@@ -29,7 +29,7 @@ class GardenWingTest {
     // (10/12) = 14 out, 12.5 to the tail; or with the heel raised to 7.417.
     Problem first = roof.problems().get(0);
     assertThat(first.message()).contains("2 15/16\" lower");
-    assertThat(first.cure()).contains("1'-1/2\"").contains("7 7/16\"");
+    assertThat(first.cure()).contains("1'-0 1/2\"").contains("7 7/16\"");
   }
 
   @Test

@@ -23,17 +23,22 @@ class LengthTextTest {
         "291.5     | 24'-3 1/2\"",
         "53.421    | 4'-5 7/16\"",
         "0         | 0'-0\"",
-        "0.5       | 0'-1/2\"",
+        "0.5       | 0'-0 1/2\"",
         "-0.01     | 0'-0\"",
         "-30.25    | -2'-6 1/4\"",
         "11.99     | 1'-0\"",
         "11.97     | 1'-0\"",
         "11.9687   | 0'-11 15/16\"",
-        "1e15      | 1000000000000000\"",
+        "216.3125  | 18'-0 5/16\"",
       })
   void printsFeetInchesAndSixteenths(double inches, String text) {
-    assertThat(LengthText.of(inches, LengthUnit.INCH))
-        .isEqualTo(text.replace("1000000000000000\"", LengthText.exact(inches, LengthUnit.INCH)));
+    assertThat(LengthText.of(inches, LengthUnit.INCH)).isEqualTo(text);
+  }
+
+  @Test
+  void lengthsBeyondATapeAreStillPrinted() {
+    assertThat(LengthText.of(1e15, LengthUnit.INCH)).isEqualTo("1000000000000000\"");
+    assertThat(LengthText.of(-1e300, LengthUnit.MILLIMETRE)).startsWith("-1000000");
   }
 
   @Test
