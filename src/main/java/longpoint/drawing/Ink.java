@@ -15,14 +15,14 @@ public enum Ink {
   VALLEY(0x0072B2),
   /** Eaves and rakes. */
   EDGE(0x1A1A1A),
-  /** Dimensions. */
-  MEASURE(0x009E73),
+  /** Dimensions: the palette's green, darkened so that small figures stand out from the paper. */
+  MEASURE(0x00664A),
   /** What lies beneath something. */
   HIDDEN(0x8A8A8A),
   /** Tint of a roof plane. */
   TINT(0xF2ECE4),
-  /** Something to look at. */
-  ALERT(0xCC79A7);
+  /** Something to look at: the palette's purple, darkened for the same reason. */
+  ALERT(0xAA3377);
 
   private final int rgb;
 

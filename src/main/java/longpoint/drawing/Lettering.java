@@ -1,5 +1,7 @@
 package longpoint.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
 import longpoint.geometry.Point;
 
 /**
@@ -68,11 +70,54 @@ public final class Lettering {
     if (width(text, heightMm) <= widthMm) {
       return text;
     }
-    int end = text.length();
-    while (end > 0 && width(text.substring(0, end) + "…", heightMm) > widthMm) {
-      end = text.offsetByCodePoints(end, -1);
+    double room = widthMm - width("…", heightMm);
+    int end = 0;
+    while (end < text.length()) {
+      int c = text.codePointAt(end);
+      room -= width(Character.toString(c), heightMm);
+      if (room < 0) {
+        break;
+      }
+      end += Character.charCount(c);
     }
     return text.substring(0, end).stripTrailing() + "…";
+  }
+
+  /**
+   * Breaks text into lines at its spaces, and inside a word that is longer than a line. What does
+   * not fit the last line is left off, and an ellipsis says so.
+   *
+   * @param most lines, at least 1
+   */
+  public static List<String> wrapped(String text, double heightMm, double widthMm, int most) {
+    List<String> lines = new ArrayList<>();
+    String rest = text.strip();
+    while (!rest.isEmpty() && lines.size() < most - 1) {
+      int end = lineEnd(rest, heightMm, widthMm);
+      lines.add(rest.substring(0, end).stripTrailing());
+      rest = rest.substring(end).stripLeading();
+    }
+    if (!rest.isEmpty()) {
+      lines.add(fitted(rest, heightMm, widthMm));
+    }
+    return lines;
+  }
+
+  /** How many characters of a text stand on its first line, at least one. */
+  private static int lineEnd(String text, double heightMm, double widthMm) {
+    double room = widthMm;
+    int end = 0;
+    int lastSpace = 0;
+    while (end < text.length()) {
+      int c = text.codePointAt(end);
+      room -= width(Character.toString(c), heightMm);
+      if (room < 0 && end > 0) {
+        return lastSpace > 0 ? lastSpace : end;
+      }
+      end += Character.charCount(c);
+      lastSpace = Character.isWhitespace(c) ? end : lastSpace;
+    }
+    return end;
   }
 
   /**

@@ -121,8 +121,9 @@ final class SvgMarks implements MarkVisitor {
     for (Ring hole : fill.region().holes()) {
       d.append(chain(hole.points())).append('Z');
     }
+    // Outlined in its own colour, or the paper shows through between neighbours.
     line(
-        "<path%s fill=\"%s\" fill-rule=\"evenodd\" stroke=\"none\" d=\"%s\"/>",
+        "<path%s fill=\"%s\" fill-rule=\"evenodd\" d=\"%s\"/>",
         id(fill.layer(), fill.subject()), colour(fill.layer().ink()), d);
   }
 

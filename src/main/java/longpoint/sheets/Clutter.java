@@ -1,96 +1,154 @@
 package longpoint.sheets;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import longpoint.drawing.Box;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Strokes;
 import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
 
 /**
  * What is taken on a drawing: lettering, which nothing new may cover, and strokes, which new
- * lettering crosses only when there is no better place. All in units of the drawing.
+ * lettering crosses only when there is no better place. All in units of the drawing. What is taken
+ * is filed by squares of the ground, so that a question looks only at its neighbours.
  */
 final class Clutter {
-  /** Room kept clear around lettering and strokes, millimetres on paper. */
+  /** Room kept clear around lettering, millimetres on paper. */
   private static final double MARGIN_MM = 0.5;
 
-  /** A box with the upright box around it, which settles most questions at once. */
-  private record Taken(Box box, Bounds bounds) {
-    static Taken of(Box box) {
-      return new Taken(box, box.bounds());
+  /** A pen's width, near enough. */
+  private static final double PEN_MM = 0.25;
+
+  /** Side of a square: about the length of a label, so that most boxes lie in a few squares. */
+  private static final double SQUARE_MM = 12;
+
+  /** Longer strokes are filed piece by piece; a slanted one would fill a box full of squares. */
+  private static final double PIECE_MM = 2 * SQUARE_MM;
+
+  /** Marks measured once, to be asked about and taken. */
+  record Shape(List<Box> lettering, List<Box> strokes) {
+    /** The same marks somewhere else. */
+    Shape moved(Point by) {
+      return new Shape(moved(lettering, by), moved(strokes, by));
     }
 
-    boolean overlaps(Taken other) {
-      return bounds.minX() < other.bounds.maxX()
-          && other.bounds.minX() < bounds.maxX()
-          && bounds.minY() < other.bounds.maxY()
-          && other.bounds.minY() < bounds.maxY()
-          && box.overlaps(other.box);
+    /** Whether every corner of every box passes. */
+    boolean allCorners(Predicate<Point> within) {
+      return Stream.concat(lettering.stream(), strokes.stream())
+          .allMatch(b -> b.corners().stream().allMatch(within));
+    }
+
+    private static List<Box> moved(List<Box> boxes, Point by) {
+      return boxes.stream()
+          .map(b -> new Box(b.centre().plus(by), b.along(), b.halfLength(), b.halfHeight()))
+          .toList();
     }
   }
 
+  private enum Kind {
+    LETTERING,
+    STROKE
+  }
+
+  private record Taken(Box box, Bounds bounds, Kind kind) {}
+
+  private record Square(long column, long row) {}
+
   private final double unitsPerMm;
-  private final List<Taken> lettering = new ArrayList<>();
-  private final List<Taken> strokes = new ArrayList<>();
+  private final Map<Square, List<Taken>> squares = new HashMap<>();
 
   Clutter(double unitsPerMm) {
     this.unitsPerMm = unitsPerMm;
   }
 
-  /** Takes the room of marks; tints take none. */
-  void take(Mark... marks) {
+  /** The room that marks need; tints need none. */
+  Shape shape(Mark... marks) {
     Strokes all = Strokes.of(List.of(marks), unitsPerMm);
-    all.labels().forEach(l -> lettering.add(Taken.of(grown(l.box()))));
-    all.strokes().forEach(s -> strokes.add(Taken.of(Box.around(s.segment(), width()))));
+    List<Box> lettering =
+        all.labels().stream().map(l -> l.box().grown(MARGIN_MM * unitsPerMm)).toList();
+    List<Box> strokes = new ArrayList<>();
+    all.strokes().forEach(s -> pieces(s.segment(), strokes));
+    return new Shape(lettering, strokes);
   }
 
-  /** Whether lettering of the marks would stand on lettering that is there. */
-  boolean covers(Mark... marks) {
-    return Strokes.of(List.of(marks), unitsPerMm).labels().stream()
-        .anyMatch(l -> count(lettering, l.box()) > 0);
-  }
-
-  /** How many strokes would run through lettering: new through old and old through new. */
-  int crossings(Mark... marks) {
-    Strokes all = Strokes.of(List.of(marks), unitsPerMm);
-    int count = 0;
-    for (Strokes.Label l : all.labels()) {
-      count += count(strokes, grown(l.box()));
+  private void pieces(Segment stroke, List<Box> pieces) {
+    int count = Math.max(1, (int) Math.ceil(stroke.length() / (PIECE_MM * unitsPerMm)));
+    for (int i = 0; i < count; i++) {
+      Segment piece =
+          new Segment(
+              stroke.from().toward(stroke.to(), i / (double) count),
+              stroke.from().toward(stroke.to(), (i + 1) / (double) count));
+      pieces.add(Box.around(piece, PEN_MM * unitsPerMm));
     }
-    for (Strokes.Stroke s : all.strokes()) {
-      count += count(lettering, Box.around(s.segment(), width()));
-    }
-    return count;
   }
 
-  /** Whether the marks would touch anything at all, stroke or lettering. */
-  boolean touches(Mark... marks) {
-    Strokes all = Strokes.of(List.of(marks), unitsPerMm);
-    return Stream.concat(
-            all.labels().stream().map(l -> grown(l.box())),
-            all.strokes().stream().map(s -> grown(Box.around(s.segment(), width()))))
-        .anyMatch(b -> count(lettering, b) + count(strokes, b) > 0);
+  void take(Shape shape) {
+    shape.lettering().forEach(b -> file(b, Kind.LETTERING));
+    shape.strokes().forEach(b -> file(b, Kind.STROKE));
   }
 
-  private Box grown(Box box) {
-    return box.grown(MARGIN_MM * unitsPerMm);
+  /** Whether new lettering would stand on lettering that is there. */
+  boolean covers(Shape shape) {
+    return shape.lettering().stream().anyMatch(b -> hits(b, Kind.LETTERING));
   }
 
-  /** A pen's width, near enough. */
-  private double width() {
-    return 0.25 * unitsPerMm;
+  /** Whether a stroke would run through lettering, new through old or old through new. */
+  boolean crosses(Shape shape) {
+    return shape.lettering().stream().anyMatch(b -> hits(b, Kind.STROKE))
+        || shape.strokes().stream().anyMatch(b -> hits(b, Kind.LETTERING));
   }
 
-  private static int count(List<Taken> taken, Box box) {
-    Taken mine = Taken.of(box);
-    int count = 0;
-    for (Taken other : taken) {
-      if (mine.overlaps(other)) {
-        count++;
+  /** Whether it would touch anything at all, stroke or lettering. */
+  boolean touches(Shape shape) {
+    return covers(shape)
+        || crosses(shape)
+        || shape.strokes().stream().anyMatch(b -> hits(b, Kind.STROKE));
+  }
+
+  private void file(Box box, Kind kind) {
+    Bounds bounds = box.bounds();
+    Taken taken = new Taken(box, bounds, kind);
+    any(
+        bounds,
+        (column, row) -> {
+          squares.computeIfAbsent(new Square(column, row), s -> new ArrayList<>()).add(taken);
+          return false;
+        });
+  }
+
+  private boolean hits(Box box, Kind kind) {
+    Bounds bounds = box.bounds();
+    return any(
+        bounds,
+        (column, row) ->
+            squares.getOrDefault(new Square(column, row), List.of()).stream()
+                .anyMatch(
+                    t -> t.kind() == kind && near(t.bounds(), bounds) && t.box.overlaps(box)));
+  }
+
+  private static boolean near(Bounds a, Bounds b) {
+    return a.minX() < b.maxX() && b.minX() < a.maxX() && a.minY() < b.maxY() && b.minY() < a.maxY();
+  }
+
+  /** Goes through the squares of a box until one answers yes. */
+  private boolean any(Bounds box, BiPredicate<Long, Long> visit) {
+    double side = SQUARE_MM * unitsPerMm;
+    long right = (long) Math.floor(box.maxX() / side);
+    long top = (long) Math.floor(box.maxY() / side);
+    for (long column = (long) Math.floor(box.minX() / side); column <= right; column++) {
+      for (long row = (long) Math.floor(box.minY() / side); row <= top; row++) {
+        if (visit.test(column, row)) {
+          return true;
+        }
       }
     }
-    return count;
+    return false;
   }
 }

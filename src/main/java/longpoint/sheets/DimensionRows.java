@@ -8,22 +8,17 @@ import java.util.TreeSet;
 import longpoint.drawing.DimensionLayout;
 import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
+import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
-import longpoint.plan.EdgeKind;
-import longpoint.plan.Part;
 import longpoint.plan.Plan;
-import longpoint.plan.Side;
 import longpoint.units.LengthText;
 
 /**
- * Dimensions of every wall, outside the building, in rows that step outward.
- *
- * <p>A wall that another part's corner touches gets a chain of its pieces and its whole length. A
- * length already given for the opposite wall of the same part is not given again. Shorter
- * dimensions stand nearer the building. Each tries, row by row, the middle of its line, then the
- * gaps between other extension lines, then past its ends, and takes the first place where its
- * figure covers nothing and is crossed by nothing.
+ * Stands dimensions outside the building, in rows that step outward. Shorter ones stand nearer the
+ * building. Each tries, row by row, the middle of its line, then the gaps between other extension
+ * lines, then past its ends, and takes the first place where its figure covers nothing and nothing
+ * runs through it. No figure ever covers another.
  */
 final class DimensionRows {
   /** On paper, millimetres. */
@@ -34,167 +29,90 @@ final class DimensionRows {
   /** Room on each side of a figure between the ends of its line. */
   private static final double AIR = 1.5;
 
-  /**
-   * Two lengths closer than this print alike at any scale a roof is drawn at, so the second says
-   * nothing new; and a corner this close to a wall touches it. Millimetres of the building.
-   */
-  private static final double ALIKE_MM = 0.5;
+  /** More rows than this no one reads. */
+  private static final int ROWS = 12;
 
-  /**
-   * Walls that face within this angle of each other share rows. A tenth of a degree moves the far
-   * end of a 12 m wall by 20 mm: on paper the same line.
-   */
-  private static final double SAME_WAY_DEGREES = 0.1;
-
-  /** Rows tried for a place where no stroke runs through a figure, before one is put up with. */
-  private static final int ROWS = 40;
-
-  /** A length to be given; from and to in the direction of its wall. */
-  private record Span(Segment wall, double start, double end, String subject) {
-    double length() {
-      return end - start;
-    }
-  }
+  /** Gaps between extension lines that are tried for a figure, from the middle out. */
+  private static final int GAPS = 4;
 
   private final Plan plan;
   private final double unitsPerMm;
-  private final List<Point> outermost;
   private final Clutter clutter;
-  private final double alike;
+  private final Bounds limit;
   private final List<Segment> lines = new ArrayList<>();
 
   /**
-   * @param outermost points the rows must stay clear of: corners of walls and roof
+   * @param limit no dimension stands outside it
    */
-  DimensionRows(Plan plan, double unitsPerMm, List<Point> outermost, Clutter clutter) {
+  DimensionRows(Plan plan, double unitsPerMm, Clutter clutter, Bounds limit) {
     this.plan = plan;
     this.unitsPerMm = unitsPerMm;
-    this.outermost = outermost;
     this.clutter = clutter;
-    this.alike = plan.unit().fromMillimetres(ALIKE_MM);
+    this.limit = limit;
   }
 
-  /** The dimensions, placed; their room is taken in the clutter. */
-  List<Mark> place() {
-    List<Span> spans = new ArrayList<>();
-    plan.parts().forEach(p -> spans.addAll(spans(p)));
-    spans.sort(Comparator.comparingDouble(Span::length));
+  /** The dimensions that have a place within the limit; their room is taken in the clutter. */
+  List<Mark> place(List<WallSpans.Span> wanted) {
+    List<WallSpans.Span> spans = new ArrayList<>(wanted);
+    spans.sort(Comparator.comparingDouble(WallSpans.Span::length));
     List<Mark> placed = new ArrayList<>();
-    for (Span span : spans) {
-      Mark.Dimension mark = place(span, crossings(span, spans));
-      clutter.take(mark);
-      lines.add(DimensionLayout.of(mark, unitsPerMm).line());
-      placed.add(mark);
+    for (WallSpans.Span span : spans) {
+      Optional<Mark.Dimension> mark = place(span, crossings(span, spans));
+      if (mark.isPresent()) {
+        clutter.take(clutter.shape(mark.get()));
+        lines.add(DimensionLayout.of(mark.get(), unitsPerMm).line());
+        placed.add(mark.get());
+      }
     }
     return placed;
   }
 
-  private List<Span> spans(Part part) {
-    List<Side> sides = new ArrayList<>(plan.sides(part));
-    sides.removeIf(s -> s.wall().length() <= alike);
-    // A side that runs on under another roof is the worst place to measure: try it last.
-    sides.sort(Comparator.comparing(s -> s.kind() == EdgeKind.OPEN));
-    List<Span> spans = new ArrayList<>();
-    for (Side side : sides) {
-      List<Double> cuts = cuts(side.wall(), part);
-      for (int i = 0; i + 1 < cuts.size() && cuts.size() > 2; i++) {
-        add(spans, new Span(side.wall(), cuts.get(i), cuts.get(i + 1), side.id()));
-      }
-      add(spans, new Span(side.wall(), 0, side.wall().length(), side.id()));
-    }
-    return spans;
-  }
-
-  private void add(List<Span> spans, Span span) {
-    if (spans.stream().noneMatch(s -> sameLength(s, span))) {
-      spans.add(span);
-    }
-  }
-
-  /** Whether both give the distance between the same two parallel lines. */
-  private boolean sameLength(Span a, Span b) {
-    Point along = a.wall().direction();
-    if (Math.abs(along.cross(b.wall().direction())) > Math.toRadians(SAME_WAY_DEGREES)) {
-      return false;
-    }
-    double first = a.wall().along(at(b, b.start()));
-    double second = a.wall().along(at(b, b.end()));
-    return Math.abs(Math.min(first, second) - a.start()) < alike
-        && Math.abs(Math.max(first, second) - a.end()) < alike;
-  }
-
-  private static Point at(Span span, double along) {
-    return span.wall().from().plus(span.wall().direction().times(along));
-  }
-
-  /** Where corners of other parts touch a wall, with its own ends, in order. */
-  private List<Double> cuts(Segment wall, Part own) {
-    TreeSet<Double> touching = new TreeSet<>();
-    for (Part other : plan.parts()) {
-      if (!other.id().equals(own.id())) {
-        for (Point corner : other.outline().points()) {
-          if (wall.distance(corner) < alike) {
-            touching.add(wall.along(corner));
-          }
-        }
-      }
-    }
-    List<Double> cuts = new ArrayList<>(List.of(0.0));
-    for (double t : touching) {
-      if (t - cuts.get(cuts.size() - 1) > alike && wall.length() - t > alike) {
-        cuts.add(t);
-      }
-    }
-    cuts.add(wall.length());
-    return cuts;
-  }
-
   /** Where extension lines of the same rows fall inside a span, from its start, with both ends. */
-  private List<Double> crossings(Span span, List<Span> all) {
+  private static List<Double> crossings(WallSpans.Span span, List<WallSpans.Span> all) {
     TreeSet<Double> inside = new TreeSet<>(List.of(0.0, span.length()));
-    Point way = span.wall().direction();
-    for (Span other : all) {
-      Point otherWay = other.wall().direction();
-      boolean sameRows =
-          Math.abs(way.cross(otherWay)) < Math.toRadians(SAME_WAY_DEGREES) && way.dot(otherWay) > 0;
-      for (double end : sameRows ? List.of(other.start(), other.end()) : List.<Double>of()) {
-        double along = span.wall().along(at(other, end)) - span.start();
-        if (along > alike && along < span.length() - alike) {
-          inside.add(along);
+    for (WallSpans.Span other : all) {
+      if (span.facesLike(other)) {
+        for (Point end : List.of(other.from(), other.to())) {
+          double along = span.wall().along(end) - span.start();
+          if (along > 0 && along < span.length()) {
+            inside.add(along);
+          }
         }
       }
     }
     return new ArrayList<>(inside);
   }
 
-  private Mark.Dimension place(Span span, List<Double> crossings) {
+  private Optional<Mark.Dimension> place(WallSpans.Span span, List<Double> crossings) {
     String text = LengthText.of(span.length(), plan.unit());
     List<Double> slides = slides(span, crossings, text);
     Optional<Mark.Dimension> secondBest = Optional.empty();
-    int row = 0;
-    while (row < ROWS || secondBest.isEmpty()) {
+    for (int row = 0; row < ROWS; row++) {
       for (double slide : slides) {
         Mark.Dimension mark = mark(span, row, slide, text);
-        if (!clutter.covers(mark) && !runsAlongAnother(mark)) {
-          if (clutter.crossings(mark) == 0) {
-            return mark;
+        Clutter.Shape shape = clutter.shape(mark);
+        if (shape.allCorners(limit::contains)
+            && !clutter.covers(shape)
+            && !runsAlongAnother(mark)) {
+          if (!clutter.crosses(shape)) {
+            return Optional.of(mark);
           }
           secondBest = secondBest.or(() -> Optional.of(mark));
         }
       }
-      row++;
     }
-    return secondBest.get();
+    return secondBest;
   }
 
   private boolean runsAlongAnother(Mark.Dimension mark) {
     Segment line = DimensionLayout.of(mark, unitsPerMm).line();
+    double touch = AIR * unitsPerMm / 10;
     for (Segment other : lines) {
-      if (Math.abs(line.direction().cross(other.direction())) < Math.toRadians(SAME_WAY_DEGREES)
+      if (WallSpans.parallel(line, other)
           && Math.abs(other.offset(line.from())) < ROW / 2 * unitsPerMm) {
         double a = other.along(line.from());
         double b = other.along(line.to());
-        if (Math.min(a, b) < other.length() - alike && Math.max(a, b) > alike) {
+        if (Math.min(a, b) < other.length() - touch && Math.max(a, b) > touch) {
           return true;
         }
       }
@@ -203,7 +121,7 @@ final class DimensionRows {
   }
 
   /** Where along its line the figure may stand, in the order of liking, millimetres from middle. */
-  private List<Double> slides(Span span, List<Double> crossings, String text) {
+  private List<Double> slides(WallSpans.Span span, List<Double> crossings, String text) {
     double width = Lettering.width(text, DimensionLayout.TEXT_HEIGHT) + 2 * AIR;
     double half = span.length() / 2;
     List<Double> slides = new ArrayList<>();
@@ -214,23 +132,15 @@ final class DimensionRows {
       }
     }
     slides.sort(Comparator.comparingDouble(Math::abs));
+    slides = new ArrayList<>(slides.subList(0, Math.min(GAPS, slides.size())));
     slides.add(half / unitsPerMm + width / 2);
     slides.add(-half / unitsPerMm - width / 2);
     return slides;
   }
 
-  private Mark.Dimension mark(Span span, int row, double slide, String text) {
-    Point out = span.wall().direction().left().times(-1);
-    double clear =
-        outermost.stream().mapToDouble(p -> p.minus(span.wall().from()).dot(out)).max().orElse(0);
-    double offset = clear / unitsPerMm + FIRST_ROW + row * ROW;
+  private Mark.Dimension mark(WallSpans.Span span, int row, double slide, String text) {
+    double offset = span.clear() / unitsPerMm + FIRST_ROW + row * ROW;
     return new Mark.Dimension(
-        at(span, span.start()),
-        at(span, span.end()),
-        -offset,
-        slide,
-        text,
-        Layers.DIMENSIONS,
-        span.subject());
+        span.from(), span.to(), -offset, slide, text, Layers.DIMENSIONS, span.subject());
   }
 }

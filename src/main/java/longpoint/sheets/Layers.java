@@ -45,6 +45,9 @@ public final class Layers {
   public static final Layer SYMBOL =
       new Layer("A-ANNO-SYMB", "North arrow and scale bar", Pen.solid(0.25), Ink.MAIN);
 
+  public static final Layer ALERT =
+      new Layer("A-ANNO-ALRT", "What is wrong", Pen.solid(0.35), Ink.ALERT);
+
   private Layers() {}
 
   /** The layer of a kind of roof line. */

@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import longpoint.drawing.Drawing;
 import longpoint.drawing.Mark;
-import longpoint.geometry.Point;
-import longpoint.plan.Part;
+import longpoint.drawing.Strokes;
+import longpoint.geometry.Bounds;
 import longpoint.plan.Plan;
-import longpoint.surface.RoofLine;
 import longpoint.surface.RoofSurface;
 
 /**
@@ -26,6 +25,7 @@ import longpoint.surface.RoofSurface;
  * @param dimensions of the walls, subject the side
  * @param labels slope arrows with the plane's letter and slope, subject the plane; names, subject
  *     the part
+ * @param leftOff how many dimensions and labels found no place at this scale
  */
 public record PlanView(
     String title,
@@ -34,7 +34,14 @@ public record PlanView(
     List<Mark> walls,
     List<Mark> roof,
     List<Mark> dimensions,
-    List<Mark> labels) {
+    List<Mark> labels,
+    int leftOff) {
+  /** How far lettering may stand from walls and roof: this share of their size … */
+  private static final double AROUND = 0.5;
+
+  /** … or this much paper, if that is more. Millimetres. */
+  private static final double AROUND_MM = 80;
+
   public PlanView {
     tints = List.copyOf(tints);
     walls = List.copyOf(walls);
@@ -44,12 +51,23 @@ public record PlanView(
   }
 
   /**
-   * Draws a plan.
+   * Draws a plan with as much lettering as has a place around it at this scale.
    *
    * @param surface its roof; what could not be solved is simply not there
    * @param unitsPerMm plan units to a millimetre of paper, &gt; 0: 1/25.4 × 48 for inches at 1:48
    */
   public static PlanView of(Plan plan, RoofSurface surface, double unitsPerMm) {
+    Bounds solid = solid(plan, surface);
+    double around = Math.max(solid.width(), solid.height()) * AROUND;
+    return within(plan, surface, unitsPerMm, solid.grown(Math.max(around, AROUND_MM * unitsPerMm)));
+  }
+
+  /**
+   * Draws a plan on limited ground.
+   *
+   * @param limit no lettering stands outside it; it holds walls and roof, in plan units
+   */
+  static PlanView within(Plan plan, RoofSurface surface, double unitsPerMm, Bounds limit) {
     if (!(unitsPerMm > 0) || Double.isInfinite(unitsPerMm)) {
       throw new IllegalArgumentException("a view needs a scale above 0, not " + unitsPerMm);
     }
@@ -57,36 +75,32 @@ public record PlanView(
     List<Mark> roof = new ArrayList<>(RoofMarks.covered(plan, surface));
     roof.addAll(RoofMarks.lines(surface));
     Clutter clutter = new Clutter(unitsPerMm);
-    clutter.take(walls.toArray(Mark[]::new));
-    clutter.take(roof.toArray(Mark[]::new));
-    List<Mark> dimensions =
-        new DimensionRows(plan, unitsPerMm, outermost(plan, surface), clutter).place();
-    PlanLabels placer = new PlanLabels(plan, unitsPerMm, clutter);
-    List<Mark> labels = new ArrayList<>(placer.slopes(surface));
-    labels.addAll(placer.names(plan.parts()));
-    return new PlanView(
-        plan.title(), unitsPerMm, RoofMarks.tints(surface), walls, roof, dimensions, labels);
+    clutter.take(clutter.shape(walls.toArray(Mark[]::new)));
+    clutter.take(clutter.shape(roof.toArray(Mark[]::new)));
+    List<WallSpans.Span> spans = new WallSpans(plan, surface).all();
+    List<Mark> dimensions = new DimensionRows(plan, unitsPerMm, clutter, limit).place(spans);
+    PlanLabels placer = new PlanLabels(plan, surface, unitsPerMm, clutter, limit);
+    List<Mark> labels = new ArrayList<>(placer.names());
+    labels.addAll(placer.slopes());
+    int leftOff = spans.size() - dimensions.size() + placer.leftOff();
+    List<Mark> tints = RoofMarks.tints(surface);
+    return new PlanView(plan.title(), unitsPerMm, tints, walls, roof, dimensions, labels, leftOff);
   }
 
-  /** Everything, in the order it is painted. */
+  /** The box around walls and roof. */
+  static Bounds solid(Plan plan, RoofSurface surface) {
+    List<Mark> marks = new ArrayList<>(RoofMarks.walls(plan));
+    marks.addAll(RoofMarks.lines(surface));
+    return Strokes.of(marks, 1).bounds();
+  }
+
+  /** Everything, in the order it is painted: walls over the extension lines that leave them. */
   public Drawing drawing() {
     List<Mark> all = new ArrayList<>(tints);
+    all.addAll(dimensions);
     all.addAll(walls);
     all.addAll(roof);
-    all.addAll(dimensions);
     all.addAll(labels);
     return new Drawing(title, all);
-  }
-
-  private static List<Point> outermost(Plan plan, RoofSurface surface) {
-    List<Point> points = new ArrayList<>();
-    for (Part part : plan.parts()) {
-      points.addAll(part.outline().points());
-    }
-    for (RoofLine line : surface.lines()) {
-      points.add(line.from().plan());
-      points.add(line.to().plan());
-    }
-    return points;
   }
 }

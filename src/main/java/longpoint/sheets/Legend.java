@@ -1,0 +1,80 @@
+package longpoint.sheets;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import longpoint.drawing.Anchor;
+import longpoint.drawing.Layer;
+import longpoint.drawing.Lettering;
+import longpoint.drawing.Mark;
+import longpoint.geometry.Point;
+
+/** What the lines of a view mean: a sample of each that occurs, and the arrow. */
+final class Legend {
+  private static final double SAMPLE = 14;
+  private static final double ROW = 4.5;
+  private static final double HEAD = 7;
+  private static final double FOOT = 5;
+
+  /** In the order they are explained. */
+  private static final List<Layer> EXPLAINED =
+      List.of(
+          Layers.WALL,
+          Layers.WALL_EXISTING,
+          Layers.EAVE,
+          Layers.RAKE,
+          Layers.RIDGE,
+          Layers.HIP,
+          Layers.VALLEY,
+          Layers.BREAK,
+          Layers.ABUTMENT,
+          Layers.STEP,
+          Layers.COVERED,
+          Layers.SLOPE);
+
+  private final List<Layer> used;
+
+  Legend(PlanView view) {
+    Set<Layer> seen = new HashSet<>();
+    for (List<Mark> marks : List.of(view.walls(), view.roof(), view.labels())) {
+      for (Mark mark : marks) {
+        if (mark instanceof Mark.Path path) {
+          seen.add(path.layer());
+        }
+      }
+    }
+    used = EXPLAINED.stream().filter(seen::contains).toList();
+  }
+
+  double height() {
+    return used.isEmpty() ? 0 : HEAD + used.size() * ROW + FOOT;
+  }
+
+  List<Mark> marks(Point topLeft) {
+    List<Mark> marks = new ArrayList<>();
+    if (used.isEmpty()) {
+      return marks;
+    }
+    double y = topLeft.y() - Lettering.MEDIUM;
+    marks.add(text(new Point(topLeft.x(), y), "Lines", Lettering.MEDIUM));
+    y = topLeft.y() - HEAD;
+    for (Layer layer : used) {
+      y -= ROW;
+      Point from = new Point(topLeft.x(), y + Lettering.SMALL / 2);
+      Point to = from.plus(new Point(SAMPLE, 0));
+      marks.add(Mark.Path.line(from, to, layer, ""));
+      if (layer.equals(Layers.SLOPE)) {
+        Point back = to.minus(new Point(2.5, 0));
+        Point wide = new Point(0, 0.7);
+        marks.add(new Mark.Path(List.of(back.plus(wide), to, back.minus(wide)), false, layer, ""));
+      }
+      marks.add(text(new Point(to.x() + 3, y), layer.title(), Lettering.SMALL));
+    }
+    return marks;
+  }
+
+  private static Mark text(Point at, String text, double height) {
+    return new Mark.Text(at, text, height, 0, Anchor.START, Layers.TEXT, "");
+  }
+}

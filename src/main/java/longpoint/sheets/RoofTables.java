@@ -1,0 +1,86 @@
+package longpoint.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import longpoint.drawing.Anchor;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.surface.LineKind;
+import longpoint.surface.RoofLine;
+import longpoint.surface.RoofPlane;
+import longpoint.surface.RoofSurface;
+import longpoint.units.FigureText;
+import longpoint.units.LengthText;
+import longpoint.units.Slope;
+import longpoint.units.SlopeText;
+
+/** Roof lines and planes as tables: true lengths and areas, on top of framing. */
+final class RoofTables {
+  private RoofTables() {}
+
+  /** How many lines of each kind there are and how long they are together. */
+  static SheetTable lines(Plan plan, RoofSurface surface) {
+    List<List<String>> rows = new ArrayList<>();
+    for (LineKind kind : LineKind.values()) {
+      List<RoofLine> lines = surface.lines().stream().filter(l -> l.kind() == kind).toList();
+      if (!lines.isEmpty()) {
+        double sum = lines.stream().mapToDouble(RoofLine::length).sum();
+        rows.add(
+            List.of(
+                Layers.of(kind).title(),
+                String.format(Locale.ROOT, "%d", lines.size()),
+                LengthText.of(sum, plan.unit())));
+      }
+    }
+    return new SheetTable(
+        "Roof lines",
+        List.of(
+            new SheetTable.Column("Line", 0.4, Anchor.START),
+            new SheetTable.Column("Count", 0.2, Anchor.END),
+            new SheetTable.Column("Total length", 0.4, Anchor.END)),
+        rows);
+  }
+
+  /** Every plane with its letter, part, slope and true area, and the sum. */
+  static SheetTable planes(Plan plan, RoofSurface surface) {
+    Map<String, String> letters = PlaneMarks.of(surface);
+    List<List<String>> rows = new ArrayList<>();
+    for (RoofPlane plane : surface.planes()) {
+      rows.add(
+          List.of(
+              letters.get(plane.id()),
+              partName(plan, plane.part()),
+              SlopeText.of(slope(plan, plane)),
+              FigureText.area(plane.area(), plan.unit())));
+    }
+    double sum = surface.planes().stream().mapToDouble(RoofPlane::area).sum();
+    double covered = surface.planes().stream().mapToDouble(RoofPlane::coveredArea).sum();
+    if (rows.size() > 1) {
+      rows.add(List.of("", "All planes", "", FigureText.area(sum, plan.unit())));
+    }
+    if (covered > 0) {
+      rows.add(List.of("", "Covered", "", FigureText.area(covered, plan.unit())));
+    }
+    return new SheetTable(
+        "Roof planes",
+        List.of(
+            new SheetTable.Column("", 0.13, Anchor.START),
+            new SheetTable.Column("Part", 0.35, Anchor.START),
+            new SheetTable.Column("Slope", 0.2, Anchor.START),
+            new SheetTable.Column("True area", 0.32, Anchor.END)),
+        rows);
+  }
+
+  /** As the user gave it, in the user's notation. */
+  static Slope slope(Plan plan, RoofPlane plane) {
+    return plan.part(plane.part())
+        .map(p -> plan.side(p, plane.edge()).slope())
+        .orElseGet(() -> Slope.ratio(plane.slope()));
+  }
+
+  private static String partName(Plan plan, String id) {
+    return plan.part(id).map(Part::name).filter(n -> !n.isBlank()).orElse(id);
+  }
+}
