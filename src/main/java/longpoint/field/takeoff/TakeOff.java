@@ -1,0 +1,158 @@
+package longpoint.field.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import longpoint.deck.DeckPlan;
+import longpoint.deck.Panel;
+import longpoint.deck.PlaneDeck;
+import longpoint.deck.Stock;
+import longpoint.geometry.Overlay;
+import longpoint.geometry.Region;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import longpoint.plan.Side;
+import longpoint.surface.LineKind;
+import longpoint.surface.RoofPlane;
+import longpoint.surface.RoofSurface;
+
+/**
+ * What to order for the deck and the covering of the parts that are to be built; parts that stand
+ * already are left as they are, but lines where new meets old are counted. Lengths in plan units,
+ * areas in square plan units.
+ *
+ * @param sheets of each kind
+ * @param fixings nails and clips of the whole deck
+ * @param edgeSupport what the panels' rating asks for at the widest bay
+ * @param lines lengths of edges, ridges, hips and valleys
+ * @param covering roofing and underlay
+ * @param vents openings for attic air
+ * @param soffit level area from the wall faces out to the tails
+ * @param problems what to look at
+ */
+public record TakeOff(
+    List<Sheets> sheets,
+    Fixings fixings,
+    SpanRating.EdgeSupport edgeSupport,
+    Lines lines,
+    Covering covering,
+    Vents vents,
+    double soffit,
+    List<Problem> problems) {
+
+  /** Below 4 in 12 underlay is doubled, below 2 in 12 shingles are not laid (IRC R905.2). */
+  private static final double DOUBLE_BELOW = 4 / 12.0;
+
+  private static final double NO_SHINGLES_BELOW = 2 / 12.0;
+
+  /** A slope typed in degrees that is the limit but for rounding is at the limit. */
+  private static final double ROUNDING = 1e-9;
+
+  /**
+   * Sheets of one kind.
+   *
+   * @param bought by the cutting diagrams
+   * @param byArea the panel method: area over sheet area, rounded up
+   * @param lowerBound no cutting of these courses can do with fewer
+   */
+  public record Sheets(Panel panel, int bought, long byArea, int lowerBound, double areaUsed) {}
+
+  public TakeOff {
+    sheets = List.copyOf(sheets);
+    problems = List.copyOf(problems);
+  }
+
+  /** Counts everything up. */
+  public static TakeOff of(Plan plan, RoofSurface surface, DeckPlan deck, TakeOffChoices choices) {
+    Fixings fixings = new Fixings(0, 0, 0);
+    for (PlaneDeck plane : deck.planes()) {
+      fixings = fixings.plus(Fixings.of(plane, choices.nails()));
+    }
+    double area = 0;
+    double low = 0;
+    List<Problem> problems = new ArrayList<>();
+    List<RoofPlane> planes = toBuild(plan, surface);
+    for (RoofPlane plane : planes) {
+      area += plane.area();
+      if (plane.slope() < DOUBLE_BELOW - ROUNDING) {
+        low += plane.area();
+      }
+      if (plane.slope() < NO_SHINGLES_BELOW - ROUNDING) {
+        problems.add(
+            Problem.note(
+                plane.id(), "below 2 in 12 strip shingles are not laid; choose another covering"));
+      }
+    }
+    SpanRating.EdgeSupport support = choices.rating().at(fixings.widest(), plan.unit());
+    if (support == SpanRating.EdgeSupport.TOO_FAR) {
+      problems.add(
+          Problem.warning(
+              "plan",
+              "supports stand farther apart than panels stamped "
+                  + choices.rating().stamp()
+                  + " may span",
+              "choose panels with a higher rating or a closer spacing"));
+    }
+    return new TakeOff(
+        deck.stock().stream().map(TakeOff::sheets).toList(),
+        fixings,
+        support,
+        Lines.of(surface, planes),
+        Covering.of(area, low, plan.unit(), choices),
+        new Vents(attic(plan)),
+        soffit(plan, surface, planes),
+        problems);
+  }
+
+  private static Sheets sheets(Stock stock) {
+    return new Sheets(
+        stock.panel(),
+        stock.bought(),
+        byArea(stock.areaUsed(), stock.panel().area()),
+        stock.lowerBound(),
+        stock.areaUsed());
+  }
+
+  /** The panel method: sheets for an area, rounded up. */
+  static long byArea(double area, double sheet) {
+    return Covering.whole(area / sheet);
+  }
+
+  /** Ground inside the walls. */
+  private static double attic(Plan plan) {
+    List<Region> walls =
+        plan.parts().stream().filter(p -> !p.existing()).map(Part::region).toList();
+    return Overlay.union(walls).stream().mapToDouble(Region::area).sum();
+  }
+
+  private static List<RoofPlane> toBuild(Plan plan, RoofSurface surface) {
+    return surface.planes().stream()
+        .filter(p -> plan.part(p.part()).filter(part -> !part.existing()).isPresent())
+        .toList();
+  }
+
+  /** The roof's shadow outside the walls, less what the fascia boards stand on. */
+  private static double soffit(Plan plan, RoofSurface surface, List<RoofPlane> planes) {
+    List<Region> roof = planes.stream().flatMap(p -> p.visible().stream()).toList();
+    List<Region> walls = plan.parts().stream().map(Part::region).toList();
+    double outside = Overlay.minus(roof, walls).stream().mapToDouble(Region::area).sum();
+    double fascia = 0;
+    for (Part part : plan.parts().stream().filter(p -> !p.existing()).toList()) {
+      for (Side side : plan.sides(part)) {
+        if (side.kind() == EdgeKind.EAVE) {
+          fascia += side.fascia() * eave(surface, side);
+        }
+      }
+    }
+    return Math.max(0, outside - fascia);
+  }
+
+  private static double eave(RoofSurface surface, Side side) {
+    return surface.lines().stream()
+        .filter(l -> l.kind() == LineKind.EAVE)
+        .filter(l -> l.planes().contains(side.id()))
+        .mapToDouble(l -> l.length())
+        .sum();
+  }
+}
