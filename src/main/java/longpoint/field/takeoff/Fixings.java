@@ -7,6 +7,7 @@ import longpoint.deck.Piece;
 import longpoint.deck.PieceEdge;
 import longpoint.deck.PlaneDeck;
 import longpoint.deck.Support;
+import longpoint.geometry.Inside;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Segment;

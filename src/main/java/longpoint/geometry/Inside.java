@@ -1,18 +1,15 @@
-package longpoint.field.takeoff;
+package longpoint.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import longpoint.geometry.Point;
-import longpoint.geometry.Region;
-import longpoint.geometry.Ring;
-import longpoint.geometry.Segment;
 
-/** The parts of a line inside a region. */
-final class Inside {
+/** What of a line lies inside a region. */
+public final class Inside {
   private Inside() {}
 
-  static List<Segment> of(Region region, Segment line) {
+  /** The parts of a line inside a region, in order; a line along a side may count either way. */
+  public static List<Segment> of(Region region, Segment line) {
     if (line.length() == 0) {
       return List.of();
     }
@@ -45,7 +42,8 @@ final class Inside {
     return inside;
   }
 
-  static boolean contains(Region region, Point p) {
+  /** Whether a point lies inside; on a side it may count either way. */
+  public static boolean contains(Region region, Point p) {
     boolean in = false;
     for (Ring ring : rings(region)) {
       for (int i = 0; i < ring.size(); i++) {

@@ -1,0 +1,118 @@
+package longpoint.field.chalk;
+
+import java.util.ArrayList;
+import java.util.List;
+import longpoint.deck.DeckPlan;
+import longpoint.deck.PlaneDeck;
+import longpoint.geometry.Bounds;
+import longpoint.geometry.Inside;
+import longpoint.geometry.Point;
+import longpoint.geometry.Region;
+import longpoint.geometry.Segment;
+
+/**
+ * Front door of this package: the chalk sheets of a deck.
+ *
+ * <p>A sheet stands for every plane that has something to snap. Every end lies on the plane's own
+ * edge or is taped from one; figures are true lengths on the plane, in plan units, not rounded.
+ */
+public final class Chalk {
+  private final PlaneDeck deck;
+  private final Datum datum;
+  private final List<ChalkLine> lines = new ArrayList<>();
+
+  private Chalk(PlaneDeck deck) {
+    this.deck = deck;
+    this.datum = Datum.of(deck);
+  }
+
+  /** Sheets in the order of the planes; a plane with nothing to snap has none. */
+  public static List<ChalkSheet> sheets(
+      DeckPlan plan, List<Lookouts> lookouts, List<Overbuild> overbuilds) {
+    List<ChalkSheet> sheets = new ArrayList<>();
+    for (PlaneDeck deck : plan.planes()) {
+      Chalk chalk = new Chalk(deck);
+      lookouts.stream().filter(l -> l.plane().equals(deck.plane())).forEach(chalk::lookouts);
+      chalk.courses();
+      overbuilds.stream().filter(o -> o.plane().equals(deck.plane())).forEach(chalk::overbuild);
+      if (!chalk.lines.isEmpty()) {
+        sheets.add(new ChalkSheet(deck.plane(), chalk.datum, chalk.lines));
+      }
+    }
+    return sheets;
+  }
+
+  private void lookouts(Lookouts rake) {
+    Segment line = rake.rake();
+    boolean atLeft = line.middle().x() < middle();
+    int number = 0;
+    for (double v : rake.marks()) {
+      double u = line.from().x();
+      double in = atLeft ? u + rake.reach() : u - rake.reach();
+      add(
+          ChalkLine.Kind.LOOKOUT,
+          "lookout " + ++number,
+          new Point(Math.min(u, in), v),
+          new Point(Math.max(u, in), v));
+    }
+  }
+
+  private double middle() {
+    Bounds all = Bounds.EMPTY;
+    for (Region region : deck.ground()) {
+      all = all.with(region.shell().bounds());
+    }
+    return all.middle().x();
+  }
+
+  /** The upper edge of every course but the last, which ends at the top of the plane. */
+  private void courses() {
+    for (int i = 0; i + 1 < deck.courses().size(); i++) {
+      double v = deck.courses().get(i).to();
+      int course = deck.courses().get(i).number();
+      for (Region region : deck.ground()) {
+        Bounds box = region.shell().bounds().grown(1);
+        Segment across = new Segment(new Point(box.minX(), v), new Point(box.maxX(), v));
+        for (Segment run : Inside.of(region, across)) {
+          add(ChalkLine.Kind.COURSE, "course " + course, run.from(), run.to());
+        }
+      }
+    }
+  }
+
+  private void overbuild(Overbuild over) {
+    add(ChalkLine.Kind.CENTRE, over.name() + " centre", onDeck(over.centre()));
+    over.setLines().forEach(s -> add(ChalkLine.Kind.SET, over.name() + " set line", onDeck(s)));
+    int number = 0;
+    for (Segment bearing : over.bearings()) {
+      Segment at = onDeck(bearing);
+      number++;
+      add(ChalkLine.Kind.BEARING, over.name() + " valley truss " + number, at);
+      Point down = downhill(at).times(over.thickness());
+      add(ChalkLine.Kind.STOP, "stop nails " + number, at.from().plus(down), at.to().plus(down));
+    }
+    over.sheetLines()
+        .forEach(s -> add(ChalkLine.Kind.SHEET, over.name() + " sheet line", onDeck(s)));
+  }
+
+  /** One unit square to a line of the plane, toward the fascia. */
+  private static Point downhill(Segment line) {
+    Point left = line.direction().left();
+    return left.y() > 0 ? left.times(-1) : left;
+  }
+
+  private Segment onDeck(Segment plan) {
+    double thickness = deck.panel().thickness();
+    return new Segment(
+        deck.unfold().flatOnDeck(plan.from(), thickness),
+        deck.unfold().flatOnDeck(plan.to(), thickness));
+  }
+
+  private void add(ChalkLine.Kind kind, String label, Segment line) {
+    add(kind, label, line.from(), line.to());
+  }
+
+  private void add(ChalkLine.Kind kind, String label, Point from, Point to) {
+    lines.add(new ChalkLine(kind, label, datum.taped(from), datum.taped(to)));
+  }
+}

@@ -1,0 +1,113 @@
+package longpoint.field.chalk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import longpoint.deck.DeckFixture;
+import longpoint.deck.DeckPlan;
+import longpoint.deck.PlaneDeck;
+import longpoint.geometry.Point;
+import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
+import longpoint.plan.Deck;
+import longpoint.plan.Extras;
+import org.junit.jupiter.api.Test;
+
+class ChalkTest {
+  private static final double HALF = 0.5;
+  private static final double[] CHORDS = {192, 144, 96, 48};
+  private static final double[] X = {23.219, 47.219, 71.219, 95.219};
+
+  /**
+   * A 10 in 12 main plane 40 ft long with a half-inch deck; its fixture's wall is the line y = 0.
+   */
+  private static DeckPlan main() {
+    return DeckFixture.of(
+            10,
+            Ring.of(0, 0, 480, 0, 480, 260, 0, 260),
+            DeckFixture.every(24, 0, 480),
+            new Deck(HALF, 48, 96, Deck.Start.LEFT, Extras.NONE))
+        .lay();
+  }
+
+  /** A 20 ft wing at 10 in 12 whose ridge comes in at u = 240, trusses 24 in apart. */
+  private static Overbuild wing() {
+    List<Segment> bearings = new ArrayList<>();
+    for (int i = 0; i < X.length; i++) {
+      bearings.add(segment(240 - CHORDS[i] / 2, X[i], 240 + CHORDS[i] / 2, X[i]));
+    }
+    return new Overbuild(
+        "a/0",
+        "Wing",
+        segment(240, -17.5, 240, 119.219),
+        List.of(segment(240 - 119.219, 0, 240, 119.219), segment(240 + 119.219, 0, 240, 119.219)),
+        bearings,
+        List.of(segment(240 - 120, 0, 240, 120), segment(240 + 120, 0, 240, 120)),
+        1.5);
+  }
+
+  private static Segment segment(double x0, double y0, double x1, double y1) {
+    return new Segment(new Point(x0, y0), new Point(x1, y1));
+  }
+
+  /**
+   * Up the deck from its lower edge: 53.421, 84.662, 115.903, 147.144 and the apex at 178.385,
+   * worked by hand with plane trigonometry for 10 in 12, half-inch deck, 16 in overhang and 1 1/2
+   * in fascia.
+   */
+  @Test
+  void marksAValleySetUpTheDeck() {
+    ChalkSheet sheet = Chalk.sheets(main(), List.of(), List.of(wing())).get(0);
+    double[] expected = {53.421, 84.662, 115.903, 147.144};
+    List<Double> running = sheet.running(ChalkLine.Kind.BEARING);
+    assertThat(running).hasSize(4);
+    for (int i = 0; i < 4; i++) {
+      assertThat(running.get(i)).isCloseTo(expected[i], within(0.001));
+      ChalkLine line = sheet.lines(ChalkLine.Kind.BEARING).get(i);
+      assertThat(line.diagonal()).isCloseTo(CHORDS[i], within(1e-9));
+      // Stop nails one truss thickness down the deck.
+      assertThat(sheet.running(ChalkLine.Kind.STOP).get(i))
+          .isCloseTo(expected[i] - 1.5, within(0.001));
+    }
+    ChalkLine set = sheet.lines(ChalkLine.Kind.SET).get(0);
+    assertThat(Math.max(set.from().y(), set.to().y())).isCloseTo(178.385, within(0.001));
+    // A 45 degree valley in plan: √(119.219² + (119.219/cos)²) with 1/cos = 1.30171.
+    assertThat(set.diagonal()).isCloseTo(Math.hypot(119.219, 119.219 * 1.301708), within(0.001));
+  }
+
+  @Test
+  void snapsCoursesOnTheFrameBeforeAnythingOnTheDeck() {
+    ChalkSheet sheet = Chalk.sheets(main(), List.of(), List.of(wing())).get(0);
+    assertThat(sheet.running(ChalkLine.Kind.COURSE))
+        .containsExactly(48.0, 96.0, 144.0, 192.0, 240.0);
+    List<ChalkLine.Kind> kinds = sheet.lines().stream().map(ChalkLine::kind).toList();
+    assertThat(kinds).startsWith(ChalkLine.Kind.COURSE).endsWith(ChalkLine.Kind.SHEET);
+    assertThat(kinds.lastIndexOf(ChalkLine.Kind.COURSE))
+        .isLessThan(kinds.indexOf(ChalkLine.Kind.CENTRE));
+    assertThat(sheet.lines(ChalkLine.Kind.COURSE))
+        .allSatisfy(l -> assertThat(l.diagonal()).isCloseTo(480, within(1e-9)));
+  }
+
+  @Test
+  void marksLookoutsOnTheirOwnRake() {
+    Lookouts right = new Lookouts("a/0", segment(480, 0, 480, 260), List.of(20.0, 44.0), 36);
+    ChalkSheet sheet = Chalk.sheets(main(), List.of(right), List.of()).get(0);
+    ChalkLine first = sheet.lines(ChalkLine.Kind.LOOKOUT).get(0);
+    assertThat(List.of(first.from().x(), first.to().x())).containsExactly(444.0, 480.0);
+    assertThat(sheet.running(ChalkLine.Kind.LOOKOUT)).containsExactly(20.0, 44.0);
+    assertThat(sheet.lines().get(0)).isEqualTo(first);
+  }
+
+  @Test
+  void tapesFromACornerAndBack() {
+    PlaneDeck deck = main().planes().get(0);
+    for (Datum datum : List.of(Datum.of(deck), new Datum("right rake", Datum.End.RIGHT, 480))) {
+      Point p = new Point(100, 50);
+      assertThat(datum.onPlane(datum.taped(p))).isEqualTo(p);
+    }
+    assertThat(new Datum("right rake", Datum.End.RIGHT, 480).taped(new Point(470, 5)))
+        .isEqualTo(new Point(10, 5));
+  }
+}
