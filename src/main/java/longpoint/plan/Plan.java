@@ -89,6 +89,10 @@ public record Plan(
     return new Plan(unit, title, parts, joins, defaults, extras);
   }
 
+  public Plan withExtras(Extras extras) {
+    return new Plan(unit, title, parts, joins, defaults, extras);
+  }
+
   /** The plan with the part of the same id replaced, or the part added if there is none. */
   public Plan withPart(Part part) {
     List<Part> changed = new ArrayList<>(parts);

@@ -19,7 +19,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Reads JSON text into values that know their place. Strict JSON in UTF-8; a file may come from a
@@ -178,6 +180,15 @@ final class JsonText {
     }
   }
 
+  /** The text that a JSON string stands for; empty if it is none. */
+  static Optional<String> string(String json) {
+    try {
+      return parse(json).value() instanceof String text ? Optional.of(text) : Optional.empty();
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
   /** Text in quotes. Half a surrogate pair is escaped, since UTF-8 cannot hold it. */
   static String quote(String text) {
     StringBuilder out = new StringBuilder(text.length() + 2).append('"');
@@ -194,7 +205,7 @@ final class JsonText {
       } else if (c == '\n') {
         out.append("\\n");
       } else if (c < 0x20 || c == 0x7f || Character.isSurrogate(c)) {
-        out.append("\\u").append(String.format(java.util.Locale.ROOT, "%04x", (int) c));
+        out.append("\\u").append(String.format(Locale.ROOT, "%04x", (int) c));
       } else {
         out.append(c);
       }

@@ -42,6 +42,18 @@ final class SafeSave {
     flushFolder(target.getParent());
   }
 
+  /** As {@link #save}, without a backup. */
+  static void replace(byte[] bytes, Path path) throws IOException {
+    Path target = path.toAbsolutePath();
+    Path beside = writeBeside(target, bytes);
+    try {
+      rename(beside, target);
+    } finally {
+      Files.deleteIfExists(beside);
+    }
+    flushFolder(target.getParent());
+  }
+
   static Path backupOf(Path path) {
     return path.resolveSibling(path.getFileName() + "~");
   }
