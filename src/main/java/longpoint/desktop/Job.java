@@ -40,7 +40,8 @@ public final class Job implements AutoCloseable {
     picture =
         new Picture(
             new Design(plan, new RoofSurface(List.of(), List.of(), List.of()), List.of()),
-            new Drawing("", List.of()));
+            new Drawing("", List.of()),
+            unitsPerMm);
     runner.onChange(this::ask);
     ask();
   }
@@ -54,7 +55,9 @@ public final class Job implements AutoCloseable {
         last = Pipeline.solve(question.plan());
       }
       return new Picture(
-          last, PlanView.of(last.plan(), last.surface(), question.unitsPerMm()).drawing());
+          last,
+          PlanView.of(last.plan(), last.surface(), question.unitsPerMm()).drawing(),
+          question.unitsPerMm());
     }
   }
 

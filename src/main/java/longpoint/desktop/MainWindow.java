@@ -3,6 +3,7 @@ package longpoint.desktop;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
+import java.awt.Insets;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -44,12 +45,19 @@ import longpoint.geometry.Point;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
+import longpoint.surface.RoofLine;
 import longpoint.units.LengthText;
 
 /** The window: the sheet in the middle, and around it what one needs to draw on it. */
 public final class MainWindow {
   /** Lettering is laid out anew when a zoom has come to rest for so long, in milliseconds. */
   private static final int REST = 120;
+
+  /**
+   * A new plan is fitted as soon as its roof is there, and once more when its lettering has been
+   * laid out for that zoom.
+   */
+  private static final int FITS = 2;
 
   private final JFrame frame = new JFrame();
   private final PlanCanvas canvas = new PlanCanvas();
@@ -67,7 +75,7 @@ public final class MainWindow {
   private final JMenu recent = new JMenu(Texts.of("menu.recent"));
   private Optional<Figure> pickedFigure = Optional.empty();
   private boolean refreshing;
-  private boolean fitWhenSolved = true;
+  private int fits = FITS;
 
   /**
    * @param dialogs what asks the user, made for the window
@@ -116,7 +124,8 @@ public final class MainWindow {
   }
 
   private void connect() {
-    OverlayPainter overlay = new OverlayPainter(job.runner(), canvas::getFont, canvas::pointer);
+    OverlayPainter overlay =
+        new OverlayPainter(job.runner(), canvas::getFont, canvas::pointer, Texts.of("sheet.empty"));
     canvas.setOverPaint(
         (g, view, colours) -> {
           pickedFigure.ifPresent(f -> FigureMark.paint(f, g, view, colours));
@@ -193,10 +202,10 @@ public final class MainWindow {
   private void showPicture() {
     Plan plan = job.picture().design().plan();
     canvas.show(job.picture().drawing(), plan.unit());
-    canvas.setExtent(extent(plan));
+    setExtent();
     canvas.setShade(new Daylight(job.picture().design().surface()));
-    if (fitWhenSolved) {
-      fitWhenSolved = false;
+    if (fits > 0) {
+      fits--;
       canvas.fit();
     }
     if (pickedFigure.isPresent()) {
@@ -206,13 +215,27 @@ public final class MainWindow {
     showState();
   }
 
-  private Bounds extent(Plan plan) {
-    Bounds walls = Bounds.EMPTY;
-    for (Part part : plan.parts()) {
-      walls = walls.with(part.outline().bounds());
+  /** Walls and roof, and how far the lettering reaches beyond them on the screen. */
+  private void setExtent() {
+    Picture picture = job.picture();
+    Bounds bare = Bounds.EMPTY;
+    for (Part part : picture.design().plan().parts()) {
+      bare = bare.with(part.outline().bounds());
     }
-    Bounds all = Strokes.of(job.picture().drawing().marks(), 1e-9).bounds();
-    return all.isEmpty() ? walls : all.with(walls);
+    for (RoofLine line : picture.design().surface().lines()) {
+      bare = bare.with(line.from().plan()).with(line.to().plan());
+    }
+    Bounds all = Strokes.of(picture.drawing().marks(), picture.unitsPerMm()).bounds().with(bare);
+    double pixels = canvas.pixelsPerMm() / picture.unitsPerMm();
+    canvas.setExtent(
+        bare,
+        bare.isEmpty()
+            ? new Insets(0, 0, 0, 0)
+            : new Insets(
+                (int) Math.ceil((all.maxY() - bare.maxY()) * pixels),
+                (int) Math.ceil((bare.minX() - all.minX()) * pixels),
+                (int) Math.ceil((bare.minY() - all.minY()) * pixels),
+                (int) Math.ceil((all.maxX() - bare.maxX()) * pixels)));
   }
 
   private void showTitle() {
@@ -325,7 +348,7 @@ public final class MainWindow {
 
   /** Another plan: everything in sight once its roof is there. */
   private void opened() {
-    fitWhenSolved = true;
+    fits = FITS;
     listRecent();
   }
 

@@ -1,132 +1,169 @@
 package longpoint.desktop;
 
+import java.awt.Component;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Window;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.prefs.Preferences;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
-import javax.swing.SwingUtilities;
+import javax.swing.JFrame;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
-import longpoint.geometry.Ring;
-import longpoint.plan.Deck;
-import longpoint.plan.Edge;
-import longpoint.plan.EdgeKind;
-import longpoint.plan.Extras;
-import longpoint.plan.Frame;
-import longpoint.plan.Join;
-import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import longpoint.planfile.PlanFile;
 import longpoint.units.LengthUnit;
-import longpoint.units.Slope;
 
-/** Writes the pictures of the window: {@code Screenshots [folder]}, {@code docs/images} if none. */
+/**
+ * Writes the pictures of the window that the README and the manual show. From the project's folder:
+ *
+ * <pre>{@code
+ * mvn -q test-compile
+ * xvfb-run -a mvn -q exec:java -Dexec.classpathScope=test \
+ *     -Dexec.mainClass=longpoint.desktop.Screenshots -Dexec.args=docs/images
+ * }</pre>
+ */
 public final class Screenshots {
-  private Screenshots() {}
+  private static final Path SAMPLES = Path.of("sample-plans");
+
+  private final Path folder;
+  private Theme theme = Theme.LIGHT;
+
+  private Screenshots(Path folder) {
+    this.folder = folder;
+  }
 
   public static void main(String[] args) throws Exception {
     Path folder = Path.of(args.length > 0 ? args[0] : "docs/images");
     Files.createDirectories(folder);
+    Screenshots shots = new Screenshots(folder);
     for (Theme theme : Theme.values()) {
-      MainWindow window = open(theme);
-      settle(window);
-      SwingUtilities.invokeAndWait(
-          () -> window.job().runner().select(Selection.of(Ref.side("wing", 1))));
-      settle(window);
-      write(window, folder.resolve("window-" + theme.name().toLowerCase() + ".png"));
-      SwingUtilities.invokeAndWait(() -> window.frame().dispose());
+      shots.theme = theme;
+      String name = theme.name().toLowerCase(Locale.ROOT);
+      shots.wing("window-" + name);
+      shots.large("large-" + name);
     }
+    shots.theme = Theme.LIGHT;
+    WindowDriver.onEvents(
+        () -> {
+          Theme.LIGHT.install(15);
+          return null;
+        });
+    shots.drawing("drawing");
+    shots.empty("empty");
+    shots.finder("finder");
     System.exit(0);
   }
 
-  private static MainWindow open(Theme theme) throws Exception {
-    MainWindow[] made = new MainWindow[1];
-    SwingUtilities.invokeAndWait(
-        () -> {
-          Settings settings = new Settings(Preferences.userRoot().node("longpoint-screenshots"));
-          settings.setTheme(theme);
-          theme.install(15);
-          made[0] =
-              new MainWindow(
-                  new Job(plan()),
-                  settings,
-                  longpoint.desktop.file.SwingDialogs::new,
-                  (d, f) -> List.of());
-          made[0].frame().setBounds(0, 0, 1560, 960);
-          made[0].frame().setVisible(true);
-        });
-    return made[0];
-  }
-
-  private static Plan plan() {
-    Plan empty = Plan.empty(LengthUnit.INCH).withTitle("Kestrel Court garden wing");
-    Part main =
-        new Part(
-            "main",
-            "House",
-            false,
-            Ring.of(0, 0, 480, 0, 480, 336, 0, 336),
-            List.of(),
-            97.125,
-            List.of(
-                Edge.eave(Slope.inTwelve(8)),
-                Edge.of(EdgeKind.GABLE).withOverhang(12),
-                Edge.eave(Slope.inTwelve(8)),
-                Edge.of(EdgeKind.GABLE).withOverhang(12)),
-            Frame.of(LengthUnit.INCH),
-            Deck.of(LengthUnit.INCH),
-            Extras.NONE);
-    Part wing =
-        new Part(
-            "wing",
-            "Garden wing",
-            false,
-            Ring.of(168, -144, 312, -144, 312, 0, 168, 0),
-            List.of(),
-            97.125,
-            List.of(
-                Edge.of(EdgeKind.GABLE).withOverhang(12),
-                Edge.eave(Slope.inTwelve(10)),
-                Edge.of(EdgeKind.OPEN),
-                Edge.eave(Slope.inTwelve(10))),
-            Frame.of(LengthUnit.INCH),
-            Deck.of(LengthUnit.INCH),
-            Extras.NONE);
-    return empty.withPart(main).withPart(wing).withJoins(List.of(Join.overlay("wing", "main")));
-  }
-
-  private static void settle(MainWindow window) throws Exception {
-    for (int i = 0; i < 60; i++) {
-      Thread.sleep(25);
-      boolean[] done = new boolean[1];
-      SwingUtilities.invokeAndWait(() -> done[0] = window.job().isUpToDate());
-      if (done[0] && i > 16) {
-        return;
-      }
+  /** The garden wing with a wall picked. */
+  private void wing(String name) throws Exception {
+    try (WindowDriver window = sample("sable-lane-garden-wing")) {
+      select(window, 1, 1);
+      write(window, name);
     }
   }
 
-  private static void write(MainWindow window, Path file) throws Exception {
-    SwingUtilities.invokeAndWait(
+  private void large(String name) throws Exception {
+    try (WindowDriver window = sample("quennel-court")) {
+      write(window, name);
+    }
+  }
+
+  /** In the middle of typing a size. */
+  private void drawing(String name) throws Exception {
+    try (WindowDriver window = new WindowDriver(Plan.empty(LengthUnit.INCH))) {
+      window.type("r").click(60, 30).move(300, 190).type("26' 6 x 1");
+      write(window, name);
+    }
+  }
+
+  private void empty(String name) throws Exception {
+    try (WindowDriver window = new WindowDriver(Plan.empty(LengthUnit.INCH))) {
+      write(window, name);
+    }
+  }
+
+  private void finder(String name) throws Exception {
+    try (WindowDriver window = sample("tolverby-cabin")) {
+      WindowDriver.onEvents(
+          () -> {
+            window.window().finder().open();
+            return null;
+          });
+      write(window, name);
+    }
+  }
+
+  private WindowDriver sample(String name) throws Exception {
+    Path file = SAMPLES.resolve(name + ".json");
+    WindowDriver window = new WindowDriver(PlanFile.read(file).plan());
+    WindowDriver.onEvents(
         () -> {
-          JComponent root = window.frame().getRootPane();
-          BufferedImage image =
-              new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
-          Graphics2D g = image.createGraphics();
-          g.setRenderingHint(
-              RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-          root.paint(g);
-          g.dispose();
-          try {
-            ImageIO.write(image, "png", file.toFile());
-          } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-          }
+          window.window().setTheme(theme);
+          window.window().frame().setSize(1560, 960);
+          window.window().frame().validate();
+          window.window().canvas().fit();
+          return null;
         });
+    Thread.sleep(600);
+    WindowDriver.onEvents(
+        () -> {
+          window.window().canvas().fit();
+          return null;
+        });
+    return window;
+  }
+
+  private static void select(WindowDriver window, int part, int side) {
+    WindowDriver.onEvents(
+        () -> {
+          String id = window.window().job().document().plan().parts().get(part).id();
+          window.window().job().runner().select(Selection.of(Ref.side(id, side)));
+          return null;
+        });
+  }
+
+  private void write(WindowDriver window, String name) throws Exception {
+    Thread.sleep(600); // lettering is laid out anew when a zoom has come to rest
+    window.untilSolved();
+    Thread.sleep(200);
+    BufferedImage image = WindowDriver.onEvents(() -> paint(window.window().frame()));
+    try {
+      ImageIO.write(image, "png", folder.resolve(name + ".png").toFile());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The window and whatever stands over it. */
+  private static BufferedImage paint(JFrame frame) {
+    JComponent root = frame.getRootPane();
+    BufferedImage image =
+        new BufferedImage(root.getWidth(), root.getHeight(), BufferedImage.TYPE_INT_RGB);
+    Graphics2D g = image.createGraphics();
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    root.paint(g);
+    for (Window over : frame.getOwnedWindows()) {
+      if (over.isShowing()) {
+        Component at = over;
+        Graphics2D own =
+            (Graphics2D)
+                g.create(
+                    at.getX() - root.getLocationOnScreen().x,
+                    at.getY() - root.getLocationOnScreen().y,
+                    at.getWidth(),
+                    at.getHeight());
+        over.paint(own);
+        own.dispose();
+      }
+    }
+    g.dispose();
+    return image;
   }
 }

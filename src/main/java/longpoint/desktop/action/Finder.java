@@ -22,6 +22,8 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import longpoint.desktop.Texts;
@@ -43,7 +45,6 @@ public final class Finder {
     dialog = new JDialog(owner);
     dialog.setName("finder");
     dialog.setUndecorated(true);
-    dialog.getRootPane().setBorder(BorderFactory.createEmptyBorder(1, 1, 1, 1));
     JPanel pane = new JPanel(new BorderLayout(0, 6));
     pane.setBorder(BorderFactory.createEmptyBorder(12, 12, 12, 12));
     field.setName("finder.field");
@@ -127,6 +128,10 @@ public final class Finder {
     search();
     Window owner = dialog.getOwner();
     int width = Math.min(680, owner.getWidth() - 60);
+    dialog
+        .getRootPane()
+        .setBorder(BorderFactory.createLineBorder(UIManager.getColor("Component.borderColor"), 1));
+    SwingUtilities.updateComponentTreeUI(dialog);
     dialog.setSize(width, Math.min(560, owner.getHeight() - 120));
     dialog.setLocation(owner.getX() + (owner.getWidth() - width) / 2, owner.getY() + 70);
     dialog.setVisible(true);
@@ -186,9 +191,7 @@ public final class Finder {
       key.setFont(list.getFont().deriveFont(java.awt.Font.BOLD));
       java.awt.Color plain = chosen ? list.getSelectionForeground() : list.getForeground();
       java.awt.Color quiet =
-          chosen
-              ? list.getSelectionForeground()
-              : javax.swing.UIManager.getColor("Longpoint.quiet");
+          chosen ? list.getSelectionForeground() : UIManager.getColor("Longpoint.quiet");
       name.setForeground(can ? plain : quiet);
       tip.setForeground(quiet);
       key.setForeground(quiet);

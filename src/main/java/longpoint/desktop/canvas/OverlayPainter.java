@@ -6,12 +6,14 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Point;
+import java.awt.Rectangle;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.function.Supplier;
+import longpoint.drawing.Ink;
 import longpoint.editor.Overlay;
 import longpoint.editor.Ref;
 import longpoint.editor.Snap;
@@ -34,12 +36,16 @@ public final class OverlayPainter implements OverPaint {
   private final ToolRunner runner;
   private final Supplier<Font> font;
   private final Supplier<Point> pointer;
+  private final String emptyHint;
 
   /**
    * @param font of the bubbles, asked at every painting since it follows the look
    * @param pointer on the screen, null when outside the sheet
+   * @param emptyHint what to do with an empty sheet, in a few lines
    */
-  public OverlayPainter(ToolRunner runner, Supplier<Font> font, Supplier<Point> pointer) {
+  public OverlayPainter(
+      ToolRunner runner, Supplier<Font> font, Supplier<Point> pointer, String emptyHint) {
+    this.emptyHint = emptyHint;
     this.runner = runner;
     this.font = font;
     this.pointer = pointer;
@@ -66,6 +72,10 @@ public final class OverlayPainter implements OverPaint {
     }
 
     void paint(Overlay overlay) {
+      if (plan.parts().isEmpty() && overlay.equals(Overlay.NONE)) {
+        hint();
+        return;
+      }
       runner.document().selection().refs().forEach(r -> halo(r, alpha(colours.selection(), 120)));
       overlay.hover().ifPresent(r -> halo(r, alpha(colours.hover(), 150)));
       if (runner.previewing()) {
@@ -77,6 +87,22 @@ public final class OverlayPainter implements OverPaint {
       overlay.dimensions().forEach(d -> dimension(d.along(), d.text()));
       overlay.snap().filter(s -> !s.isFree()).ifPresent(this::snap);
       entry();
+    }
+
+    /** What to do with an empty sheet. */
+    private void hint() {
+      String[] lines = emptyHint.split("\n");
+      Rectangle clip = g.getClipBounds();
+      double y = clip.getCenterY() - 20;
+      for (int i = 0; i < lines.length; i++) {
+        g.setFont(
+            font.deriveFont(i == 0 ? Font.BOLD : Font.PLAIN, font.getSize2D() + (i == 0 ? 7 : 2)));
+        FontMetrics metrics = g.getFontMetrics();
+        g.setColor(i == 0 ? colours.of(Ink.MAIN) : colours.of(Ink.QUIET));
+        g.drawString(
+            lines[i], (float) (clip.getCenterX() - metrics.stringWidth(lines[i]) / 2.0), (float) y);
+        y += metrics.getHeight() + 8;
+      }
     }
 
     private void halo(Ref ref, Color colour) {
@@ -208,15 +234,18 @@ public final class OverlayPainter implements OverPaint {
     }
 
     private void entry() {
-      Point at = pointer.get();
       if (runner.entry().isEmpty()) {
         return;
       }
+      Point at = pointer.get();
       double x = at == null ? 60 : at.x + 18;
       double y = at == null ? 60 : at.y + 20;
-      Bubble typed =
-          new Bubble(runner.entry() + "\u2502", font.deriveFont(Font.BOLD, font.getSize2D() + 5));
-      typed.draw(x, y);
+      Bubble typed = new Bubble(runner.entry(), font.deriveFont(Font.BOLD, font.getSize2D() + 5));
+      double left = typed.draw(x, y);
+      g.setColor(colours.selection());
+      g.fill(
+          new Rectangle2D.Double(
+              left + typed.width() - Bubble.PAD + 1, y + 5, 2, typed.height() - 10));
       runner.entryProblem().ifPresent(why -> new Bubble(why, font).draw(x, y + typed.height() + 4));
     }
 
@@ -245,13 +274,15 @@ public final class OverlayPainter implements OverPaint {
         return metrics.getHeight() + 6.0;
       }
 
-      void draw(double x, double y) {
+      /** Draws it, moved left if need be to stay in sight, and says where its left edge is. */
+      double draw(double x, double y) {
         double left = Math.max(4, Math.min(x, g.getClipBounds().getMaxX() - width() - 4));
         g.setColor(colours.bubble());
         g.fill(new RoundRectangle2D.Double(left, y, width(), height(), 10, 10));
         g.setColor(colours.bubbleText());
         g.setFont(lettering);
         g.drawString(text, (float) left + PAD, (float) y + 3 + metrics.getAscent());
+        return left;
       }
     }
   }

@@ -33,9 +33,8 @@ import longpoint.units.LengthUnit;
 public final class PlanCanvas extends JPanel {
   private static final long serialVersionUID = 1;
 
-  /** Room left free when everything is shown: for the rulers, and for rows of dimensions. */
-  private static final Insets FIT =
-      new Insets(GridPainter.RULER + 34, GridPainter.RULER + 44, 130, 110);
+  /** Free pixels around everything when all of it is shown. */
+  private static final int FIT_MARGIN = 18;
 
   private static final double KEY_ZOOM = 1.25;
 
@@ -44,6 +43,7 @@ public final class PlanCanvas extends JPanel {
   private final Set<String> hiddenLayers = new HashSet<>();
   private transient Drawing drawing = new Drawing("", List.of());
   private transient Bounds extent = Bounds.EMPTY;
+  private Insets lettering = new Insets(60, 60, 90, 90);
   private transient View view = new View(2, 0, 0);
   private transient CanvasColours colours = CanvasColours.light();
   private transient ScreenType type;
@@ -108,9 +108,15 @@ public final class PlanCanvas extends JPanel {
     return drawing;
   }
 
-  /** The box that {@link #fit} fits; an empty one gives a room-sized sheet. */
-  public void setExtent(Bounds extent) {
+  /**
+   * What {@link #fit} brings into sight.
+   *
+   * @param extent walls and roof; an empty box gives a room-sized sheet
+   * @param lettering pixels that dimensions and words reach beyond it, at any zoom
+   */
+  public void setExtent(Bounds extent, Insets lettering) {
     this.extent = extent;
+    this.lettering = lettering;
   }
 
   public View view() {
@@ -132,17 +138,18 @@ public final class PlanCanvas extends JPanel {
       box = new Bounds(0, 0, room, room * 0.6);
     }
     if (getWidth() > 0) {
-      show(
-          View.fit(
-              box,
-              new Rectangle(
-                  FIT.left,
-                  FIT.top,
-                  getWidth() - FIT.left - FIT.right,
-                  getHeight() - FIT.top - FIT.bottom)));
+      show(View.fit(box, fitWindow()));
     } else {
       fitted = false;
     }
+  }
+
+  private Rectangle fitWindow() {
+    int left = GridPainter.RULER + FIT_MARGIN + lettering.left;
+    int top = GridPainter.RULER + FIT_MARGIN + lettering.top;
+    int right = FIT_MARGIN + lettering.right;
+    int bottom = FIT_MARGIN + lettering.bottom;
+    return new Rectangle(left, top, getWidth() - left - right, getHeight() - top - bottom);
   }
 
   public void zoomIn() {
@@ -184,6 +191,11 @@ public final class PlanCanvas extends JPanel {
   public void setFont(java.awt.Font font) {
     super.setFont(font);
     type = font == null ? null : new ScreenType(font, letteringZoom);
+  }
+
+  /** Pixels to a millimetre of lettering. */
+  public double pixelsPerMm() {
+    return type.pixels(1);
   }
 
   /** Plan units to a millimetre of lettering at the present zoom. */

@@ -12,12 +12,14 @@ import longpoint.editor.WallName;
 import longpoint.pipeline.Design;
 import longpoint.plan.Side;
 import longpoint.sheets.PlaneMarks;
+import longpoint.surface.LineFigures;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
 import longpoint.units.FigureText;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
+import longpoint.units.Rounding;
 import longpoint.units.Slope;
 import longpoint.units.SlopeText;
 
@@ -40,8 +42,36 @@ public sealed interface Figure {
   /** A plane of the roof. */
   record OfPlane(RoofPlane plane, String name, String value, String smallPrint) implements Figure {}
 
-  /** A line of the roof. */
-  record OfLine(RoofLine line, String name, String value, String smallPrint) implements Figure {}
+  /**
+   * A line of the roof, or several that are alike.
+   *
+   * @param lines at least one
+   */
+  record OfLines(List<RoofLine> lines, String name, String value, String smallPrint)
+      implements Figure {
+    public OfLines {
+      lines = List.copyOf(lines);
+    }
+
+    /** Whether a crew would make the two alike. */
+    private boolean like(OfLines other) {
+      return name.equals(other.name)
+          && value.equals(other.value)
+          && smallPrint.equals(other.smallPrint);
+    }
+
+    private OfLines with(OfLines other) {
+      List<RoofLine> all = new ArrayList<>(lines);
+      all.addAll(other.lines);
+      return new OfLines(all, name, value, smallPrint);
+    }
+
+    private OfLines counted() {
+      return lines.size() == 1
+          ? this
+          : new OfLines(lines, Texts.of("figures.several", lines.size(), name), value, smallPrint);
+    }
+  }
 
   /** The figures of what is selected, or of the whole roof when nothing is. */
   static List<Figure> of(Design design, Selection selection) {
@@ -67,7 +97,7 @@ public sealed interface Figure {
             new Heading(
                 Texts.of("lines." + kind.key()),
                 lines.size() > 1 ? Texts.of("figures.total", LengthText.of(length, unit)) : ""));
-        lines.forEach(l -> rows.add(row(l, unit)));
+        grouped(design, lines).forEach(f -> rows.add(f.counted()));
       }
     }
     return rows;
@@ -116,19 +146,52 @@ public sealed interface Figure {
             FigureText.angle(Math.toDegrees(Math.atan(plane.slope())))));
   }
 
-  private static Figure row(RoofLine line, LengthUnit unit) {
-    double degrees = Math.toDegrees(Math.atan2(line.rise(), line.run()));
-    boolean level = LengthText.rounded(line.rise(), unit, longpoint.units.Rounding.NEAREST) == 0;
-    return new OfLine(
-        line,
-        Texts.of("line." + line.kind().key()),
-        LengthText.of(line.length(), unit),
+  private static List<OfLines> grouped(Design design, List<RoofLine> lines) {
+    List<OfLines> groups = new ArrayList<>();
+    for (RoofLine line : lines) {
+      OfLines row = row(design, line);
+      int same = 0;
+      while (same < groups.size() && !groups.get(same).like(row)) {
+        same++;
+      }
+      if (same < groups.size()) {
+        groups.set(same, groups.get(same).with(row));
+      } else {
+        groups.add(row);
+      }
+    }
+    return groups;
+  }
+
+  private static OfLines row(Design design, RoofLine line) {
+    LengthUnit unit = design.plan().unit();
+    LineFigures figures = design.surface().figures(line);
+    boolean level = LengthText.rounded(line.rise(), unit, Rounding.NEAREST) == 0;
+    String small =
         level
             ? Texts.of("figures.level")
             : Texts.of(
                 "figures.line.small",
                 LengthText.of(line.run(), unit),
                 LengthText.of(line.rise(), unit),
-                FigureText.angle(degrees)));
+                FigureText.angle(figures.degrees()));
+    return new OfLines(
+        List.of(line),
+        Texts.of("line." + line.kind().key()),
+        LengthText.of(line.length(), unit),
+        small + cross(figures, line.kind()));
+  }
+
+  /** What a hip or valley needs beyond its length: the bevel to each of its planes. */
+  private static String cross(LineFigures figures, LineKind kind) {
+    if (kind != LineKind.HIP && kind != LineKind.VALLEY) {
+      return "";
+    }
+    String bevels =
+        figures.sides().stream()
+            .map(s -> FigureText.angle(s.backing()))
+            .distinct()
+            .collect(Collectors.joining(" / "));
+    return "\n" + Texts.of("figures.backing." + kind.key(), bevels);
   }
 }

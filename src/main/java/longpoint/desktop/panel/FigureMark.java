@@ -23,11 +23,12 @@ public final class FigureMark {
     Color c = colours.selection();
     g.setColor(new Color(c.getRed(), c.getGreen(), c.getBlue(), ALPHA));
     g.setStroke(new BasicStroke(WIDTH, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-    if (figure instanceof Figure.OfLine of) {
-      RoofLine line = of.line();
-      Point from = line.from().plan();
-      Point to = line.to().plan();
-      g.draw(new Line2D.Double(view.x(from), view.y(from), view.x(to), view.y(to)));
+    if (figure instanceof Figure.OfLines of) {
+      for (RoofLine line : of.lines()) {
+        Point from = line.from().plan();
+        Point to = line.to().plan();
+        g.draw(new Line2D.Double(view.x(from), view.y(from), view.x(to), view.y(to)));
+      }
     } else if (figure instanceof Figure.OfPlane of) {
       for (Region region : of.plane().visible()) {
         Path2D shape = new Path2D.Double(Path2D.WIND_EVEN_ODD);

@@ -85,7 +85,7 @@ public final class FiguresPanel extends JPanel {
       small.setForeground(Words.Rank.QUIET.colour());
       name.setText(figure.name());
       value.setText(figure.value());
-      small.setText(figure.smallPrint());
+      small.setText(Html.lines(figure.smallPrint()));
       small.setVisible(!figure.smallPrint().isEmpty());
       setOpaque(chosen && !heading);
       setBackground(UIManager.getColor("Longpoint.chosen"));

@@ -30,14 +30,18 @@ public final class Header extends JPanel {
     for (String id : List.of("edit.undo", "edit.redo", "view.fit", "view.layers", "view.theme")) {
       add(button(catalogue.task(id), FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON));
     }
-    JButton find = button(catalogue.task("help.find"), FlatClientProperties.BUTTON_TYPE_ROUND_RECT);
-    find.setText(
-        find.getAction().getValue(javax.swing.Action.NAME)
-            + "  "
-            + catalogue.task("help.find").keyText());
-    find.setHideActionText(false);
+    JButton find = worded(catalogue.task("help.find"));
     add(find, "gapleft 10");
+    JButton packet = worded(catalogue.task("file.packet"));
+    packet.putClientProperty(FlatClientProperties.STYLE, "background: $Longpoint.chosen");
+    add(packet, "gapleft 4");
     updateUI();
+  }
+
+  private JButton worded(Task task) {
+    JButton button = button(task, FlatClientProperties.BUTTON_TYPE_ROUND_RECT);
+    button.setHideActionText(false);
+    return button;
   }
 
   private JButton button(Task task, String type) {

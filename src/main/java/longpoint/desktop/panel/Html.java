@@ -8,6 +8,11 @@ final class Html {
     return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 
+  /** Words of several lines, broken where they say so. */
+  static String lines(String words) {
+    return words.contains("\n") ? "<html>" + plain(words).replace("\n", "<br>") : words;
+  }
+
   /** Words that wrap at a width in pixels. */
   static String wrapped(String words, int width) {
     // Swing's HTML takes a pixel of CSS for 1.3 of the screen's.

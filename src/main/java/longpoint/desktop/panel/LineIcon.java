@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Scanner;
 import javax.swing.Icon;
+import javax.swing.UIManager;
 
 /**
  * A picture of a few strokes in the colour of the words beside it, crisp at any size. The strokes
@@ -73,7 +74,7 @@ public final class LineIcon implements Icon {
     g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
     g.translate(x, y);
     g.scale(size / SQUARE, size / SQUARE);
-    g.setColor(c.isEnabled() ? c.getForeground() : c.getForeground().darker());
+    g.setColor(c.isEnabled() ? c.getForeground() : UIManager.getColor("Label.disabledForeground"));
     g.setStroke(new BasicStroke(1.7f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
     g.draw(strokes);
     g.fill(solid);

@@ -1,5 +1,7 @@
 package longpoint.desktop.panel;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -75,11 +77,17 @@ public final class SidePanel extends JPanel {
   /** Follows the engine. */
   public void picture() {
     showFigures();
-    List<Problem> now = job.picture().design().problems();
+    List<Problem> now = new ArrayList<>(job.picture().design().problems());
+    now.addAll(job.notes());
+    now.sort(Comparator.comparing(Problem::level));
     problems.show(now);
     problems.setVisible(!now.isEmpty());
     problemsTitle.setText(
-        now.isEmpty() ? Texts.of("problems.none") : Texts.of("problems.title", now.size()));
+        now.isEmpty()
+            ? Texts.of("problems.none")
+            : Texts.of(
+                now.get(0).level() == Problem.Level.NOTE ? "problems.notes" : "problems.title",
+                now.size()));
     revalidate();
   }
 

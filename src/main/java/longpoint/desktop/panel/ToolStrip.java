@@ -2,12 +2,17 @@ package longpoint.desktop.panel;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.BorderLayout;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
+import javax.swing.ScrollPaneConstants;
 import javax.swing.SwingConstants;
 import javax.swing.UIManager;
 import longpoint.desktop.Texts;
@@ -35,13 +40,22 @@ public final class ToolStrip extends JPanel {
       group.add(button);
       column.add(button);
     }
-    add(column, BorderLayout.NORTH);
+    JScrollPane scroll =
+        new JScrollPane(
+            column,
+            ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,
+            ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.setBorder(BorderFactory.createEmptyBorder());
+    scroll.setOpaque(false);
+    scroll.getViewport().setOpaque(false);
+    scroll.getVerticalScrollBar().setUnitIncrement(24);
+    add(scroll, BorderLayout.CENTER);
     updateUI();
   }
 
   private JToggleButton button(Task tool) {
     TaskAction action = new TaskAction(tool);
-    JToggleButton button = new JToggleButton(action);
+    JToggleButton button = new ToolButton(action);
     button.setName(tool.id());
     button.setIcon(LineIcon.of(tool.id(), ICON));
     button.setHorizontalTextPosition(SwingConstants.CENTER);
@@ -57,6 +71,29 @@ public final class ToolStrip extends JPanel {
     actions.add(action);
     buttons.add(button);
     return button;
+  }
+
+  /** A tool's button, with its letter in the corner. */
+  private static final class ToolButton extends JToggleButton {
+    private static final long serialVersionUID = 1;
+    private final String letter;
+
+    ToolButton(TaskAction action) {
+      super(action);
+      letter = action.task().keyText();
+    }
+
+    @Override
+    protected void paintComponent(Graphics graphics) {
+      super.paintComponent(graphics);
+      Graphics2D g = (Graphics2D) graphics.create();
+      g.setRenderingHint(
+          RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+      g.setFont(getFont().deriveFont(getFont().getSize2D() - 2));
+      g.setColor(UIManager.getColor("Longpoint.quiet"));
+      g.drawString(letter, getWidth() - g.getFontMetrics().stringWidth(letter) - 8, 17);
+      g.dispose();
+    }
   }
 
   /** Shows which tool is in hand. */
