@@ -10,15 +10,17 @@ import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
+import longpoint.geometry.Region;
 import longpoint.geometry.Segment;
 import longpoint.plan.Plan;
 import longpoint.units.LengthText;
 
 /**
- * Stands dimensions outside the building, in rows that step outward. Shorter ones stand nearer the
- * building. Each tries, row by row, the middle of its line, then the gaps between other extension
- * lines, then past its ends, and takes the first place where its figure covers nothing and nothing
- * runs through it. No figure ever covers another.
+ * Stands dimensions outside the building, in rows that step outward. Those of slanting walls come
+ * first, since they have the least choice, then the short ones, which stand nearer. Each tries, row
+ * by row, the middle of its line, then the gaps between other extension lines, then past its ends,
+ * and takes the first place where its figure covers nothing, nothing runs through it and no roof
+ * lies beneath it; failing that, the first where it covers no other figure.
  */
 final class DimensionRows {
   /** On paper, millimetres. */
@@ -32,6 +34,9 @@ final class DimensionRows {
   /** More rows than this no one reads. */
   private static final int ROWS = 12;
 
+  /** Rows tried before the far side of the building is. */
+  private static final int NEAR_ROWS = 5;
+
   /** Gaps between extension lines that are tried for a figure, from the middle out. */
   private static final int GAPS = 4;
 
@@ -39,12 +44,15 @@ final class DimensionRows {
   private final double unitsPerMm;
   private final Clutter clutter;
   private final Bounds limit;
+  private final List<Region> grounds;
   private final List<Segment> lines = new ArrayList<>();
 
   /**
    * @param limit no dimension stands outside it
+   * @param grounds that dimensions keep off where they can
    */
-  DimensionRows(Plan plan, double unitsPerMm, Clutter clutter, Bounds limit) {
+  DimensionRows(Plan plan, double unitsPerMm, Clutter clutter, Bounds limit, List<Region> grounds) {
+    this.grounds = List.copyOf(grounds);
     this.plan = plan;
     this.unitsPerMm = unitsPerMm;
     this.clutter = clutter;
@@ -54,7 +62,8 @@ final class DimensionRows {
   /** The dimensions that have a place within the limit; their room is taken in the clutter. */
   List<Mark> place(List<WallSpans.Span> wanted) {
     List<WallSpans.Span> spans = new ArrayList<>(wanted);
-    spans.sort(Comparator.comparingDouble(WallSpans.Span::length));
+    spans.sort(
+        Comparator.comparing(WallSpans.Span::square).thenComparingDouble(WallSpans.Span::length));
     List<Mark> placed = new ArrayList<>();
     for (WallSpans.Span span : spans) {
       Optional<Mark.Dimension> mark = place(span, crossings(span, spans));
@@ -87,14 +96,14 @@ final class DimensionRows {
     String text = LengthText.of(span.length(), plan.unit());
     List<Double> slides = slides(span, crossings, text);
     Optional<Mark.Dimension> secondBest = Optional.empty();
-    for (int row = 0; row < ROWS; row++) {
+    for (double offset : offsets(span, unitsPerMm)) {
       for (double slide : slides) {
-        Mark.Dimension mark = mark(span, row, slide, text);
+        Mark.Dimension mark = mark(span, offset, slide, text);
         Clutter.Shape shape = clutter.shape(mark);
         if (shape.allCorners(limit::contains)
             && !clutter.covers(shape)
             && !runsAlongAnother(mark)) {
-          if (!clutter.crosses(shape)) {
+          if (!clutter.crosses(shape) && !standsOnRoof(mark, shape)) {
             return Optional.of(mark);
           }
           secondBest = secondBest.or(() -> Optional.of(mark));
@@ -102,6 +111,29 @@ final class DimensionRows {
       }
     }
     return secondBest;
+  }
+
+  /** Rows before the wall, then rows beyond the far side of the building, then more before it. */
+  private static List<Double> offsets(WallSpans.Span span, double unitsPerMm) {
+    List<Double> offsets = new ArrayList<>();
+    for (int row = 0; row < NEAR_ROWS; row++) {
+      offsets.add(-span.clear() / unitsPerMm - FIRST_ROW - row * ROW);
+    }
+    for (int row = 0; row < NEAR_ROWS; row++) {
+      offsets.add(span.behind() / unitsPerMm + FIRST_ROW + row * ROW);
+    }
+    for (int row = NEAR_ROWS; row < ROWS; row++) {
+      offsets.add(-span.clear() / unitsPerMm - FIRST_ROW - row * ROW);
+    }
+    return offsets;
+  }
+
+  /** Whether the dimension line or its figure lies over a wall's ground or a roof. */
+  private boolean standsOnRoof(Mark.Dimension mark, Clutter.Shape shape) {
+    Segment line = DimensionLayout.of(mark, unitsPerMm).line();
+    List<Point> points = new ArrayList<>(List.of(line.from(), line.middle(), line.to()));
+    shape.lettering().forEach(b -> points.addAll(b.corners()));
+    return points.stream().anyMatch(p -> grounds.stream().anyMatch(g -> g.contains(p)));
   }
 
   private boolean runsAlongAnother(Mark.Dimension mark) {
@@ -138,9 +170,9 @@ final class DimensionRows {
     return slides;
   }
 
-  private Mark.Dimension mark(WallSpans.Span span, int row, double slide, String text) {
-    double offset = span.clear() / unitsPerMm + FIRST_ROW + row * ROW;
+  private static Mark.Dimension mark(
+      WallSpans.Span span, double offset, double slide, String text) {
     return new Mark.Dimension(
-        span.from(), span.to(), -offset, slide, text, Layers.DIMENSIONS, span.subject());
+        span.from(), span.to(), offset, slide, text, Layers.DIMENSIONS, span.subject());
   }
 }

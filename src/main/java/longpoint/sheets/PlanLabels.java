@@ -10,7 +10,6 @@ import longpoint.drawing.DimensionLayout;
 import longpoint.drawing.Layer;
 import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
-import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.plan.Part;
@@ -42,14 +41,11 @@ final class PlanLabels {
   private final LabelPlaces places;
   private int leftOff;
 
-  PlanLabels(Plan plan, RoofSurface surface, double unitsPerMm, Clutter clutter, Bounds limit) {
+  PlanLabels(Plan plan, RoofSurface surface, double unitsPerMm, LabelPlaces places) {
     this.plan = plan;
-    this.unitsPerMm = unitsPerMm;
     this.surface = surface;
-    List<Region> grounds = new ArrayList<>();
-    plan.parts().forEach(p -> grounds.add(p.region()));
-    surface.planes().forEach(p -> grounds.addAll(p.visible()));
-    this.places = new LabelPlaces(unitsPerMm, clutter, limit, grounds);
+    this.unitsPerMm = unitsPerMm;
+    this.places = places;
   }
 
   /** How many labels found no place. */

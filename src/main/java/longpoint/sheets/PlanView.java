@@ -6,6 +6,7 @@ import longpoint.drawing.Drawing;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Strokes;
 import longpoint.geometry.Bounds;
+import longpoint.geometry.Region;
 import longpoint.plan.Plan;
 import longpoint.surface.RoofSurface;
 
@@ -78,13 +79,23 @@ public record PlanView(
     clutter.take(clutter.shape(walls.toArray(Mark[]::new)));
     clutter.take(clutter.shape(roof.toArray(Mark[]::new)));
     List<WallSpans.Span> spans = new WallSpans(plan, surface).all();
-    List<Mark> dimensions = new DimensionRows(plan, unitsPerMm, clutter, limit).place(spans);
-    PlanLabels placer = new PlanLabels(plan, surface, unitsPerMm, clutter, limit);
+    List<Region> grounds = grounds(plan, surface);
+    List<Mark> dimensions =
+        new DimensionRows(plan, unitsPerMm, clutter, limit, grounds).place(spans);
+    LabelPlaces places = new LabelPlaces(unitsPerMm, clutter, limit, grounds);
+    PlanLabels placer = new PlanLabels(plan, surface, unitsPerMm, places);
     List<Mark> labels = new ArrayList<>(placer.names());
     labels.addAll(placer.slopes());
     int leftOff = spans.size() - dimensions.size() + placer.leftOff();
     List<Mark> tints = RoofMarks.tints(surface);
     return new PlanView(plan.title(), unitsPerMm, tints, walls, roof, dimensions, labels, leftOff);
+  }
+
+  private static List<Region> grounds(Plan plan, RoofSurface surface) {
+    List<Region> grounds = new ArrayList<>();
+    plan.parts().forEach(p -> grounds.add(p.region()));
+    surface.planes().forEach(p -> grounds.addAll(p.visible()));
+    return grounds;
   }
 
   /** The box around walls and roof. */

@@ -40,9 +40,18 @@ final class WallSpans {
    * @param start from the wall's start; may be outside the wall
    * @param end beyond the start
    * @param clear how far outside the wall the building reaches
+   * @param behind how far inside it
+   * @param square whether the wall runs along or square to the building's longest
    * @param subject the side
    */
-  record Span(Segment wall, double start, double end, double clear, String subject) {
+  record Span(
+      Segment wall,
+      double start,
+      double end,
+      double clear,
+      double behind,
+      boolean square,
+      String subject) {
     double length() {
       return end - start;
     }
@@ -53,6 +62,10 @@ final class WallSpans {
 
     Point to() {
       return at(end);
+    }
+
+    Span between(double first, double last) {
+      return new Span(wall, first, last, clear, behind, square, subject);
     }
 
     private Point at(double along) {
@@ -95,43 +108,58 @@ final class WallSpans {
     for (List<Part> building : buildings) {
       List<Span> own = new ArrayList<>();
       List<Point> reach = reach(building);
-      building.forEach(p -> walls(p, building, reach, own));
+      Segment longest = longest(building);
+      building.forEach(p -> walls(p, building, reach, longest, own));
       spans.addAll(own);
     }
     return spans;
   }
 
-  private void walls(Part part, List<Part> building, List<Point> reach, List<Span> spans) {
+  private Segment longest(List<Part> building) {
+    return building.stream()
+        .flatMap(p -> plan.sides(p).stream())
+        .map(Side::wall)
+        .max(Comparator.comparingDouble(Segment::length))
+        .orElseThrow();
+  }
+
+  private void walls(
+      Part part, List<Part> building, List<Point> reach, Segment longest, List<Span> spans) {
     List<Side> sides = new ArrayList<>(plan.sides(part));
     sides.removeIf(s -> s.wall().length() <= alike);
     // A side that runs on under another roof is the worst place to measure: try it last.
     sides.sort(Comparator.comparing(s -> s.kind() == EdgeKind.OPEN));
     for (Side side : sides) {
       Segment wall = side.wall();
-      double clear = clear(wall, reach);
+      double clear = beyond(wall, reach, -1);
+      double behind = beyond(wall, reach, 1);
+      double turn = wall.direction().cross(longest.direction());
+      boolean square = Math.abs(turn) < SAME_WAY || Math.abs(turn) > Math.cos(SAME_WAY);
+      Span whole = new Span(wall, 0, wall.length(), clear, behind, square, side.id());
       List<Double> cuts = cuts(wall, part, building);
       for (int i = 0; i + 1 < cuts.size(); i++) {
-        add(spans, new Span(wall, cuts.get(i), cuts.get(i + 1), clear, side.id()));
+        add(spans, whole.between(cuts.get(i), cuts.get(i + 1)));
       }
-      add(spans, new Span(wall, 0, wall.length(), clear, side.id()));
+      add(spans, whole);
       if (side.index() >= part.outline().size()) {
-        ties(part.outline(), wall, clear, side.id(), spans);
+        ties(part.outline(), whole, spans);
       }
     }
   }
 
   /** From the outermost corners of the outline to both ends of a yard's wall. */
-  private void ties(Ring outline, Segment wall, double clear, String subject, List<Span> spans) {
+  private void ties(Ring outline, Span wall, List<Span> spans) {
     double first = 0;
-    double last = wall.length();
+    double last = wall.end();
     for (Point corner : outline.points()) {
-      first = Math.min(first, wall.along(corner));
-      last = Math.max(last, wall.along(corner));
+      first = Math.min(first, wall.wall().along(corner));
+      last = Math.max(last, wall.wall().along(corner));
     }
-    for (double[] tie : new double[][] {{first, 0}, {wall.length(), last}}) {
-      if (tie[1] - tie[0] > alike) {
-        add(spans, new Span(wall, tie[0], tie[1], clear, subject));
-      }
+    if (-first > alike) {
+      add(spans, wall.between(first, 0));
+    }
+    if (last - wall.end() > alike) {
+      add(spans, wall.between(wall.end(), last));
     }
   }
 
@@ -174,9 +202,9 @@ final class WallSpans {
     return cuts;
   }
 
-  /** How far the building reaches beyond a wall, never less than nought. */
-  private static double clear(Segment wall, List<Point> reach) {
-    return Math.max(0, reach.stream().mapToDouble(p -> -wall.offset(p)).max().orElse(0));
+  /** How far the building reaches to one side of a wall, 1 left, −1 right; never below nought. */
+  private static double beyond(Segment wall, List<Point> reach, int side) {
+    return Math.max(0, reach.stream().mapToDouble(p -> side * wall.offset(p)).max().orElse(0));
   }
 
   /** Corners of walls and roof of a building. */
