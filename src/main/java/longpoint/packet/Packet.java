@@ -1,0 +1,122 @@
+package longpoint.packet;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import longpoint.drawing.Drawing;
+import longpoint.drawing.Page;
+import longpoint.export.DxfWriter;
+import longpoint.export.SvgWriter;
+import longpoint.pipeline.Design;
+import longpoint.plan.Plan;
+import longpoint.planfile.PlanFile;
+import longpoint.sheets.Paper;
+import longpoint.sheets.PlanSheet;
+import longpoint.sheets.PlanView;
+import longpoint.units.LengthUnit;
+
+/**
+ * Writes every output of a design to a folder: the sheets as SVG, the plan in real size as DXF, the
+ * figures as text and as JSON, and the plan itself. Files of the same names are written over,
+ * others in the folder are left alone. The same design gives the same bytes.
+ */
+public final class Packet {
+  private final Path folder;
+  private final String name;
+  private final List<Path> files = new ArrayList<>();
+
+  private Packet(Path folder, String name) {
+    this.folder = folder;
+    this.name = name;
+  }
+
+  /** Paper for people who draw in a unit: what most of their printers hold. */
+  public static Paper paperFor(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? Paper.TABLOID : Paper.A3;
+  }
+
+  /**
+   * Writes the files, making the folder if it is not there.
+   *
+   * @param name the files begin with, see {@link #baseName}
+   * @return the files in the order written
+   * @throws IOException if the folder or a file cannot be written
+   */
+  public static List<Path> write(Design design, Paper paper, Path folder, String name)
+      throws IOException {
+    Packet packet = new Packet(folder, name);
+    Files.createDirectories(folder);
+    PlanSheet sheet = PlanSheet.of(design.plan(), design.surface(), paper);
+    packet.sheets(sheet);
+    packet.model(design, sheet);
+    packet.figures(design);
+    packet.plan(design.plan());
+    return List.copyOf(packet.files);
+  }
+
+  /**
+   * As {@link #write(Design, Paper, Path, String)}, on the unit's paper and named after the plan.
+   */
+  public static List<Path> write(Design design, Path folder) throws IOException {
+    Plan plan = design.plan();
+    return write(design, paperFor(plan.unit()), folder, baseName(plan.title()));
+  }
+
+  /**
+   * What the files of a plan begin with: its own file name without the ending. A name that no file
+   * system would mind is made of a title that way too.
+   */
+  public static String baseName(String fileNameOrTitle) {
+    String bare = fileNameOrTitle.replaceFirst("(?i)\\.json$", "");
+    String safe =
+        bare.strip().replaceAll("[^\\p{L}\\p{N}._-]+", "-").replaceAll("^[.-]+|[.-]+$", "");
+    return safe.isEmpty() ? "plan" : safe;
+  }
+
+  private void sheets(PlanSheet sheet) throws IOException {
+    for (Page page : sheet.pages()) {
+      String number = page.number().toLowerCase(Locale.ROOT);
+      write("-" + baseName(number) + ".svg", out -> SvgWriter.write(page, out));
+    }
+  }
+
+  private void model(Design design, PlanSheet sheet) throws IOException {
+    LengthUnit unit = design.plan().unit();
+    double scale = sheet.scale().ratio();
+    double unitsPerMm = unit.fromMillimetres(scale);
+    Drawing drawing = PlanView.of(design.plan(), design.surface(), unitsPerMm).drawing();
+    write("-plan.dxf", out -> DxfWriter.write(drawing, unit, scale, out));
+  }
+
+  private void figures(Design design) throws IOException {
+    text("-figures.txt", FiguresText.of(design));
+    text("-figures.json", FiguresJson.of(design));
+  }
+
+  private void plan(Plan plan) throws IOException {
+    write("-plan.json", out -> out.write(PlanFile.bytes(plan)));
+  }
+
+  private void text(String ending, String text) throws IOException {
+    write(ending, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private void write(String ending, Content content) throws IOException {
+    Path file = folder.resolve(name + ending);
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
+      content.writeTo(out);
+    }
+    files.add(file);
+  }
+
+  @FunctionalInterface
+  private interface Content {
+    void writeTo(OutputStream out) throws IOException;
+  }
+}

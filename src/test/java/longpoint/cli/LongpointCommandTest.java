@@ -1,0 +1,148 @@
+package longpoint.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class LongpointCommandTest {
+  private static final Path SAMPLES = Path.of("sample-plans");
+
+  @TempDir private Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  private final List<Optional<Path>> opened = new ArrayList<>();
+  private Optional<String> refusal = Optional.empty();
+
+  private int run(String... args) {
+    WindowDoor door =
+        plan -> {
+          opened.add(plan);
+          return refusal;
+        };
+    return LongpointCommand.run(args, new PrintWriter(out), new PrintWriter(err), door);
+  }
+
+  static Stream<Path> samples() throws IOException {
+    try (Stream<Path> files = Files.list(SAMPLES)) {
+      return files.filter(f -> f.toString().endsWith(".json")).sorted().toList().stream();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void everySampleGivesFiguresAndAPacketWithoutErrors(Path sample) throws IOException {
+    assertThat(run("packet", sample.toString(), "--to", folder.toString()))
+        .as(err::toString)
+        .isZero();
+    assertThat(out.toString()).contains("Roof planes", "Roof lines", ".svg", ".dxf");
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files).isNotEmpty().allMatch(f -> f.toFile().length() > 0);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void theSameSampleGivesTheSameBytes(Path sample) throws IOException {
+    Path first = folder.resolve("first");
+    Path second = folder.resolve("second");
+    run("packet", sample.toString(), "--to", first.toString());
+    run("packet", sample.toString(), "--to", second.toString());
+    try (Stream<Path> files = Files.list(first)) {
+      for (Path file : files.toList()) {
+        assertThat(second.resolve(file.getFileName())).hasSameBinaryContentAs(file);
+      }
+    }
+  }
+
+  @Test
+  void figuresForProgramsHoldTheKeysOfThePlanFormat() throws IOException {
+    assertThat(run("figures", SAMPLES.resolve("sable-lane-garden-wing.json").toString(), "--json"))
+        .isZero();
+    JsonNode root = new ObjectMapper().readTree(out.toString());
+    assertThat(root.get("unit").asText()).isEqualTo("in");
+    assertThat(root.get("problems").isArray()).isTrue();
+    assertThat(root.at("/surface/planes/0").fieldNames())
+        .toIterable()
+        .contains("id", "part", "edge", "slope", "planArea", "area", "visible", "covered");
+    assertThat(root.at("/surface/lines/0").fieldNames())
+        .toIterable()
+        .contains("kind", "from", "to", "length", "planes");
+  }
+
+  @Test
+  void aPlanWithErrorsEndsWithOneAndNamesThePlace() throws IOException {
+    Path crossing = folder.resolve("crossing.json");
+    Files.writeString(
+        crossing,
+        """
+        {"format":"longpoint-plan","version":1,"unit":"in","title":"Bow tie",
+         "parts":[{"id":"house","name":"House","plateHeight":97,
+          "outline":[[0,0],[240,240],[240,0],[0,120]],
+          "edges":[{"kind":"eave"},{"kind":"eave"},{"kind":"eave"},{"kind":"eave"}]}]}
+        """);
+    assertThat(run("figures", crossing.toString())).isEqualTo(ExitCode.PLAN_HAS_ERRORS);
+    assertThat(out.toString()).contains("error", "house");
+  }
+
+  @Test
+  void aFileThatIsNotThereEndsWithTwo() {
+    String missing = folder.resolve("missing.json").toString();
+    assertThat(run("figures", missing)).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run("packet", missing, "--to", folder.toString())).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run(missing)).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(err.toString()).contains("missing.json").doesNotContain("\tat ");
+    assertThat(opened).isEmpty();
+  }
+
+  @Test
+  void aFileThatIsNoPlanEndsWithTwoAndNamesThePlace() throws IOException {
+    Path broken = Files.writeString(folder.resolve("broken.json"), "{\"format\":\n  12,,}");
+    assertThat(run("figures", broken.toString())).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(err.toString()).contains("broken.json").contains("line 2").doesNotContain("\tat ");
+  }
+
+  @Test
+  void aFolderThatCannotBeMadeEndsWithTwo() throws IOException {
+    Path file = Files.writeString(folder.resolve("in-the-way"), "x");
+    String sample = SAMPLES.resolve("sable-lane-garden-wing.json").toString();
+    assertThat(run("packet", sample, "--to", file.resolve("packet").toString()))
+        .isEqualTo(ExitCode.UNUSABLE);
+    assertThat(err.toString()).contains("cannot write").doesNotContain("\tat ");
+  }
+
+  @Test
+  void anUnknownOptionEndsWithTwo() {
+    assertThat(run("figures", "some.json", "--nonsense")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(err.toString()).contains("--nonsense");
+  }
+
+  @Test
+  void aPlanAloneOpensTheWindow() {
+    Path sample = SAMPLES.resolve("sable-lane-garden-wing.json");
+    assertThat(run(sample.toString())).isZero();
+    assertThat(run()).isZero();
+    assertThat(opened).containsExactly(Optional.of(sample), Optional.empty());
+  }
+
+  @Test
+  void aWindowThatCannotOpenEndsWithTwoAndOneSentence() {
+    refusal = Optional.of("there is no display to open the window on");
+    assertThat(run()).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(err.toString()).isEqualToIgnoringNewLines("longpoint: " + refusal.get());
+  }
+}
