@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 
@@ -16,7 +17,7 @@ import longpoint.geometry.Segment;
  * @param pace one whole step along it is this many of the user's steps: itself on most lines; one
  *     across and one up at 45°, so that corners keep whole figures
  */
-record Guide(Point through, Point along, Point pace, Snap.Kind kind, String reason) {
+record Guide(Point through, Point along, Point pace, Snap.Kind kind, Supplier<String> reason) {
   /**
    * Two unit directions whose cross product is smaller than this are one direction: a
    * ten-thousandth of a degree, below what rounding of drawn corners leaves and far below anything
@@ -24,7 +25,7 @@ record Guide(Point through, Point along, Point pace, Snap.Kind kind, String reas
    */
   private static final double SAME_DIRECTION = 2e-6;
 
-  private Guide(Point through, Point along, Snap.Kind kind, String reason) {
+  private Guide(Point through, Point along, Snap.Kind kind, Supplier<String> reason) {
     this(through, along, along, kind, reason);
   }
 
@@ -38,13 +39,13 @@ record Guide(Point through, Point along, Point pace, Snap.Kind kind, String reas
                 target.wall().from(),
                 target.wall().direction(),
                 Snap.Kind.IN_LINE,
-                Messages.text("snap.inline", target.name())));
+                () -> Messages.text("snap.inline", target.name().get())));
       }
     }
     for (Target target : targets) {
       if (target.ends()) {
         Point corner = target.wall().from();
-        String reason = target.level();
+        Supplier<String> reason = target.level();
         guides.add(new Guide(corner, new Point(1, 0), Snap.Kind.IN_LINE, reason));
         guides.add(new Guide(corner, new Point(0, 1), Snap.Kind.IN_LINE, reason));
       }
@@ -70,7 +71,8 @@ record Guide(Point through, Point along, Point pace, Snap.Kind kind, String reas
     return guides;
   }
 
-  private static void fan(List<Guide> guides, Point anchor, Point base, Optional<String> wall) {
+  private static void fan(
+      List<Guide> guides, Point anchor, Point base, Optional<Supplier<String>> wall) {
     add(guides, anchor, base, "parallel", wall);
     add(guides, anchor, base.left(), "square", wall);
     add(guides, anchor, base.plus(base.left()), "diagonal", wall);
@@ -78,12 +80,13 @@ record Guide(Point through, Point along, Point pace, Snap.Kind kind, String reas
   }
 
   private static void add(
-      List<Guide> guides, Point anchor, Point pace, String how, Optional<String> wall) {
+      List<Guide> guides, Point anchor, Point pace, String how, Optional<Supplier<String>> wall) {
     Point along = how.equals("diagonal") ? pace.unit() : pace;
     if (guides.stream().noneMatch(g -> parallel(g.along, along))) {
-      String reason =
-          wall.map(w -> Messages.text("snap." + how, w))
-              .orElseGet(() -> Messages.text("snap.page." + how));
+      Supplier<String> reason =
+          () ->
+              wall.map(w -> Messages.text("snap." + how, w.get()))
+                  .orElseGet(() -> Messages.text("snap.page." + how));
       guides.add(new Guide(anchor, along, pace, Snap.Kind.SQUARE, reason));
     }
   }

@@ -47,7 +47,8 @@ public record Slide(double outward, Snap snap) {
   private static Slide to(Segment wall, Target target) {
     boolean parallel =
         target.whole() && Guide.parallel(target.wall().direction(), wall.direction());
-    String reason = parallel ? Messages.text("snap.inline", target.name()) : target.level();
+    String reason =
+        parallel ? Messages.text("snap.inline", target.name().get()) : target.level().get();
     Point at = moved(wall, outward(wall, target));
     List<Segment> shown =
         at.equals(target.wall().from())

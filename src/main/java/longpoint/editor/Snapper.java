@@ -6,12 +6,11 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.Plan;
-import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 
 /**
  * Says where a pointer is taken to be, and why. Strongest first: a corner, the middle of a wall,
@@ -35,16 +34,27 @@ public final class Snapper {
    */
   private static final double CROSSING_REACH = 1.5;
 
+  /** A place the pointer may be held at; its words are made only if it is. */
+  private record Hold(Point at, Snap.Kind kind, Supplier<String> reason, List<Segment> guides) {
+    Hold(Point at, Snap.Kind kind, Supplier<String> reason) {
+      this(at, kind, reason, List.of());
+    }
+
+    Snap snap() {
+      return new Snap(at, kind, reason.get(), guides);
+    }
+  }
+
+  private final Plan plan;
   private final Aim aim;
   private final Settings settings;
-  private final LengthUnit unit;
   private final Set<Snap.Kind> on;
   private final List<Target> targets;
 
   private Snapper(Plan plan, Settings settings, Aim aim) {
+    this.plan = plan;
     this.aim = aim;
     this.settings = settings;
-    this.unit = plan.unit();
     this.on = kindsOn(settings, aim.pointer());
     this.targets = Target.of(plan, aim);
   }
@@ -73,6 +83,7 @@ public final class Snapper {
         .or(() -> onLine(lines, Snap.Kind.IN_LINE))
         .or(() -> onLine(lines, Snap.Kind.SQUARE))
         .or(this::grid)
+        .map(Hold::snap)
         .orElseGet(() -> Snap.free(pointed()));
   }
 
@@ -80,35 +91,29 @@ public final class Snapper {
     return aim.pointer().at();
   }
 
-  private Stream<Snap> corners() {
-    if (!on.contains(Snap.Kind.CORNER)) {
-      return Stream.empty();
-    }
+  private Stream<Hold> corners() {
     return targets.stream()
         .filter(Target::ends)
-        .map(t -> point(t.wall().from(), Snap.Kind.CORNER, t.corner()))
-        .filter(s -> within(s.at(), aim.pointer().reach()));
+        .map(t -> new Hold(t.wall().from(), Snap.Kind.CORNER, t.corner()))
+        .filter(this::within);
   }
 
-  private Stream<Snap> middles() {
-    if (!on.contains(Snap.Kind.MIDDLE)) {
-      return Stream.empty();
-    }
+  private Stream<Hold> middles() {
     return targets.stream()
         .filter(Target::whole)
-        .map(
-            t -> point(t.wall().middle(), Snap.Kind.MIDDLE, Messages.text("snap.middle", t.name())))
-        .filter(s -> within(s.at(), aim.pointer().reach()));
+        .map(t -> new Hold(t.wall().middle(), Snap.Kind.MIDDLE, about("snap.middle", t)))
+        .filter(this::within);
   }
 
-  private Stream<Snap> onWalls() {
-    if (!on.contains(Snap.Kind.ON_SIDE)) {
-      return Stream.empty();
-    }
+  private Stream<Hold> onWalls() {
     return targets.stream()
         .filter(Target::whole)
         .filter(t -> t.wall().distance(pointed()) <= aim.pointer().reach())
-        .map(t -> point(onWall(t.wall()), Snap.Kind.ON_SIDE, Messages.text("snap.on", t.name())));
+        .map(t -> new Hold(onWall(t.wall()), Snap.Kind.ON_SIDE, about("snap.on", t)));
+  }
+
+  private static Supplier<String> about(String key, Target target) {
+    return () -> Messages.text(key, target.name().get());
   }
 
   /** The foot on a wall, in whole steps from the wall's nearer end. */
@@ -116,13 +121,13 @@ public final class Snapper {
     double length = wall.length();
     double along = Math.max(0, Math.min(length, wall.along(pointed())));
     boolean fromStart = along <= length / 2;
-    double rounded = rounded(fromStart ? along : length - along);
+    double rounded = Math.min(length, rounded(fromStart ? along : length - along));
     return fromStart
-        ? wall.from().plus(wall.direction().times(Math.min(rounded, length)))
-        : wall.to().minus(wall.direction().times(Math.min(rounded, length)));
+        ? wall.from().plus(wall.direction().times(rounded))
+        : wall.to().minus(wall.direction().times(rounded));
   }
 
-  /** Lines within reach that may hold the pointer. */
+  /** Lines that may hold the pointer. */
   private List<Guide> lines() {
     List<Guide> lines = new ArrayList<>();
     if (on.contains(Snap.Kind.IN_LINE)) {
@@ -142,12 +147,9 @@ public final class Snapper {
         || guide.kind() == Snap.Kind.SQUARE && off <= SQUARE_HOLD * pulled;
   }
 
-  /** Crossings of those lines with each other and with walls. */
-  private Stream<Snap> crossings(List<Guide> lines) {
-    if (!on.contains(Snap.Kind.CROSSING)) {
-      return Stream.empty();
-    }
-    List<Snap> found = new ArrayList<>();
+  /** Crossings of those lines with each other. */
+  private Stream<Hold> crossings(List<Guide> lines) {
+    List<Hold> found = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       for (int k = i + 1; k < lines.size(); k++) {
         Guide a = lines.get(i);
@@ -160,39 +162,46 @@ public final class Snapper {
     return found.stream();
   }
 
-  private static Snap crossing(Point at, Guide a, Guide b) {
-    List<Segment> shown = new ArrayList<>(a.shownTo(at));
-    shown.addAll(b.shownTo(at));
-    String reason =
-        a.reason().equals(b.reason())
-            ? a.reason()
-            : Messages.text("snap.both", a.reason(), b.reason());
-    return new Snap(at, Snap.Kind.CROSSING, reason, shown);
+  /** Two lines that both hold the pointer may cross a little beyond reach. */
+  private boolean near(Point at, Guide a, Guide b) {
+    double off = Math.max(a.distance(pointed()), b.distance(pointed()));
+    return at.distance(pointed()) <= CROSSING_REACH * Math.max(aim.pointer().reach(), off);
   }
 
-  private Optional<Snap> onLine(List<Guide> lines, Snap.Kind kind) {
+  private static Hold crossing(Point at, Guide a, Guide b) {
+    List<Segment> shown = new ArrayList<>(a.shownTo(at));
+    shown.addAll(b.shownTo(at));
+    return new Hold(at, Snap.Kind.CROSSING, () -> both(a.reason().get(), b.reason().get()), shown);
+  }
+
+  private static String both(String one, String other) {
+    return one.equals(other) ? one : Messages.text("snap.both", one, other);
+  }
+
+  private Optional<Hold> onLine(List<Guide> lines, Snap.Kind kind) {
     return lines.stream()
         .filter(g -> g.kind() == kind)
         .min(Comparator.comparingDouble(g -> g.distance(pointed())))
         .map(
             g -> {
               Point at = g.foot(pointed(), step());
-              return new Snap(at, kind, g.reason(), g.shownTo(at));
+              return new Hold(at, kind, g.reason(), g.shownTo(at));
             });
   }
 
-  private Optional<Snap> grid() {
+  private Optional<Hold> grid() {
     if (step() == 0) {
       return Optional.empty();
     }
     Point origin = aim.origin().orElse(new Point(0, 0));
     Point off = pointed().minus(origin);
-    String reason =
-        aim.origin().isPresent()
-            ? Messages.text("snap.steps", LengthText.of(step(), unit))
-            : Messages.text("snap.grid");
-    return Optional.of(
-        point(origin.plus(new Point(rounded(off.x()), rounded(off.y()))), Snap.Kind.GRID, reason));
+    Point at = origin.plus(new Point(rounded(off.x()), rounded(off.y())));
+    Supplier<String> reason =
+        () ->
+            aim.origin().isPresent()
+                ? Messages.text("snap.steps", Naming.length(plan, step()))
+                : Messages.text("snap.grid");
+    return Optional.of(new Hold(at, Snap.Kind.GRID, reason));
   }
 
   private double step() {
@@ -203,21 +212,13 @@ public final class Snapper {
     return step() == 0 ? length : Math.rint(length / step()) * step();
   }
 
-  private Optional<Snap> nearest(Stream<Snap> snaps) {
-    return snaps.min(Comparator.comparingDouble(s -> s.at().distance(pointed())));
+  private Optional<Hold> nearest(Stream<Hold> holds) {
+    return holds
+        .filter(h -> on.contains(h.kind()))
+        .min(Comparator.comparingDouble(h -> h.at().distance(pointed())));
   }
 
-  private boolean within(Point at, double reach) {
-    return at.distance(pointed()) <= reach;
-  }
-
-  /** Two lines that both hold the pointer may cross a little beyond reach. */
-  private boolean near(Point at, Guide a, Guide b) {
-    double off = Math.max(a.distance(pointed()), b.distance(pointed()));
-    return within(at, CROSSING_REACH * Math.max(aim.pointer().reach(), off));
-  }
-
-  private static Snap point(Point at, Snap.Kind kind, String reason) {
-    return new Snap(at, kind, reason, List.of());
+  private boolean within(Hold hold) {
+    return hold.at().distance(pointed()) <= aim.pointer().reach();
   }
 }

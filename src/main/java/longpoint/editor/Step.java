@@ -38,6 +38,16 @@ public record Step(ToolState next, Outcome outcome, Optional<Selection> selectio
     return new Step(next, new Outcome.Refuse(why), Optional.empty());
   }
 
+  /** The plan it shows or settles on; empty when it leaves the plan alone. */
+  public Optional<Plan> plan() {
+    if (outcome instanceof Outcome.Commit commit) {
+      return Optional.of(commit.plan());
+    }
+    return outcome instanceof Outcome.Preview preview
+        ? Optional.of(preview.plan())
+        : Optional.empty();
+  }
+
   public Step selecting(Selection selection) {
     return new Step(next, outcome, Optional.of(selection));
   }

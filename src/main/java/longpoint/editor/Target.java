@@ -2,14 +2,14 @@ package longpoint.editor;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.function.Supplier;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 
 /**
- * A wall that a pointer can snap to.
+ * A wall that a pointer can snap to. Its words are made only when it is the one that holds.
  *
  * @param wall its line; not of zero length
  * @param name e.g. "the north wall of House"
@@ -18,31 +18,38 @@ import longpoint.plan.Plan;
  * @param ends whether the pointer may snap to its first corner
  * @param whole whether the pointer may snap to the wall itself
  */
-record Target(Segment wall, String name, String corner, String level, boolean ends, boolean whole) {
+record Target(
+    Segment wall,
+    Supplier<String> name,
+    Supplier<String> corner,
+    Supplier<String> level,
+    boolean ends,
+    boolean whole) {
   /** Walls of the plan in order, then the sides drawn so far. */
   static List<Target> of(Plan plan, Aim aim) {
     List<Target> targets = new ArrayList<>();
     for (Part part : plan.parts()) {
       if (!aim.leaveOut().contains(Ref.part(part.id()))) {
-        addWalls(targets, part, aim.leaveOut());
+        addWalls(targets, part, aim);
       }
     }
     addDrawn(targets, aim.drawn());
     return targets;
   }
 
-  private static void addWalls(List<Target> targets, Part part, Set<Ref> leaveOut) {
+  private static void addWalls(List<Target> targets, Part part, Aim aim) {
     for (int i = 0; i < part.sideCount(); i++) {
       Segment wall = part.side(i);
+      int side = i;
       if (wall.length() > 0) {
         targets.add(
             new Target(
                 wall,
-                WallName.of(part, i),
-                Messages.text("snap.corner", part.name()),
-                Messages.text("snap.level.corner", part.name()),
-                !leaveOut.contains(Ref.corner(part.id(), i)),
-                !leaveOut.contains(Ref.side(part.id(), i))));
+                () -> WallName.of(part, side),
+                () -> Messages.text("snap.corner", part.name()),
+                () -> Messages.text("snap.level.corner", part.name()),
+                !aim.leaveOut().contains(Ref.corner(part.id(), i)),
+                !aim.leaveOut().contains(Ref.side(part.id(), i))));
       }
     }
   }
@@ -50,13 +57,14 @@ record Target(Segment wall, String name, String corner, String level, boolean en
   private static void addDrawn(List<Target> targets, List<Point> drawn) {
     for (int i = 0; i + 1 < drawn.size(); i++) {
       if (!drawn.get(i).equals(drawn.get(i + 1))) {
+        boolean first = i == 0;
         boolean last = i + 2 == drawn.size();
         targets.add(
             new Target(
                 new Segment(drawn.get(i), drawn.get(i + 1)),
-                Messages.text(last ? "wall.last" : "wall.drawn"),
-                Messages.text(i == 0 ? "snap.start" : "snap.drawn"),
-                Messages.text(i == 0 ? "snap.level.start" : "snap.level.drawn"),
+                () -> Messages.text(last ? "wall.last" : "wall.drawn"),
+                () -> Messages.text(first ? "snap.start" : "snap.drawn"),
+                () -> Messages.text(first ? "snap.level.start" : "snap.level.drawn"),
                 true,
                 true));
       }

@@ -14,6 +14,7 @@ import longpoint.plan.Plan;
  * <p>Typed figures: while the state {@link #wantsText wants} some, the window passes characters to
  * {@link #type}; Backspace then takes back a character and Enter hands the figures to the state. A
  * figure that cannot be read stays as typed and {@link #entryProblem} says what is wrong with it.
+ * What Enter would make of the figures shows as they are typed.
  *
  * <p>Escape backs out one step: first the typed text, then the gesture step by step, then to the
  * home tool, then the selection.
@@ -32,6 +33,7 @@ public final class ToolRunner {
   private Tool tool;
   private ToolState state;
   private Optional<Plan> preview = Optional.empty();
+  private Optional<Step> foreseen = Optional.empty();
   private Optional<String> refusal = Optional.empty();
   private Optional<Pointer> last = Optional.empty();
   private Optional<Point> refusedAt = Optional.empty();
@@ -55,18 +57,26 @@ public final class ToolRunner {
     return document;
   }
 
-  /** The plan to show: the preview of a gesture under way, or the settled plan. */
+  /**
+   * The plan to show: what the typed figures would make, the preview of a gesture under way, or the
+   * settled plan.
+   */
   public Plan shown() {
-    return preview.orElse(document.plan());
+    return foreseen.flatMap(Step::plan).or(() -> preview).orElse(document.plan());
   }
 
   /** Whether {@link #shown} is not settled yet. */
   public boolean previewing() {
-    return preview.isPresent();
+    return shown() != document.plan();
   }
 
   public Overlay overlay() {
-    return state.overlay(scene());
+    // Where figures would finish the gesture, the lines of the gesture stay beside what they make.
+    return foreseen
+        .filter(f -> !(f.outcome() instanceof Outcome.Commit))
+        .map(Step::next)
+        .orElse(state)
+        .overlay(scene());
   }
 
   /** A sentence: why the last thing could not be done, or what the pointer will do next. */
@@ -145,6 +155,7 @@ public final class ToolRunner {
     }
     entry += text;
     entryProblem = Optional.empty();
+    foresee();
     tell();
     return true;
   }
@@ -216,6 +227,7 @@ public final class ToolRunner {
         } else {
           entry = entry.substring(0, entry.offsetByCodePoints(entry.length(), -1));
           entryProblem = Optional.empty();
+          foresee();
         }
       }
       default -> feed(new Event.Pressing(key));
@@ -261,6 +273,19 @@ public final class ToolRunner {
     }
     carry(step.outcome());
     step.selection().ifPresent(document::select);
+    foresee();
+  }
+
+  /** Works out what Enter would do with the figures typed so far. */
+  private void foresee() {
+    foreseen = Optional.empty();
+    if (!entry.isBlank()
+        && TypedText.read(entry, state.wants(), document.plan().unit())
+            instanceof Reading.Good good) {
+      foreseen =
+          Optional.of(state.on(new Event.Typed(good.entry()), scene()))
+              .filter(step -> !(step.outcome() instanceof Outcome.Refuse));
+    }
   }
 
   /** Whether what was refused is still being read: nothing new is tried and the hand is still. */
@@ -298,6 +323,7 @@ public final class ToolRunner {
   }
 
   private void clearEntry() {
+    foreseen = Optional.empty();
     entry = "";
     entryProblem = Optional.empty();
   }

@@ -1,5 +1,7 @@
 package longpoint.editor.tools;
 
+import java.util.Optional;
+import longpoint.editor.Event;
 import longpoint.geometry.Point;
 import longpoint.plan.Motion;
 
@@ -10,6 +12,17 @@ final class Compass {
   /** A step of a length in a direction; quarter turns are exact. */
   static Point step(double length, double degrees) {
     return Motion.turn(new Point(0, 0), degrees).on(new Point(length, 0));
+  }
+
+  /** The unit step that an arrow key points in. */
+  static Optional<Point> arrow(Event.Key key) {
+    return switch (key) {
+      case RIGHT -> Optional.of(new Point(1, 0));
+      case UP -> Optional.of(new Point(0, 1));
+      case LEFT -> Optional.of(new Point(-1, 0));
+      case DOWN -> Optional.of(new Point(0, -1));
+      case ENTER, ESCAPE, BACKSPACE, DELETE -> Optional.empty();
+    };
   }
 
   /** The direction from one point to another, from 0 to just below 360. */

@@ -11,6 +11,7 @@ import longpoint.editor.Snap;
 import longpoint.editor.Snapper;
 import longpoint.editor.Step;
 import longpoint.editor.ToolState;
+import longpoint.geometry.Point;
 
 /** A box waits for its first corner. */
 record FirstCorner(BoxUse use, Optional<Snap> pointed) implements ToolState {
@@ -27,6 +28,11 @@ record FirstCorner(BoxUse use, Optional<Snap> pointed) implements ToolState {
           event instanceof Event.Pressed
               ? new OppositeCorner(use, snap.at(), snap)
               : new FirstCorner(use, Optional.of(snap)));
+    }
+    if (event instanceof Event.Typed) {
+      // A size typed straight away: from the pointer, or without one from the plan's own zero.
+      Snap here = pointed.orElse(Snap.free(new Point(0, 0)));
+      return new OppositeCorner(use, here.at(), here).on(event, scene);
     }
     return Step.to(this);
   }
@@ -48,6 +54,6 @@ record FirstCorner(BoxUse use, Optional<Snap> pointed) implements ToolState {
 
   @Override
   public Set<Entry.Kind> wants() {
-    return Set.of();
+    return Set.of(Entry.Kind.SIZE);
   }
 }

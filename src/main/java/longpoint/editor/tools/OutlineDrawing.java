@@ -38,10 +38,10 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
   @Override
   public Step on(Event event, Scene scene) {
     if (event instanceof Event.Moved moved) {
-      return Step.to(new OutlineDrawing(corners, snap(moved.pointer(), scene)));
+      return new OutlineDrawing(corners, snap(moved.pointer(), scene)).shown(scene);
     }
     if (event instanceof Event.Dragged dragged) {
-      return Step.to(new OutlineDrawing(corners, snap(dragged.pointer(), scene)));
+      return new OutlineDrawing(corners, snap(dragged.pointer(), scene)).shown(scene);
     }
     if (event instanceof Event.Pressed pressed) {
       return press(pressed.pointer(), scene);
@@ -53,13 +53,40 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
       return typed(typed.entry(), scene);
     }
     if (event instanceof Event.Pressing pressing) {
-      return switch (pressing.key()) {
-        case ENTER -> close(scene);
-        case BACKSPACE -> Step.to(shorter());
-        default -> Step.to(this);
-      };
+      return key(pressing.key(), scene);
     }
     return Step.to(this);
+  }
+
+  private Step key(Event.Key key, Scene scene) {
+    return switch (key) {
+      case ENTER -> close(scene);
+      case BACKSPACE ->
+          shorter() instanceof OutlineDrawing less ? less.shown(scene) : Step.revert(shorter());
+      default ->
+          Compass.arrow(key)
+              .map(along -> new OutlineDrawing(corners, arrow(along, scene)).shown(scene))
+              .orElse(Step.to(this));
+    };
+  }
+
+  /** The answer that shows what closing the outline here would make, where it could stand. */
+  private Step shown(Scene scene) {
+    List<Point> closed = new ArrayList<>(corners);
+    if (!pointed.at().equals(last()) && !pointed.at().equals(corners.get(0))) {
+      closed.add(pointed.at());
+    }
+    return Loop.wrong(closed).isEmpty()
+        ? Step.preview(this, scene.plan().withPart(part(closed, scene.plan())))
+        : Step.revert(this);
+  }
+
+  /** Points in the direction of an arrow key, for a length to be typed. */
+  private Snap arrow(Point along, Scene scene) {
+    double far = Math.max(scene.settings().grid(), last().distance(pointed.at()));
+    Point at = last().plus(along.times(far > 0 ? far : 1));
+    String reason = Messages.text(along.y() == 0 ? "snap.page.parallel" : "snap.page.square");
+    return new Snap(at, Snap.Kind.SQUARE, reason, List.of());
   }
 
   private Snap snap(Pointer pointer, Scene scene) {
@@ -102,7 +129,7 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
     }
     List<Point> more = new ArrayList<>(corners);
     more.add(corner);
-    return Step.to(new OutlineDrawing(more, snap));
+    return new OutlineDrawing(more, snap).shown(scene);
   }
 
   private Step close(Scene scene) {
@@ -111,13 +138,16 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
       return Step.refuse(this, wrong.get());
     }
     Plan plan = scene.plan();
-    Ring drawn = new Ring(corners);
-    Part part =
-        NewPart.hipped(
-            plan, NewPart.stem(plan), drawn.counterClockwise() ? drawn : drawn.reversed());
+    Part part = part(corners, plan);
     return Step.commit(
             new OutlineStart(), Messages.text("draw.done", part.name()), plan.withPart(part))
         .selecting(Selection.of(Ref.part(part.id())));
+  }
+
+  private static Part part(List<Point> corners, Plan plan) {
+    Ring drawn = new Ring(corners);
+    return NewPart.hipped(
+        plan, NewPart.stem(plan), drawn.counterClockwise() ? drawn : drawn.reversed());
   }
 
   private Point last() {

@@ -13,6 +13,7 @@ import longpoint.editor.Snap;
 import longpoint.editor.Snapper;
 import longpoint.editor.Step;
 import longpoint.editor.ToolState;
+import longpoint.geometry.Point;
 
 /** An outline waits for its first corner. */
 record OutlineStart(Optional<Snap> pointed) implements ToolState {
@@ -29,6 +30,11 @@ record OutlineStart(Optional<Snap> pointed) implements ToolState {
           event instanceof Event.Pressed
               ? new OutlineDrawing(List.of(snap.at()), snap)
               : new OutlineStart(Optional.of(snap)));
+    }
+    if (event instanceof Event.Pressing pressing && pressing.key() == Event.Key.ENTER) {
+      // Without a pointer an outline starts from the plan's own zero.
+      Snap here = pointed.orElse(Snap.free(new Point(0, 0)));
+      return Step.to(new OutlineDrawing(List.of(here.at()), here));
     }
     return Step.to(this);
   }

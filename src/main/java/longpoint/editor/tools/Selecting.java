@@ -67,16 +67,12 @@ record Selecting(Optional<Ref> hover) implements ToolState {
   }
 
   private Step key(Event.Key key, Scene scene) {
+    if (key == Event.Key.DELETE || key == Event.Key.BACKSPACE) {
+      return new Step(
+          this, PlanCommands.delete(scene.selection()).on(scene.plan()), Optional.empty());
+    }
     double step = scene.settings().grid() > 0 ? scene.settings().grid() : 1;
-    return switch (key) {
-      case DELETE, BACKSPACE ->
-          new Step(this, PlanCommands.delete(scene.selection()).on(scene.plan()), Optional.empty());
-      case LEFT -> nudge(new Point(-step, 0), scene);
-      case RIGHT -> nudge(new Point(step, 0), scene);
-      case UP -> nudge(new Point(0, step), scene);
-      case DOWN -> nudge(new Point(0, -step), scene);
-      case ENTER, ESCAPE -> Step.to(this);
-    };
+    return Compass.arrow(key).map(along -> nudge(along.times(step), scene)).orElse(Step.to(this));
   }
 
   private Step nudge(Point by, Scene scene) {

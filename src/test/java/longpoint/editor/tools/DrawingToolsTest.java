@@ -170,6 +170,71 @@ class DrawingToolsTest {
     assertThat(hand.plan().parts()).extracting("plateHeight").containsOnly(120.0);
   }
 
+  @Test
+  void anOutlineCanBeDrawnFromTheKeyboardAlone() {
+    check(
+        Houses.empty(),
+        Tools.OUTLINE,
+        "enter; right; type 24'3-1/2\"; enter; up; type 12'6; enter; left; type 24'3-1/2\"; enter;"
+            + "enter",
+        "main 0,0 291.5,0 291.5,150 0,150 | EEEE");
+  }
+
+  @Test
+  void theRoofToBeShowsWhileTheOutlineIsDrawn() {
+    Hand hand = new Hand(Houses.empty(), Tools.OUTLINE).does("click 0 0; click 240 0");
+    assertThat(hand.runner().previewing()).isFalse();
+    hand.does("move 240 120");
+    assertThat(Hand.print(hand.runner().shown())).containsExactly("main 0,0 240,0 240,120 | EEE");
+    hand.does("click 240 120; move 0 120");
+    assertThat(hand.runner().shown().parts().get(0).sideCount()).isEqualTo(4);
+    // Where it could not close there is nothing to show.
+    hand.does("move 120 -60");
+    assertThat(hand.runner().previewing()).isFalse();
+    assertThat(hand.plan().parts()).isEmpty();
+  }
+
+  // Typing
+
+  @Test
+  void typedFiguresShowWhatEnterWouldMake() {
+    Hand hand = new Hand(Houses.empty(), Tools.RECTANGLE).does("click 0 0; type 20' x 1");
+    assertThat(Hand.print(hand.runner().shown()))
+        .containsExactly("main 0,0 240,0 240,1 0,1 | EGEG");
+    hand.does("type 0'");
+    String part = "main 0,0 240,0 240,120 0,120 | EGEG";
+    assertThat(Hand.print(hand.runner().shown())).containsExactly(part);
+    assertThat(hand.runner().document().done()).isEmpty();
+    hand.does("type -");
+    assertThat(hand.runner().previewing()).isFalse();
+    hand.does("backspace; enter");
+    assertThat(Hand.print(hand.plan())).containsExactly(part);
+  }
+
+  @Test
+  void aTypedSideShowsBeforeItIsDrawn() {
+    Hand hand = new Hand(Houses.empty(), Tools.OUTLINE).does("click 0 0; move 90 0; type 20'");
+    assertThat(hand.runner().overlay().lines())
+        .anyMatch(l -> l.at().to().equals(new Point(240, 0)));
+    hand.does("escape");
+    assertThat(hand.runner().overlay().lines())
+        .noneMatch(l -> l.at().to().equals(new Point(240, 0)));
+  }
+
+  @Test
+  void aSizeTypedStraightAwayStartsAtThePointerOrAtZero() {
+    check(
+        Houses.empty(),
+        Tools.RECTANGLE,
+        "type 40' x 28'; enter",
+        "main 0,0 480,0 480,336 0,336 | EGEG");
+    check(
+        Houses.empty(),
+        Tools.RECTANGLE,
+        "move 60 61; type 40' x 28'; enter",
+        "main 60,60 540,60 540,396 60,396 | EGEG");
+  }
+
   // Rectangle
 
   @Test

@@ -17,6 +17,7 @@ import longpoint.editor.Pointer;
 import longpoint.editor.ToolRunner;
 import longpoint.editor.ToolState;
 import longpoint.geometry.Point;
+import longpoint.geometry.Ring;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,14 +28,15 @@ import org.junit.jupiter.params.provider.EnumSource;
  * leads back to the very plan it started from, and Escape always leads out without a trace.
  */
 class RandomUserTest {
-  private static final int USERS = 150;
-  private static final int ACTIONS = 60;
+  private static final int USERS = 40;
+  private static final int ACTIONS = 80;
   private static final List<String> TEXTS =
       List.of("24'3-1/2\"", "12' x 10'", "90", "45", "120", "nonsense", "0", "-3", "6' < 30", "x");
 
   @ParameterizedTest
   @EnumSource(Tools.class)
   void nothingThrowsAndOnlyCommitsChangeTheDocument(Tools tool) {
+    int commits = 0;
     for (int seed = 0; seed < USERS; seed++) {
       Random random = new Random(seed * 31L + tool.ordinal());
       Plan first = start(random);
@@ -49,15 +51,21 @@ class RandomUserTest {
           for (int k = 0; k < burst; k++) {
             act(runner, aim, random, did);
           }
-          if (random.nextInt(8) == 0) {
+          if (random.nextInt(12) == 0) {
+            clickRoundABox(runner, random, did);
+          }
+          if (random.nextInt(30) == 0) {
             escapeLeavesNoTrace(runner, tool);
           }
         }
+        commits += runner.document().done().size();
         undoLeadsBack(runner, first);
       } catch (RuntimeException | AssertionError e) {
         throw new AssertionError("user " + seed + " of " + tool + " did " + did, e);
       }
     }
+    // The walk means something only if it gets somewhere.
+    assertThat(commits).isGreaterThan(tool == Tools.MEASURE ? -1 : 20);
   }
 
   private static Plan start(Random random) {
@@ -84,8 +92,8 @@ class RandomUserTest {
 
   private static void act(ToolRunner runner, Point aim, Random random, List<String> did) {
     Pointer pointer = new Pointer(aim, Hand.REACH, held(random));
-    int choice = random.nextInt(12);
-    if (choice == 11) {
+    int choice = random.nextInt(40);
+    if (choice < 3) {
       String text = TEXTS.get(random.nextInt(TEXTS.size()));
       did.add("type " + text);
       runner.type(text);
@@ -93,16 +101,35 @@ class RandomUserTest {
       return;
     }
     Event event =
-        switch (choice) {
-          case 0, 1, 2 -> new Event.Moved(pointer);
-          case 3, 4, 5 -> new Event.Pressed(pointer);
-          case 6, 7 -> new Event.Dragged(pointer);
-          case 8 -> new Event.Released(pointer);
-          case 9 -> new Event.DoubleClicked(pointer);
-          default -> new Event.Pressing(key(random));
-        };
+        choice < 11
+            ? new Event.Moved(pointer)
+            : choice < 23
+                ? new Event.Pressed(pointer)
+                : choice < 29
+                    ? new Event.Dragged(pointer)
+                    : choice < 36
+                        ? new Event.Released(pointer)
+                        : choice < 37
+                            ? new Event.DoubleClicked(pointer)
+                            : new Event.Pressing(key(random));
     did.add(event.toString());
     send(runner, event);
+  }
+
+  /** What a user in earnest does now and then: four clicks round a box, and Enter. */
+  private static void clickRoundABox(ToolRunner runner, Random random, List<String> did) {
+    double x = random.nextInt(900) - 200;
+    double y = random.nextInt(800) - 300;
+    double w = 20 + random.nextInt(100);
+    double h = 20 + random.nextInt(100);
+    for (Point p : Ring.of(x, y, x + w, y, x + w, y + h, x, y + h).points()) {
+      Pointer pointer = new Pointer(p, Hand.REACH, Set.of());
+      did.add("click " + p);
+      send(runner, new Event.Moved(pointer));
+      send(runner, new Event.Pressed(pointer));
+      send(runner, new Event.Released(pointer));
+    }
+    send(runner, new Event.Pressing(Event.Key.ENTER));
   }
 
   private static Event.Key key(Random random) {
