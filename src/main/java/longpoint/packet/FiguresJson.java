@@ -12,6 +12,7 @@ import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.pipeline.Design;
 import longpoint.plan.Problem;
+import longpoint.surface.LineFigures;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
 
@@ -51,7 +52,7 @@ public final class FiguresJson {
     ArrayNode planes = surface.putArray("planes");
     design.surface().planes().forEach(p -> planes.add(plane(p)));
     ArrayNode lines = surface.putArray("lines");
-    design.surface().lines().forEach(l -> lines.add(line(l)));
+    design.surface().lines().forEach(l -> lines.add(line(l, design.surface().figures(l))));
     return surface;
   }
 
@@ -89,17 +90,28 @@ public final class FiguresJson {
     return NODES.arrayNode().add(p.x()).add(p.y()).add(p.z());
   }
 
-  private static ObjectNode line(RoofLine line) {
+  private static ObjectNode line(RoofLine line, LineFigures figures) {
     ObjectNode node = NODES.objectNode();
     node.put("id", line.id());
     node.put("kind", line.kind().key());
     node.set("from", point(line.from()));
     node.set("to", point(line.to()));
-    node.put("length", line.length());
-    node.put("run", line.run());
-    node.put("rise", line.rise());
+    node.put("length", figures.length());
+    node.put("run", figures.run());
+    node.put("rise", figures.rise());
+    node.put("bearing", figures.bearing());
+    node.put("degrees", figures.degrees());
+    figures.dihedral().ifPresent(angle -> node.put("dihedral", angle));
     ArrayNode planes = node.putArray("planes");
     line.planes().forEach(planes::add);
+    ArrayNode beside = node.putArray("beside");
+    for (LineFigures.Beside side : figures.sides()) {
+      beside
+          .addObject()
+          .put("plane", side.plane())
+          .put("planAngle", side.planAngle())
+          .put("backing", side.backing());
+    }
     return node;
   }
 

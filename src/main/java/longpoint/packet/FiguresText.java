@@ -3,15 +3,19 @@ package longpoint.packet;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import longpoint.pipeline.Design;
 import longpoint.plan.Part;
 import longpoint.plan.Problem;
+import longpoint.surface.LineFigures;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
 import longpoint.units.FigureText;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
+import longpoint.units.Rounding;
 import longpoint.units.Slope;
 import longpoint.units.SlopeText;
 
@@ -33,6 +37,7 @@ public final class FiguresText {
     text.problems();
     text.planes();
     text.lines();
+    text.hipsAndValleys();
     text.lineTotals();
     return text.out.toString();
   }
@@ -91,6 +96,39 @@ public final class FiguresText {
           String.join(" ", l.planes()));
     }
     section("Roof lines", table);
+  }
+
+  private void hipsAndValleys() {
+    TextTable table =
+        new TextTable("line", "between", "angle", "in plan", "backing", "planes meet at", "drop");
+    for (RoofLine l : design.surface().lines()) {
+      if (l.kind() == LineKind.HIP || l.kind() == LineKind.VALLEY) {
+        LineFigures figures = design.surface().figures(l);
+        double stock = design.plan().part(partOf(l)).orElseThrow().frame().thickness();
+        table.row(
+            l.kind().key(),
+            String.join(" ", l.planes()),
+            FigureText.angle(figures.degrees()),
+            each(figures, LineFigures.Beside::planAngle),
+            each(figures, LineFigures.Beside::backing),
+            figures.dihedral().isPresent()
+                ? FigureText.angle(figures.dihedral().getAsDouble())
+                : "",
+            LengthText.small(figures.drop(stock), unit, Rounding.NEAREST));
+      }
+    }
+    section("Hips and valleys: in plan and backing for each plane, drop for one thickness", table);
+  }
+
+  private static String partOf(RoofLine line) {
+    String plane = line.planes().get(0);
+    return plane.substring(0, plane.lastIndexOf('/'));
+  }
+
+  private static String each(LineFigures figures, ToDoubleFunction<LineFigures.Beside> angle) {
+    return figures.sides().stream()
+        .map(side -> FigureText.angle(angle.applyAsDouble(side)))
+        .collect(Collectors.joining(" "));
   }
 
   private void lineTotals() {
