@@ -11,9 +11,15 @@ import java.util.Arrays;
  * point; it does not know when they meet. That is found by {@link WholeFront}.
  *
  * <p>Conventions at meetings, where more than one roof could be drawn, are laid down in
- * docs/decisions/sweep-conventions.md.
+ * docs/decisions/0010-what-the-sweep-decides.md.
  */
 final class Front {
+  /**
+   * A length that changes slower than this share of the fastest side's speed does not change: what
+   * bounds it runs parallel but for rounding.
+   */
+  static final double STILL = 1e-13;
+
   /** Node of a corner that only marks where a stretch parts. */
   static final int NOWHERE = -1;
 
@@ -99,6 +105,11 @@ final class Front {
     return py[v] + vy[v] * (t - since[v]);
   }
 
+  /** How fast a corner moves, within a factor of √2. */
+  double pace(int v) {
+    return Math.abs(vx[v]) + Math.abs(vy[v]);
+  }
+
   /** How far a point lies ahead of a side at a time; negative behind it. */
   double ahead(int side, double x, double y, double t) {
     return sides.nx[side] * x + sides.ny[side] * y - sides.c[side] - sides.speed[side] * t;
@@ -122,11 +133,21 @@ final class Front {
     return v;
   }
 
-  /** Ends a corner's run at a node and leaves its trace between the two faces. */
+  /** Corners that have ended since this was last set to nothing. */
+  int ended;
+
+  int[] endings = new int[16];
+
+  /** Ends a corner's run at a node, which it keeps, and leaves its trace between the two faces. */
   void end(int v, int atNode) {
     alive[v] = false;
     living--;
+    if (ended == endings.length) {
+      endings = Arrays.copyOf(endings, 2 * ended);
+    }
+    endings[ended++] = v;
     traces.arc(node[v], atNode, in[v], out[v]);
+    node[v] = atNode;
   }
 
   void link(int before, int after) {
@@ -164,6 +185,24 @@ final class Front {
         && sides.speed[in[v]] != sides.speed[out[v]];
   }
 
+  /** A direction as a number from 0 to 4 once round; equal directions give bit-equal numbers. */
+  static double turn(double dx, double dy) {
+    if (dy >= 0) {
+      return dx >= 0 ? dy / (dx + dy) : 1 - dx / (dy - dx);
+    }
+    return dx < 0 ? 2 + dy / (dx + dy) : 3 + dx / (dx - dy);
+  }
+
+  /** How far a direction lies outside the wedge of ground at a corner; 0 within. */
+  double outsideWedge(int v, double dx, double dy) {
+    double start = turn(sides.ny[out[v]], -sides.nx[out[v]]);
+    double size = turn(-sides.ny[in[v]], sides.nx[in[v]]) - start;
+    double at = turn(dx, dy) - start;
+    size = size < 0 ? size + 4 : size;
+    at = at < 0 ? at + 4 : at;
+    return at <= size ? 0 : Math.min(at - size, 4 - at);
+  }
+
   private void set(int v) {
     int a = in[v];
     int b = out[v];
@@ -182,7 +221,7 @@ final class Front {
       return;
     }
     if (ax == -bx && ay == -by) {
-      bend[v] = 0;
+      // Folded: no corner can follow lines that run against each other.
       vx[v] = Double.NaN;
       vy[v] = Double.NaN;
       return;

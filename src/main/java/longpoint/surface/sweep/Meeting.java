@@ -111,16 +111,8 @@ final class Meeting {
     double dy = leaving ? -front.sides.nx[side] : front.sides.nx[side];
     ends[count] = v;
     leaves[count] = leaving;
-    angle[count] = turn(dx, dy);
+    angle[count] = Front.turn(dx, dy);
     count++;
-  }
-
-  /** Grows from 0 to 4 once round; equal directions give bit-equal numbers. */
-  private static double turn(double dx, double dy) {
-    if (dy >= 0) {
-      return dx >= 0 ? dy / (dx + dy) : 1 - dx / (dy - dx);
-    }
-    return dx < 0 ? 2 + dy / (dx + dy) : 3 + dx / (dx - dy);
   }
 
   /** By angle; at the same angle what leaves comes first: the wedge between has no ground. */

@@ -23,6 +23,31 @@ final class Order {
     return order;
   }
 
+  /** The places of points, from left to right and, of equal x, from below. */
+  static int[] of(double[] x, double[] y, int count) {
+    int[] order = of(x, count);
+    for (int i = 0; i < count; ) {
+      int j = i + 1;
+      while (j < count && x[order[j]] == x[order[i]]) {
+        j++;
+      }
+      if (j - i > 1) {
+        double[] keys = new double[j - i];
+        int[] same = new int[j - i];
+        for (int k = i; k < j; k++) {
+          keys[k - i] = y[order[k]];
+          same[k - i] = order[k];
+        }
+        int[] ranks = of(keys, j - i);
+        for (int k = i; k < j; k++) {
+          order[k] = same[ranks[k - i]];
+        }
+      }
+      i = j;
+    }
+    return order;
+  }
+
   private static void insert(double[] keys, int[] order, int from, int to) {
     for (int i = from + 1; i < to; i++) {
       int moved = order[i];

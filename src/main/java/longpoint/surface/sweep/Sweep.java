@@ -21,6 +21,12 @@ public final class Sweep {
    */
   private static final double[] REACH = {1e-10, 1e-11, 1e-9, 1e-12, 1e-8};
 
+  /** Up to here the whole front is looked at without tiles: it is faster. */
+  private static final int FEW = 24;
+
+  /** Up to here the whole front is tried where the tiles have failed. */
+  private static final int MANY = 300;
+
   private Sweep() {}
 
   /**
@@ -38,24 +44,54 @@ public final class Sweep {
     Sides sides = Sides.of(rings, speeds);
     int wrong = 0;
     for (double share : REACH) {
-      double reach = share * sides.diagonal;
-      Traces traces = new Traces(sides);
-      int trouble = new WholeFront(new Front(sides, traces), reach).run();
-      if (trouble < 0) {
-        Faces faces = Faces.of(sides, traces, reach);
-        trouble = Proof.firstWrong(sides, traces, faces);
-        if (trouble < 0) {
-          return result(rings, sides, traces, faces);
-        }
+      Attempt attempt = sides.given <= FEW ? whole(sides, share) : tiled(sides, share);
+      if (attempt.wrong < 0) {
+        return result(rings, sides, attempt);
       }
-      wrong = trouble;
+      wrong = attempt.wrong;
+    }
+    for (int i = 0; i < REACH.length && FEW < sides.given && sides.given <= MANY; i++) {
+      Attempt attempt = whole(sides, REACH[i]);
+      if (attempt.wrong < 0) {
+        return result(rings, sides, attempt);
+      }
     }
     int side = wrong < sides.given ? wrong : sides.corner[wrong];
     return new SweepResult.Failed(
         side, "the roof over this wall cannot be closed: change a slope or a corner near it");
   }
 
-  private static SweepResult result(List<Ring> rings, Sides sides, Traces traces, Faces faces) {
+  /** One run of an engine: what it left behind, and the first side that is wrong or -1. */
+  record Attempt(Traces traces, Faces faces, int wrong) {}
+
+  static Attempt whole(Sides sides, double share) {
+    double reach = share * sides.diagonal;
+    Traces traces = new Traces(sides);
+    return proved(sides, traces, new WholeFront(new Front(sides, traces), reach).run(), reach);
+  }
+
+  static Attempt tiled(Sides sides, double share) {
+    double reach = share * sides.diagonal;
+    Traces traces = new Traces(sides);
+    Tiles tiles = Paving.of(sides);
+    if (tiles == null) {
+      return new Attempt(traces, null, 0);
+    }
+    int trouble = new TiledFront(new Front(sides, traces), tiles, reach).run();
+    return proved(sides, traces, trouble, reach);
+  }
+
+  private static Attempt proved(Sides sides, Traces traces, int trouble, double reach) {
+    if (trouble >= 0) {
+      return new Attempt(traces, null, trouble);
+    }
+    Faces faces = Faces.of(sides, traces, reach);
+    return new Attempt(traces, faces, Proof.firstWrong(sides, traces, faces));
+  }
+
+  private static SweepResult result(List<Ring> rings, Sides sides, Attempt attempt) {
+    Traces traces = attempt.traces;
+    Faces faces = attempt.faces;
     List<SweepResult.Node> nodes = new ArrayList<>(traces.nodes);
     for (Ring ring : rings) {
       for (Point p : ring.points()) {

@@ -11,18 +11,17 @@ import java.util.Arrays;
  *
  * <ol>
  *   <li>{@link #nextEvent}: the earliest event on the front as it stands
- *   <li>{@link #gather}: corners that meet at that time, stretches cut where a corner touches
- *   <li>{@link Meeting}: every point of meeting sorted out into new corners
- *   <li>{@link Meeting#sweepUp}: loops without ground removed, lines that became one merged
+ *   <li>{@link Contacts}: what meets at that time, stretches cut where a corner touches
+ *   <li>{@link Meeting}: every point of meeting sorted out into new corners, loops without ground
+ *       removed, sides that came to lie in one line merged
  * </ol>
  */
 final class WholeFront {
   private final Front front;
   private final Sides sides;
-  private final Meeting meeting;
+  private final Contacts contacts;
   private final double reach;
   private final double still;
-  private int[] leader;
   private double[] x = new double[0];
   private double[] y = new double[0];
 
@@ -32,10 +31,9 @@ final class WholeFront {
   WholeFront(Front front, double reach) {
     this.front = front;
     this.sides = front.sides;
-    this.meeting = new Meeting(front, reach);
+    this.contacts = new Contacts(front, reach);
     this.reach = reach;
-    this.still = STILL * sides.fastest();
-    this.leader = new int[0];
+    this.still = Front.STILL * sides.fastest();
   }
 
   /** Sweeps until nothing is left. Returns the number of a side near the trouble, or -1. */
@@ -48,10 +46,8 @@ final class WholeFront {
         return front.trouble >= 0 ? front.trouble : anySide();
       }
       now = t;
-      carry(now);
       gather(now);
-      resolve(now);
-      meeting.sweepUp(now);
+      contacts.resolve();
     }
     return front.trouble;
   }
@@ -131,114 +127,13 @@ final class WholeFront {
     }
   }
 
-  /** Finds what meets at this time and groups it by point. */
   private void gather(double now) {
-    leader = Arrays.copyOf(leader, Math.max(leader.length, front.in.length));
+    contacts.open(now);
     for (int v = 0; v < front.count; v++) {
-      leader[v] = v;
-    }
-    for (int u = 0; u < front.count; u++) {
-      if (front.alive[u] && near(u, front.next[u]) && u != front.next[u]) {
-        join(u, front.next[u]);
-      }
-    }
-    int before = front.count;
-    for (int v = 0; v < before; v++) {
-      if (front.alive[v] && front.bend[v] <= 0) {
-        touch(v, now);
+      if (front.alive[v]) {
+        contacts.corner(v);
+        contacts.stretch(v);
       }
     }
   }
-
-  private void touch(int v, double now) {
-    for (int u = 0; u < front.count; u++) {
-      if (!front.alive[u] || front.out[u] == front.in[v] || front.out[u] == front.out[v]) {
-        continue;
-      }
-      int side = front.out[u];
-      double gap = front.ahead(side, x[v], y[v], now);
-      if (Math.abs(gap) > reach) {
-        continue;
-      }
-      int w = front.next[u];
-      double fromStart = front.along(side, x[v] - x[u], y[v] - y[u]);
-      double toEnd = front.along(side, x[w] - x[v], y[w] - y[v]);
-      if (fromStart < -reach || toEnd < -reach) {
-        continue;
-      }
-      if (fromStart <= reach) {
-        meet(v, u);
-      } else if (toEnd <= reach) {
-        meet(v, w);
-      } else {
-        cutAt(u, v, now);
-      }
-    }
-  }
-
-  /** Corners born together at one node have been sorted out already. */
-  private void meet(int v, int w) {
-    if (front.node[v] != front.node[w] || front.node[v] < 0) {
-      join(v, w);
-    }
-  }
-
-  private void cutAt(int u, int v, double now) {
-    int w = front.cut(u);
-    if (x.length < front.in.length) {
-      x = Arrays.copyOf(x, front.in.length);
-      y = Arrays.copyOf(y, front.in.length);
-      leader = Arrays.copyOf(leader, front.in.length);
-    }
-    x[w] = x[v];
-    y[w] = y[v];
-    leader[w] = w;
-    join(v, w);
-  }
-
-  private boolean near(int u, int w) {
-    return Math.abs(x[u] - x[w]) <= reach
-        && Math.abs(y[u] - y[w]) <= reach
-        && front.along(front.out[u], front.vx[w] - front.vx[u], front.vy[w] - front.vy[u]) <= 0;
-  }
-
-  private void join(int a, int b) {
-    int ra = find(a);
-    int rb = find(b);
-    leader[Math.max(ra, rb)] = Math.min(ra, rb);
-  }
-
-  private int find(int v) {
-    int root = v;
-    while (leader[root] != root) {
-      leader[root] = leader[leader[root]];
-      root = leader[root];
-    }
-    return root;
-  }
-
-  private void resolve(double now) {
-    int before = front.count;
-    int[] members = new int[before];
-    for (int v = 0; v < before; v++) {
-      if (!front.alive[v] || leader[v] != v) {
-        continue;
-      }
-      int size = 0;
-      for (int u = v; u < before; u++) {
-        if (front.alive[u] && find(u) == v) {
-          members[size++] = u;
-        }
-      }
-      if (size > 1) {
-        meeting.at(members, size, now);
-      }
-    }
-  }
-
-  /**
-   * A stretch that shrinks slower than this share of the fastest side's speed does not shrink: the
-   * corners at its ends run parallel but for rounding.
-   */
-  private static final double STILL = 1e-13;
 }

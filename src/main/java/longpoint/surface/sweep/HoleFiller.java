@@ -1,0 +1,313 @@
+package longpoint.surface.sweep;
+
+import java.util.Arrays;
+
+/**
+ * Tiles the holes between tiles and front. A hole's border is made of the open edges of the tiles
+ * around it and of bare stretches of the front; it is walked with the hole on the left and cut into
+ * ears, the roundest first. Corners that lie in line now are judged by where they are just after.
+ */
+final class HoleFiller {
+  private final Front front;
+  private final Tiles tiles;
+  private final TileClock clock;
+  private final IntList changed;
+  private double now;
+  private int stamp;
+
+  /** Border edges: from, to, and the tile edge beyond or {@link Tiles#WALL}. */
+  private final IntList from = new IntList();
+
+  private final IntList to = new IntList();
+  private final IntList beyond = new IntList();
+  private final IntList next = new IntList();
+  private int[] headAt = new int[0];
+  private int[] head = new int[0];
+
+  private int[] ring = new int[16];
+  private int[] ref = new int[16];
+  private double[] roundness = new double[16];
+
+  HoleFiller(Front front, Tiles tiles, TileClock clock, IntList changed) {
+    this.front = front;
+    this.tiles = tiles;
+    this.clock = clock;
+    this.changed = changed;
+  }
+
+  /** Border of the holes that could not be tiled: tile edges beyond, or ~corner for stretches. */
+  final IntList left = new IntList();
+
+  /** False when a border did not close. */
+  boolean closed;
+
+  /** Whether a hole whose corners all lie in line may be tiled. */
+  private boolean evenFlat;
+
+  void fill(IntList open, IntList walls, double time, boolean takeFlat) {
+    now = time;
+    evenFlat = takeFlat;
+    left.clear();
+    closed = true;
+    border(open, walls);
+    for (int i = 0; i < from.size && closed; i++) {
+      if (to.at[i] >= 0) {
+        walk(i);
+      }
+    }
+  }
+
+  private void border(IntList open, IntList walls) {
+    stamp++;
+    from.clear();
+    to.clear();
+    beyond.clear();
+    next.clear();
+    for (int i = 0; i < walls.size; i++) {
+      int u = walls.at[i];
+      add(u, front.next[u], Tiles.WALL);
+    }
+    for (int i = 0; i < open.size; i++) {
+      int e = open.at[i];
+      if (!tiles.alive[e / 3] || tiles.across[e] != Tiles.OPEN) {
+        continue;
+      }
+      int a = tiles.from(e);
+      int b = tiles.to(e);
+      // An open edge on a bare stretch, or back to back with another, needs no tile.
+      int twin = find(a, b, true);
+      if (twin >= 0) {
+        tiles.wall(e);
+        drop(twin);
+        continue;
+      }
+      twin = find(a, b, false);
+      if (twin >= 0) {
+        tiles.glue(e, beyond.at[twin]);
+        drop(twin);
+        continue;
+      }
+      add(b, a, e);
+    }
+  }
+
+  private void add(int a, int b, int across) {
+    if (a >= head.length) {
+      head = Arrays.copyOf(head, 2 * a + 64);
+      headAt = Arrays.copyOf(headAt, head.length);
+    }
+    next.add(headAt[a] == stamp ? head[a] : -1);
+    headAt[a] = stamp;
+    head[a] = from.size;
+    from.add(a);
+    to.add(b);
+    beyond.add(across);
+  }
+
+  /** A live border edge from a to b, of the wall kind or of the tile kind. */
+  private int find(int a, int b, boolean wall) {
+    for (int i = first(a); i >= 0; i = next.at[i]) {
+      if (to.at[i] == b && (beyond.at[i] == Tiles.WALL) == wall) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private int first(int a) {
+    return a < head.length && headAt[a] == stamp ? head[a] : -1;
+  }
+
+  private void drop(int i) {
+    to.at[i] = -1;
+  }
+
+  private void walk(int start) {
+    int size = 0;
+    int i = start;
+    do {
+      if (size == ring.length) {
+        ring = Arrays.copyOf(ring, 2 * size);
+        ref = Arrays.copyOf(ref, 2 * size);
+        roundness = Arrays.copyOf(roundness, 2 * size);
+      }
+      ring[size] = from.at[i];
+      ref[size++] = beyond.at[i];
+      int a = from.at[i];
+      int b = to.at[i];
+      if (i != start) {
+        drop(i);
+      }
+      i = following(a, b);
+    } while (i >= 0 && i != start);
+    drop(start);
+    if (i < 0) {
+      closed = false;
+    } else if (!ears(size)) {
+      for (int k = 0; k < leftSize; k++) {
+        left.add(ref[k] == Tiles.WALL ? ~ring[k] : ref[k]);
+      }
+    }
+  }
+
+  /** Of the border edges that leave b, the first clockwise from the way back to a. */
+  private int following(int a, int b) {
+    int best = -1;
+    double least = Double.POSITIVE_INFINITY;
+    int only = -1;
+    int count = 0;
+    for (int i = first(b); i >= 0; i = next.at[i]) {
+      if (to.at[i] >= 0) {
+        only = i;
+        count++;
+      }
+    }
+    if (count <= 1) {
+      return only;
+    }
+    double bx = front.x(b, now);
+    double by = front.y(b, now);
+    double back = Front.turn(front.x(a, now) - bx, front.y(a, now) - by);
+    for (int i = first(b); i >= 0; i = next.at[i]) {
+      if (to.at[i] < 0) {
+        continue;
+      }
+      double angle = back - Front.turn(front.x(to.at[i], now) - bx, front.y(to.at[i], now) - by);
+      angle = angle <= 0 ? angle + 4 : angle;
+      if (angle < least) {
+        least = angle;
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  /** What is left of the ring when no ear is found. */
+  private int leftSize;
+
+  private boolean ears(int corners) {
+    int size = corners;
+    if (size == 2) {
+      return close(ref[0], ref[1]);
+    }
+    boolean spiked = false;
+    for (int i = 0; i < size; i++) {
+      roundness[i] = roundness(i, size);
+      spiked |= size > 3 && roundness[i] <= 0 && spike(i, size);
+    }
+    if (spiked && !evenFlat) {
+      leftSize = size;
+      return false;
+    }
+    while (size > 3) {
+      int best = -1;
+      for (int i = 0; i < size; i++) {
+        if (roundness[i] > 0 && (best < 0 || roundness[i] > roundness[best]) && empty(i, size)) {
+          best = i;
+        }
+      }
+      if (best < 0) {
+        leftSize = size;
+        return false;
+      }
+      clip(best, size);
+      size--;
+      int at = best == size ? 0 : best;
+      int before = at == 0 ? size - 1 : at - 1;
+      roundness[at] = roundness(at, size);
+      roundness[before] = roundness(before, size);
+    }
+    if (!evenFlat && !(clock.turn(ring[0], ring[1], ring[2], now) > 0)) {
+      leftSize = 3;
+      return false;
+    }
+    int t = tile(ring[0], ring[1], ring[2], ref[0], ref[1]);
+    join(3 * t + 2, ref[2]);
+    return true;
+  }
+
+  private void clip(int ear, int size) {
+    int p = ear == 0 ? size - 1 : ear - 1;
+    int n = ear + 1 == size ? 0 : ear + 1;
+    int t = tile(ring[p], ring[ear], ring[n], ref[p], ref[ear]);
+    ref[p] = 3 * t + 2;
+    System.arraycopy(ring, ear + 1, ring, ear, size - ear - 1);
+    System.arraycopy(ref, ear + 1, ref, ear, size - ear - 1);
+    System.arraycopy(roundness, ear + 1, roundness, ear, size - ear - 1);
+  }
+
+  private boolean close(int a, int b) {
+    if (a < 0 && b < 0) {
+      return false;
+    }
+    if (a >= 0 && b >= 0) {
+      tiles.glue(a, b);
+    } else {
+      tiles.wall(Math.max(a, b));
+    }
+    return true;
+  }
+
+  private int tile(int a, int b, int c, int beyondAb, int beyondBc) {
+    int t = tiles.add(a, b, c);
+    changed.add(t);
+    join(3 * t, beyondAb);
+    join(3 * t + 1, beyondBc);
+    return t;
+  }
+
+  private void join(int edge, int across) {
+    if (across == Tiles.WALL) {
+      tiles.wall(edge);
+    } else {
+      tiles.glue(edge, across);
+    }
+  }
+
+  private double roundness(int i, int size) {
+    int p = ring[i == 0 ? size - 1 : i - 1];
+    int v = ring[i];
+    int n = ring[i + 1 == size ? 0 : i + 1];
+    double turn = clock.turn(p, v, n, now);
+    double longest = Math.max(span(p, v), Math.max(span(v, n), span(n, p)));
+    return turn / Math.max(longest, Double.MIN_NORMAL);
+  }
+
+  /** The border turns back on itself and will cross itself just after. */
+  private boolean spike(int i, int size) {
+    int p = ring[i == 0 ? size - 1 : i - 1];
+    int v = ring[i];
+    int n = ring[i + 1 == size ? 0 : i + 1];
+    double x = front.x(v, now);
+    double y = front.y(v, now);
+    double ax = front.x(p, now) - x;
+    double ay = front.y(p, now) - y;
+    double bx = front.x(n, now) - x;
+    double by = front.y(n, now) - y;
+    return ax * bx + ay * by > 0 && clock.inLine(p, v, n, now);
+  }
+
+  private double span(int a, int b) {
+    double dx = front.x(b, now) - front.x(a, now);
+    double dy = front.y(b, now) - front.y(a, now);
+    return dx * dx + dy * dy;
+  }
+
+  private boolean empty(int ear, int size) {
+    int p = ring[ear == 0 ? size - 1 : ear - 1];
+    int v = ring[ear];
+    int n = ring[ear + 1 == size ? 0 : ear + 1];
+    for (int i = 0; i < size; i++) {
+      int q = ring[i];
+      if (q != p
+          && q != v
+          && q != n
+          && clock.turn(p, v, q, now) >= 0
+          && clock.turn(v, n, q, now) >= 0
+          && clock.turn(n, p, q, now) >= 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

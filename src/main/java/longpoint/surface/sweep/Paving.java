@@ -1,0 +1,211 @@
+package longpoint.surface.sweep;
+
+import java.util.Arrays;
+
+/**
+ * Lays the first tiles: cuts the ground into triangles, joins them edge to edge, swaps edges until
+ * the tiles are as round as the outline lets them be (the fewer long thin ones, the fewer swaps
+ * while the front moves), and slips a tile under every step.
+ */
+final class Paving {
+  private final Sides sides;
+  private final Tiles tiles;
+
+  private Paving(Sides sides, Tiles tiles) {
+    this.sides = sides;
+    this.tiles = tiles;
+  }
+
+  /** The tiles, or null when the outline makes no sense. */
+  static Tiles of(Sides sides) {
+    Tiles tiles = new Tiles(2 * sides.count + 8);
+    if (!Cutting.into(tiles, sides)) {
+      return null;
+    }
+    Paving paving = new Paving(sides, tiles);
+    if (!paving.join()) {
+      return null;
+    }
+    paving.round();
+    paving.slipSteps();
+    return tiles;
+  }
+
+  private int following(int side) {
+    int next = sides.next[side];
+    return next < sides.given ? next : sides.corner[next];
+  }
+
+  private boolean join() {
+    int edges = 3 * tiles.count;
+    int room = Integer.highestOneBit(Math.max(8, edges)) << 1;
+    int[] drawer = new int[room];
+    Arrays.fill(drawer, -1);
+    int open = 0;
+    for (int e = 0; e < edges; e++) {
+      int a = tiles.from(e);
+      int b = tiles.to(e);
+      if (following(a) == b) {
+        tiles.wall(e);
+        continue;
+      }
+      int slot = slot(Math.min(a, b), Math.max(a, b), room);
+      while (true) {
+        int f = drawer[slot];
+        if (f == -1) {
+          drawer[slot] = e;
+          open++;
+          break;
+        }
+        if (tiles.from(f) == b && tiles.to(f) == a) {
+          if (tiles.across[f] != Tiles.OPEN) {
+            return false;
+          }
+          tiles.glue(e, f);
+          open--;
+          break;
+        }
+        slot = (slot + 1) & (room - 1);
+      }
+    }
+    return open == 0;
+  }
+
+  private static int slot(int a, int b, int room) {
+    long mixed = (a * 0x9E3779B97F4A7C15L) ^ (b * 0xC2B2AE3D27D4EB4FL);
+    return (int) (mixed >>> 32) & (room - 1);
+  }
+
+  /** Lawson's swaps towards the Delaunay triangulation; rounding may leave an edge unswapped. */
+  private void round() {
+    int edges = 3 * tiles.count;
+    int[] stack = new int[edges + 16];
+    int size = 0;
+    for (int e = 0; e < edges; e++) {
+      if (tiles.across[e] > e) {
+        stack[size++] = e;
+      }
+    }
+    long budget = 40L * edges;
+    while (size > 0 && budget-- > 0) {
+      int e = stack[--size];
+      int f = tiles.across[e];
+      if (f < 0 || !better(e, f)) {
+        continue;
+      }
+      swap(e, f);
+      if (size + 4 > stack.length) {
+        stack = Arrays.copyOf(stack, 2 * stack.length);
+      }
+      // The four edges around the pair; the new one lies at after(e) and after(f).
+      stack[size++] = e;
+      stack[size++] = Tiles.before(e);
+      stack[size++] = f;
+      stack[size++] = Tiles.before(f);
+    }
+  }
+
+  /** Tiles (a, b, c) and (b, a, d) become (a, d, c) and (b, c, d). */
+  private void swap(int e, int f) {
+    int c = tiles.corner[Tiles.before(e)];
+    int d = tiles.corner[Tiles.before(f)];
+    int beyondE = tiles.across[Tiles.after(e)];
+    int beyondF = tiles.across[Tiles.after(f)];
+    tiles.corner[Tiles.after(e)] = d;
+    tiles.corner[Tiles.after(f)] = c;
+    put(e, beyondF);
+    put(f, beyondE);
+    tiles.glue(Tiles.after(e), Tiles.after(f));
+  }
+
+  private void put(int edge, int beyond) {
+    if (beyond >= 0) {
+      tiles.glue(edge, beyond);
+    } else {
+      tiles.wall(edge);
+    }
+  }
+
+  private boolean better(int e, int f) {
+    int a = tiles.from(e);
+    int b = tiles.to(e);
+    int c = tiles.corner[Tiles.before(e)];
+    int d = tiles.corner[Tiles.before(f)];
+    if (!(cross(a, d, c) > 0 && cross(d, b, c) > 0)) {
+      return false;
+    }
+    // Swap where the angles at c and d add up to more than a half turn.
+    double sinC = cross(c, a, b);
+    double cosC = dot(c, a, b);
+    double sinD = cross(d, b, a);
+    double cosD = dot(d, b, a);
+    return sinC * cosD + cosC * sinD < -1e-12 * (Math.abs(sinC * cosD) + Math.abs(cosC * sinD));
+  }
+
+  private double cross(int o, int p, int q) {
+    return (sides.x[p] - sides.x[o]) * (sides.y[q] - sides.y[o])
+        - (sides.y[p] - sides.y[o]) * (sides.x[q] - sides.x[o]);
+  }
+
+  private double dot(int o, int p, int q) {
+    return (sides.x[p] - sides.x[o]) * (sides.x[q] - sides.x[o])
+        + (sides.y[p] - sides.y[o]) * (sides.y[q] - sides.y[o]);
+  }
+
+  /**
+   * Until here a corner with a step was one. The corner after the step keeps the given corner's
+   * number, the one before it has the step's number.
+   */
+  private void slipSteps() {
+    for (int step = sides.given; step < sides.count; step++) {
+      int w = sides.corner[step];
+      // All tiles around the corner go to the first of the two...
+      int[] star = star(w);
+      int first = star[0];
+      int last = Tiles.before(star[star.length - 1]);
+      int end = tiles.to(first);
+      int start = tiles.from(last);
+      boolean facesOn = facesAlong(step, w, end);
+      if (facesOn) {
+        for (int e : star) {
+          tiles.corner[e] = step;
+        }
+        int t = tiles.add(step, w, end);
+        tiles.wall(3 * t);
+        tiles.wall(3 * t + 1);
+        tiles.glue(3 * t + 2, first);
+        tiles.wall(last);
+      } else {
+        // ... or to the second, whichever side the step opens to.
+        int t = tiles.add(start, step, w);
+        tiles.wall(3 * t);
+        tiles.wall(3 * t + 1);
+        tiles.glue(3 * t + 2, last);
+      }
+    }
+  }
+
+  private boolean facesAlong(int step, int w, int end) {
+    return sides.nx[step] * (sides.x[end] - sides.x[w])
+            + sides.ny[step] * (sides.y[end] - sides.y[w])
+        > 0;
+  }
+
+  /** The edges that leave a corner, counter-clockwise from its wall. */
+  private int[] star(int v) {
+    int[] star = new int[8];
+    int size = 0;
+    int e = tiles.wallAt(v);
+    while (true) {
+      if (size == star.length) {
+        star = Arrays.copyOf(star, 2 * size);
+      }
+      star[size++] = e;
+      int beyond = tiles.across[Tiles.before(e)];
+      if (beyond < 0) {
+        return Arrays.copyOf(star, size);
+      }
+      e = beyond;
+    }
+  }
+}
