@@ -14,8 +14,8 @@ import longpoint.surface.RoofSurface;
 
 /**
  * The roof plan on paper: the view at the largest standard scale that fits, title block, legend,
- * tables of lines and planes, scale bar. Tables that do not fit beside the drawing run on over
- * further pages; nothing is left off.
+ * tables of lines, planes and eaves, scale bar. Tables that do not fit beside the drawing run on
+ * over further pages; nothing is left off.
  *
  * @param pages the plan first
  * @param scale of the view
@@ -81,6 +81,7 @@ public record PlanSheet(List<Page> pages, PaperScale scale) {
       Deque<SheetTable> tables = new ArrayDeque<>();
       tables.add(RoofTables.lines(plan, surface));
       tables.add(RoofTables.planes(plan, surface));
+      tables.add(RoofTables.eaves(plan, surface));
       tables.removeIf(t -> t.rows().isEmpty());
       List<Page> pages = new ArrayList<>();
       pages.add(planPage(tables));

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import longpoint.drawing.Anchor;
+import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import longpoint.plan.Side;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
@@ -16,7 +19,7 @@ import longpoint.units.LengthText;
 import longpoint.units.Slope;
 import longpoint.units.SlopeText;
 
-/** Roof lines and planes as tables: true lengths and areas, on top of framing. */
+/** Roof lines, planes and eaves as tables: true lengths and areas, on top of framing. */
 final class RoofTables {
   private RoofTables() {}
 
@@ -70,6 +73,31 @@ final class RoofTables {
             new SheetTable.Column("Part", 0.35, Anchor.START),
             new SheetTable.Column("Slope", 0.2, Anchor.START),
             new SheetTable.Column("True area", 0.32, Anchor.END)),
+        rows);
+  }
+
+  /** What sets the height of every eave: its letter is that of the plane that rises from it. */
+  static SheetTable eaves(Plan plan, RoofSurface surface) {
+    Map<String, String> letters = PlaneMarks.of(surface);
+    List<List<String>> rows = new ArrayList<>();
+    for (RoofPlane plane : surface.planes()) {
+      Optional<Side> side = plan.part(plane.part()).map(p -> plan.side(p, plane.edge()));
+      if (side.isPresent() && side.get().kind() == EdgeKind.EAVE) {
+        rows.add(
+            List.of(
+                letters.get(plane.id()),
+                LengthText.of(side.get().overhang(), plan.unit()),
+                LengthText.of(side.get().heel(), plan.unit()),
+                LengthText.of(side.get().plateHeight(), plan.unit())));
+      }
+    }
+    return new SheetTable(
+        "Eaves",
+        List.of(
+            new SheetTable.Column("", 0.13, Anchor.START),
+            new SheetTable.Column("Overhang", 0.29, Anchor.END),
+            new SheetTable.Column("Heel", 0.29, Anchor.END),
+            new SheetTable.Column("Plate", 0.29, Anchor.END)),
         rows);
   }
 

@@ -47,7 +47,7 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
 
   /** How many rows fit in a height, at least none. */
   static int rowsIn(double height) {
-    return Math.max(0, (int) Math.floor((height - HEAD - FOOT) / ROW));
+    return Math.max(0, (int) Math.floor((height - HEAD) / ROW));
   }
 
   /** The rows from one on, under the same heads. */

@@ -111,6 +111,14 @@ class PlanSheetTest {
   }
 
   @Test
+  void eavesSayWhatSetsTheirHeight() {
+    assertThat(RoofTables.eaves(GableHouse.PLAN, GableHouse.SURFACE).rows())
+        .containsExactly(
+            List.of("A", "1'-4\"", "0'-4 1/2\"", "8'-1 1/8\""),
+            List.of("B", "1'-4\"", "0'-4 1/2\"", "8'-1 1/8\""));
+  }
+
+  @Test
   void anErrorIsSaidOnTheSheet() {
     RoofSurface broken =
         new RoofSurface(
