@@ -7,7 +7,7 @@ import longpoint.plan.Problem;
 /**
  * The whole deck.
  *
- * @param planes in the order of the roof's planes
+ * @param planes in the order of the roof's planes, flush ones together
  * @param stock what to buy, in the order first needed
  * @param problems what to look at before building
  */
@@ -20,8 +20,9 @@ public record DeckPlan(List<PlaneDeck> planes, List<Stock> stock, List<Problem> 
     problems = List.copyOf(problems);
   }
 
+  /** The deck that holds a roof plane. */
   public Optional<PlaneDeck> plane(String id) {
-    return planes.stream().filter(p -> p.plane().equals(id)).findFirst();
+    return planes.stream().filter(p -> p.planes().contains(id)).findFirst();
   }
 
   public int sheetsBought() {

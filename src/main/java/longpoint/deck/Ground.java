@@ -138,7 +138,7 @@ record Ground(
       }
     }
     boolean low = Math.max(Math.abs(side.from().y()), Math.abs(side.to().y())) <= near;
-    return new PieceEdge(side, low ? PieceEdge.Use.FASCIA : PieceEdge.Use.OPENING, 0);
+    return new PieceEdge(side, low ? PieceEdge.Use.FASCIA : PieceEdge.Use.END, 0);
   }
 
   /** Whether a short line lies along a longer one. */

@@ -30,8 +30,8 @@ public record PieceEdge(Segment line, Use use, double bevel) {
     STEP,
     /** Where an overlay's deck ends on the deck below. */
     SHEET_LINE,
-    /** Nothing above: the deck stops short, as beside an opening left under an overlay. */
-    OPENING;
+    /** Where the deck just stops: at another roof's fascia, or at an opening under an overlay. */
+    END;
 
     /** As it stands in the figures. */
     public String key() {

@@ -8,7 +8,8 @@ import longpoint.geometry.Region;
  * The deck of one plane, laid flat. A plane of a part that already stands has no courses and no
  * pieces: there is nothing to buy, but there are lines to snap on it.
  *
- * @param plane id of the roof plane
+ * @param plane id of the roof plane; where planes lie flush and are sheathed as one, of the first
+ * @param planes ids of all roof planes sheathed as one, mostly just the one
  * @param unfold plan to (u, v)
  * @param panel its sheets
  * @param ground what is sheathed, in (u, v)
@@ -20,6 +21,7 @@ import longpoint.geometry.Region;
  */
 public record PlaneDeck(
     String plane,
+    List<String> planes,
     Unfold unfold,
     Panel panel,
     List<Region> ground,
@@ -30,6 +32,7 @@ public record PlaneDeck(
     List<CutDifference> cutDifferences) {
   public PlaneDeck {
     Objects.requireNonNull(plane);
+    planes = List.copyOf(planes);
     Objects.requireNonNull(unfold);
     Objects.requireNonNull(panel);
     ground = List.copyOf(ground);

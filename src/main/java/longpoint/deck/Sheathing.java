@@ -49,11 +49,11 @@ public final class Sheathing {
   private DeckPlan lay(Map<String, List<Support>> supports) {
     List<Choice> choices = new ArrayList<>();
     List<PlaneDeck> bare = new ArrayList<>();
-    for (RoofPlane plane : surface.planes()) {
-      Part part = part(plane);
-      Ground ground = ground(plane);
-      List<Support> flat = flat(supports.getOrDefault(plane.id(), List.of()), ground.unfold());
-      bare.add(bare(ground, flat));
+    for (FlushPlanes flush : FlushPlanes.of(surface)) {
+      Part part = part(flush.whole());
+      Ground ground = ground(flush);
+      List<Support> flat = flat(flush, supports, ground.unfold());
+      bare.add(bare(flush, ground, flat));
       if (!part.existing()) {
         choices.add(Choice.of(ground, flat, part.deck().start()));
       }
@@ -80,9 +80,10 @@ public final class Sheathing {
     return Unfold.of(plan.side(part(plane), plane.edge()), plane);
   }
 
-  private Ground ground(RoofPlane plane) {
+  private Ground ground(FlushPlanes flush) {
+    RoofPlane plane = flush.whole();
     Panel panel = Panel.of(part(plane).deck());
-    return Ground.of(plane, unfold(plane), panel, options, beds(plane), lines(plane));
+    return Ground.of(plane, unfold(plane), panel, options, beds(plane), lines(flush));
   }
 
   /** Lower planes that this plane's part lies over by an overlay. */
@@ -100,32 +101,35 @@ public final class Sheathing {
     return beds;
   }
 
-  private List<Ground.Line> lines(RoofPlane plane) {
+  /** Roof lines along the planes, with what lies beyond; not the seams between them. */
+  private List<Ground.Line> lines(FlushPlanes flush) {
     List<Ground.Line> lines = new ArrayList<>();
     for (RoofLine line : surface.lines()) {
-      if (line.planes().contains(plane.id())) {
+      List<String> others = line.planes().stream().filter(id -> !flush.ids().contains(id)).toList();
+      boolean beside = others.size() < line.planes().size();
+      if (beside && !(others.isEmpty() && line.planes().size() > 1)) {
         Optional<Unfold> beyond =
-            line.planes().stream()
-                .filter(id -> !id.equals(plane.id()))
-                .findFirst()
-                .flatMap(surface::plane)
-                .map(this::unfold);
+            others.stream().findFirst().flatMap(surface::plane).map(this::unfold);
         lines.add(new Ground.Line(line, beyond));
       }
     }
     return lines;
   }
 
-  private static List<Support> flat(List<Support> supports, Unfold unfold) {
-    return supports.stream().map(s -> s.along(unfold.flat(s.line()))).toList();
+  private static List<Support> flat(
+      FlushPlanes flush, Map<String, List<Support>> supports, Unfold unfold) {
+    return flush.ids().stream()
+        .flatMap(id -> supports.getOrDefault(id, List.of()).stream())
+        .map(s -> s.along(unfold.flat(s.line())))
+        .toList();
   }
 
-  private PlaneDeck bare(Ground ground, List<Support> flat) {
+  private PlaneDeck bare(FlushPlanes flush, Ground ground, List<Support> flat) {
     List<CutDifference> differences = new ArrayList<>();
-    for (Ground.Line line : lines(ground.plane())) {
+    for (Ground.Line line : lines(flush)) {
       LineKind kind = line.line().kind();
-      Segment place =
-          ground.unfold().flat(new Segment(line.line().from().plan(), line.line().to().plan()));
+      Segment plan = new Segment(line.line().from().plan(), line.line().to().plan());
+      Segment place = ground.unfold().flat(plan);
       boolean runsUp = Math.abs(place.to().y() - place.from().y()) > ground.panel().rounding();
       if ((kind == LineKind.HIP || kind == LineKind.VALLEY) && runsUp) {
         differences.add(CutDifference.of(line.line().id(), kind, place, ground.panel().width()));
@@ -133,6 +137,7 @@ public final class Sheathing {
     }
     return new PlaneDeck(
         ground.plane().id(),
+        flush.ids(),
         ground.unfold(),
         ground.panel(),
         ground.regions(),
@@ -146,6 +151,7 @@ public final class Sheathing {
   private static PlaneDeck laid(PlaneDeck bare, Laying laying, List<Piece> pieces) {
     return new PlaneDeck(
         bare.plane(),
+        bare.planes(),
         bare.unfold(),
         bare.panel(),
         bare.ground(),

@@ -32,9 +32,9 @@ public final class Chalk {
     List<ChalkSheet> sheets = new ArrayList<>();
     for (PlaneDeck deck : plan.planes()) {
       Chalk chalk = new Chalk(deck);
-      lookouts.stream().filter(l -> l.plane().equals(deck.plane())).forEach(chalk::lookouts);
+      lookouts.stream().filter(l -> deck.planes().contains(l.plane())).forEach(chalk::lookouts);
       chalk.courses();
-      overbuilds.stream().filter(o -> o.plane().equals(deck.plane())).forEach(chalk::overbuild);
+      overbuilds.stream().filter(o -> deck.planes().contains(o.plane())).forEach(chalk::overbuild);
       if (!chalk.lines.isEmpty()) {
         sheets.add(new ChalkSheet(deck.plane(), chalk.datum, chalk.lines));
       }
