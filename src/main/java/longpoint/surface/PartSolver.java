@@ -70,14 +70,19 @@ final class PartSolver {
       pieces = new Trim(contour, polygon(outline), grain).apply(pieces);
     }
     if (crowding.isEmpty() && folded.isEmpty()) {
-      problems.addAll(PartCheck.check(sides, pieces, polygon(outline), grain));
+      List<Problem> faults = PartCheck.check(sides, pieces, polygon(outline), grain);
+      if (!faults.isEmpty()) {
+        pieces = new Trim(contour, polygon(outline), grain).apply(pieces);
+        faults = PartCheck.check(sides, pieces, polygon(outline), grain);
+      }
+      problems.addAll(faults);
     }
     return new PartRoof(
         spec.part(),
         sides,
         spec.runOn(),
         pieces,
-        ownGround(),
+        ownGround(!crowding.isEmpty()),
         walls(),
         !crowding.isEmpty(),
         problems);
@@ -194,11 +199,12 @@ final class PartSolver {
   }
 
   /** The roof's own ground, with open sides where they were drawn. */
-  private Geometry ownGround() {
-    Contour drawn = Contour.of(spec.rings(), 0, grain);
-    if (drawn.runs().stream().anyMatch(this::endsInside)) {
-      return polygon(Contour.outline(spec.rings(), 0, grain));
+  private Geometry ownGround(boolean crowded) {
+    Contour outline = Contour.outline(spec.rings(), 0, grain);
+    if (!crowded && tangled(outline).isEmpty()) {
+      return polygon(outline);
     }
+    Contour drawn = Contour.of(spec.rings(), 0, grain);
     List<Geometry> all = new ArrayList<>();
     all.add(polygon(drawn));
     strips(drawn).forEach(s -> all.add(s.ground()));

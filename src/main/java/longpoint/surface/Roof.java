@@ -43,7 +43,7 @@ public final class Roof {
     if (roofs.isEmpty()) {
       return new RoofSurface(List.of(), List.of(), problems);
     }
-    Ground ground = Ground.of(lines(roofs), grain.place());
+    Ground ground = Ground.of(lines(roofs, grain), grain.place());
     Presence presence = new Presence(ground, roofs, grain);
     List<RunOn> runsOn = RunOn.all(presence);
     List<Standing> standing = Covering.standing(presence, new Roles(roofs, plan.joins()), runsOn);
@@ -92,7 +92,7 @@ public final class Roof {
   }
 
   /** Every line along which the roof over the ground may change. */
-  private static List<LineString> lines(List<PartRoof> roofs) {
+  private static List<LineString> lines(List<PartRoof> roofs, Grain grain) {
     List<LineString> lines = new ArrayList<>();
     for (PartRoof roof : roofs) {
       roof.pieces().forEach(p -> lines.addAll(rings(p.ground())));
@@ -101,7 +101,7 @@ public final class Roof {
         lines.addAll(rings(roof.walls()));
       }
     }
-    lines.addAll(Crossings.of(roofs));
+    lines.addAll(Crossings.of(roofs, grain));
     return lines;
   }
 

@@ -7,36 +7,41 @@ import longpoint.geometry.Bounds;
 import longpoint.geometry.Jts;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
-import org.locationtech.jts.geom.Coordinate;
+import longpoint.geometry.Segment;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
- * Cuts the planes of a part back to its roof outline where an eave starts so high that its base
- * lies outside its own fascia.
+ * Cuts the planes of a part back to its roof outline, where an eave starts so high that its base
+ * lies outside its own fascia or a corner is so flat that a strip runs past the next one.
  *
- * <p>Ground that such a plane loses at an inside corner goes to the lower neighbour, whose roof
- * runs on beneath the higher fascia.
+ * <p>Ground that a plane loses at an inside corner because it lies beyond its own fascia goes to
+ * the neighbour, whose roof runs on beneath that fascia.
  */
 record Trim(Contour contour, Polygon outline, double grain) {
   List<Piece> apply(List<Piece> pieces) {
     List<Piece> kept = new ArrayList<>();
     for (Piece piece : pieces) {
-      Geometry inside = overlay(piece.ground(), outline, OverlayNG.INTERSECTION);
       Contour.Run run = run(piece.side());
-      if (run.spare() >= -grain) {
-        add(kept, piece, inside);
-        continue;
-      }
-      Polygon within = within(run);
-      add(kept, piece, overlay(inside, within, OverlayNG.INTERSECTION));
-      for (Polygon lost : polygons(overlay(inside, within, OverlayNG.DIFFERENCE))) {
-        heir(pieces, piece, lost).ifPresent(h -> kept.add(h.over(lost)));
+      for (Polygon inside : polygons(piece.ground(), outline, OverlayNG.INTERSECTION)) {
+        if (run.spare() >= -grain) {
+          kept.add(piece.over(inside));
+        } else {
+          cutAtFascia(piece.over(inside), run, pieces, kept);
+        }
       }
     }
     return kept;
+  }
+
+  private void cutAtFascia(Piece piece, Contour.Run run, List<Piece> pieces, List<Piece> kept) {
+    Polygon within = within(run);
+    polygons(piece.ground(), within, OverlayNG.INTERSECTION).forEach(p -> kept.add(piece.over(p)));
+    for (Polygon lost : polygons(piece.ground(), within, OverlayNG.DIFFERENCE)) {
+      heir(pieces, piece, lost).ifPresent(h -> kept.add(h.over(lost)));
+    }
   }
 
   private Contour.Run run(int side) {
@@ -60,36 +65,42 @@ record Trim(Contour contour, Polygon outline, double grain) {
                 edge.minus(along).plus(in))));
   }
 
-  /** The neighbour within whose reach the lost ground lies. */
+  /**
+   * The neighbour at an inside corner within whose reach the lost ground lies, the higher of two.
+   */
   private Optional<Piece> heir(List<Piece> pieces, Piece loser, Polygon lost) {
-    Coordinate middle = lost.getInteriorPoint().getCoordinate();
-    for (Contour.Loop loop : contour.loops()) {
-      for (int i = 0; i < loop.runs().size(); i++) {
-        if (loop.run(i).side() == loser.side()) {
-          for (int n : new int[] {i - 1, i + 1}) {
-            Contour.Run next = loop.run(n);
-            if (!next.upright() && next.beyondBase(Jts.point(middle)) <= next.spare()) {
-              return pieces.stream().filter(p -> p.side() == next.side()).findFirst();
-            }
-          }
+    Point middle = Jts.point(lost.getInteriorPoint().getCoordinate());
+    return contour.loops().stream()
+        .flatMap(l -> neighbours(l, loser.side()).stream())
+        .filter(r -> !r.upright() && r.beyondBase(middle) <= r.spare() + grain)
+        .flatMap(r -> pieces.stream().filter(p -> p.side() == r.side()).limit(1))
+        .max((p, q) -> Double.compare(p.plane().heightAt(middle), q.plane().heightAt(middle)));
+  }
+
+  private static List<Contour.Run> neighbours(Contour.Loop loop, int side) {
+    List<Contour.Run> found = new ArrayList<>();
+    for (int i = 0; i < loop.runs().size(); i++) {
+      if (loop.run(i).side() == side) {
+        if (turnsIn(loop.run(i - 1).line(), loop.run(i).line())) {
+          found.add(loop.run(i - 1));
+        }
+        if (turnsIn(loop.run(i).line(), loop.run(i + 1).line())) {
+          found.add(loop.run(i + 1));
         }
       }
     }
-    return Optional.empty();
+    return found;
   }
 
-  private static Geometry overlay(Geometry a, Geometry b, int op) {
-    return OverlayNGRobust.overlay(a, b, op);
+  private static boolean turnsIn(Segment before, Segment after) {
+    return before.direction().cross(after.direction()) < 0;
   }
 
-  private static void add(List<Piece> kept, Piece piece, Geometry ground) {
-    polygons(ground).forEach(p -> kept.add(piece.over(p)));
-  }
-
-  static List<Polygon> polygons(Geometry geometry) {
+  private List<Polygon> polygons(Geometry a, Geometry b, int operation) {
+    Geometry result = OverlayNGRobust.overlay(a, b, operation);
     List<Polygon> out = new ArrayList<>();
-    for (int i = 0; i < geometry.getNumGeometries(); i++) {
-      if (geometry.getGeometryN(i) instanceof Polygon p && !p.isEmpty()) {
+    for (int i = 0; i < result.getNumGeometries(); i++) {
+      if (result.getGeometryN(i) instanceof Polygon p && p.getArea() > grain * p.getLength()) {
         out.add(p);
       }
     }
