@@ -22,6 +22,13 @@ import longpoint.plan.Side;
  */
 final class Contour {
   /**
+   * Sine of the turn below which two walls run on nearly in one line, about 15°. There the crossing
+   * of lines set out by different distances runs away along the wall (16 in of difference comes to
+   * more than 5 ft), which nobody would build: the further one ends in a return instead.
+   */
+  private static final double FLAT = 0.26;
+
+  /**
    * Sine of the angle below which two neighbouring walls count as one straight line. At one part in
    * a million a 100 ft wall strays by a thousandth of an inch; nobody draws such a corner on
    * purpose, and the crossing of two offset lines there would be anywhere.
@@ -185,12 +192,12 @@ final class Contour {
     for (int i = 0; i < plain.size(); i++) {
       Run before = plain.get(Math.floorMod(i - 1, plain.size()));
       Run after = plain.get(i);
-      if (straight(before, after) && Math.abs(before.base() - after.base()) > grain) {
+      if (flat(before, after) && Math.abs(before.base() - after.base()) > grain) {
         Point joint = after.line().from();
         Segment line =
             new Segment(
-                joint.plus(before.outward().times(before.base())),
-                joint.plus(after.outward().times(after.base())));
+                joint.plus(step(before, after, before.base(), before.base())),
+                joint.plus(step(before, after, after.base(), after.base())));
         runs.add(new Run(Run.RETURN, EdgeKind.GABLE, line, 0, 0, 0));
       }
       runs.add(after);
@@ -198,10 +205,14 @@ final class Contour {
     return List.copyOf(runs);
   }
 
-  private static boolean straight(Run a, Run b) {
-    Point u = a.line().direction();
-    Point v = b.line().direction();
-    return Math.abs(u.cross(v)) < STRAIGHT && u.dot(v) > 0;
+  static boolean flat(Run a, Run b) {
+    return flat(a.line(), b.line());
+  }
+
+  static boolean flat(Segment a, Segment b) {
+    Point u = a.direction();
+    Point v = b.direction();
+    return Math.abs(u.cross(v)) < FLAT && u.dot(v) > 0;
   }
 
   private static Corner corner(Run a, Run b, double grain) {
@@ -210,12 +221,16 @@ final class Contour {
       joint = a.line().to();
     }
     Point base = joint.plus(step(a, b, -a.beyondBase(joint), -b.beyondBase(joint)));
-    Point outer = base.plus(step(a, b, a.spare(), b.spare()));
-    if (straight(a, b)) {
-      double near = Math.min(a.spare(), b.spare());
-      Point split = base.plus(step(a, b, near, near));
-      return new Corner(base, split, outer, further(a.spare() - b.spare(), grain));
+    if (flat(a, b) && Math.abs(a.spare() - b.spare()) + Math.abs(a.slope() - b.slope()) > grain) {
+      double near = Math.max(0, Math.min(a.spare(), b.spare()));
+      double far = Math.max(0, Math.max(a.spare(), b.spare()));
+      return new Corner(
+          base,
+          base.plus(step(a, b, near, near)),
+          base.plus(step(a, b, far, far)),
+          further(a.spare() - b.spare(), grain));
     }
+    Point outer = base.plus(step(a, b, a.spare(), b.spare()));
     boolean aEnds = !a.upright() && a.spare() >= -grain;
     boolean bEnds = !b.upright() && b.spare() >= -grain;
     if (!aEnds && !bEnds) {

@@ -3,6 +3,7 @@ package longpoint.surface;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
@@ -69,21 +70,29 @@ final class RoofCheck {
     return Optional.empty();
   }
 
-  /**
-   * On the line of an upright side, at a fascia, or square to a wall that changes along its way.
-   */
+  /** On the line of an upright side, at a fascia, or out from a joint of two walls in one line. */
   private static boolean stands(PartRoof roof, Segment line, double near) {
     for (Side side : roof.sides()) {
       if (Math.abs(-side.wall().offset(line.from()) - side.reach()) < near
           && Math.abs(-side.wall().offset(line.to()) - side.reach()) < near) {
         return true;
       }
-      if (Math.abs(side.wall().along(line.from())) < near
-          && Math.abs(side.wall().along(line.to())) < near) {
-        return true;
+      for (Side next : roof.sides()) {
+        if (next.wall().from().equals(side.wall().to())
+            && Contour.flat(side.wall(), next.wall())
+            && outFrom(side.wall(), next.wall(), line, near)) {
+          return true;
+        }
       }
     }
     return false;
+  }
+
+  private static boolean outFrom(Segment before, Segment after, Segment line, double near) {
+    Point out = before.direction().left().plus(after.direction().left()).unit();
+    Point joint = after.from();
+    return Math.abs(out.cross(line.from().minus(joint))) < near
+        && Math.abs(out.cross(line.to().minus(joint))) < near;
   }
 
   private static Problem fault(String where, String what) {

@@ -1,8 +1,8 @@
 package longpoint.surface;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Jts;
 import longpoint.geometry.Point;
@@ -40,7 +40,20 @@ record Trim(Contour contour, Polygon outline, double grain) {
     Polygon within = within(run);
     polygons(piece.ground(), within, OverlayNG.INTERSECTION).forEach(p -> kept.add(piece.over(p)));
     for (Polygon lost : polygons(piece.ground(), within, OverlayNG.DIFFERENCE)) {
-      heir(pieces, piece, lost).ifPresent(h -> kept.add(h.over(lost)));
+      inherit(lost, heirs(pieces, piece.side(), lost), kept);
+    }
+  }
+
+  /** Each heir takes what lies within its own reach and leaves the rest to the next. */
+  private void inherit(Polygon lost, List<Piece> heirs, List<Piece> kept) {
+    if (heirs.isEmpty()) {
+      return;
+    }
+    Piece heir = heirs.get(0);
+    Polygon within = within(run(heir.side()));
+    polygons(lost, within, OverlayNG.INTERSECTION).forEach(p -> kept.add(heir.over(p)));
+    for (Polygon rest : polygons(lost, within, OverlayNG.DIFFERENCE)) {
+      inherit(rest, heirs.subList(1, heirs.size()), kept);
     }
   }
 
@@ -65,16 +78,15 @@ record Trim(Contour contour, Polygon outline, double grain) {
                 edge.minus(along).plus(in))));
   }
 
-  /**
-   * The neighbour at an inside corner within whose reach the lost ground lies, the higher of two.
-   */
-  private Optional<Piece> heir(List<Piece> pieces, Piece loser, Polygon lost) {
+  /** The neighbours at inside corners, the higher first: their roofs run on beneath the fascia. */
+  private List<Piece> heirs(List<Piece> pieces, int loser, Polygon lost) {
     Point middle = Jts.point(lost.getInteriorPoint().getCoordinate());
     return contour.loops().stream()
-        .flatMap(l -> neighbours(l, loser.side()).stream())
-        .filter(r -> !r.upright() && r.beyondBase(middle) <= r.spare() + grain)
+        .flatMap(l -> neighbours(l, loser).stream())
+        .filter(r -> !r.upright())
         .flatMap(r -> pieces.stream().filter(p -> p.side() == r.side()).limit(1))
-        .max((p, q) -> Double.compare(p.plane().heightAt(middle), q.plane().heightAt(middle)));
+        .sorted(Comparator.comparing(p -> -p.plane().heightAt(middle)))
+        .toList();
   }
 
   private static List<Contour.Run> neighbours(Contour.Loop loop, int side) {

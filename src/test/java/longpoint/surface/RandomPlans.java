@@ -41,7 +41,23 @@ final class RandomPlans {
         Jts.regions(OverlayNGRobust.union(rectangles)).stream()
             .max((a, b) -> Double.compare(a.area(), b.area()))
             .orElseThrow();
-    return part(id, 97, largest.shell(), largest.holes());
+    return part(
+        id,
+        97,
+        withoutStraightCorners(largest.shell()),
+        largest.holes().stream().map(RandomPlans::withoutStraightCorners).toList());
+  }
+
+  private static Ring withoutStraightCorners(Ring ring) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < ring.size(); i++) {
+      Point before = ring.corner(i).minus(ring.corner(i - 1));
+      Point after = ring.corner(i + 1).minus(ring.corner(i));
+      if (before.cross(after) != 0) {
+        points.add(ring.corner(i));
+      }
+    }
+    return new Ring(points);
   }
 
   /** One part with any corners: a ring around a middle, never crossing itself. */
