@@ -2,6 +2,8 @@ package longpoint.pipeline;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longpoint.plan.Plan;
 import longpoint.plan.PlanCheck;
@@ -24,9 +26,23 @@ public final class Pipeline {
   }
 
   private static List<Problem> worstFirst(List<Problem> checked, List<Problem> solved) {
-    return Stream.concat(checked.stream(), solved.stream())
+    Set<String> told =
+        checked.stream().filter(Pipeline::isError).map(Pipeline::part).collect(Collectors.toSet());
+    // A part the check has found wrong cannot be solved either; why, the user has been told once.
+    Stream<Problem> more = solved.stream().filter(p -> !isError(p) || !told.contains(part(p)));
+    return Stream.concat(checked.stream(), more)
         .distinct()
         .sorted(Comparator.comparing(Problem::level))
         .toList();
+  }
+
+  private static boolean isError(Problem problem) {
+    return problem.level() == Problem.Level.ERROR;
+  }
+
+  /** The part a problem is about: what stands before the slash of a side. */
+  private static String part(Problem problem) {
+    int slash = problem.where().lastIndexOf('/');
+    return slash < 0 ? problem.where() : problem.where().substring(0, slash);
   }
 }
