@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
 import longpoint.desktop.file.PacketWriter;
+import longpoint.desktop.file.Places;
 import longpoint.desktop.file.SwingDialogs;
 import longpoint.plan.Plan;
 import longpoint.units.LengthUnit;
@@ -44,9 +45,18 @@ public final class DesktopApp {
     Settings settings = Settings.ofUser();
     settings.theme().install(settings.textSize());
     MainWindow window =
-        new MainWindow(new Job(Plan.empty(LengthUnit.INCH)), settings, SwingDialogs::new, packets);
+        new MainWindow(
+            new Job(Plan.empty(LengthUnit.INCH)),
+            settings,
+            SwingDialogs::new,
+            packets,
+            Places.drafts());
     window.frame().setVisible(true);
-    plan.ifPresent(window.files()::open);
+    if (plan.isPresent()) {
+      window.files().open(plan.get());
+    } else {
+      window.drafts().offer(window.dialogs());
+    }
   }
 
   private static void onEventThread(Runnable work) {

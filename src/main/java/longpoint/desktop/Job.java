@@ -136,6 +136,13 @@ public final class Job implements AutoCloseable {
     runner.open(plan);
   }
 
+  /** Starts over with a plan rescued after a crash, which counts as not saved. */
+  public void recover(Plan plan, Optional<Path> belongsTo) {
+    file = belongsTo;
+    notes = List.of();
+    runner.recover(plan);
+  }
+
   /** The plan as it was is in a file now, which is its own from here on. */
   public void saved(Plan plan, Path path) {
     file = Optional.of(path);

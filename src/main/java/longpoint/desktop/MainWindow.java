@@ -5,6 +5,7 @@ import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.awt.Insets;
 import java.awt.Rectangle;
+import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -28,7 +29,9 @@ import longpoint.desktop.action.Task;
 import longpoint.desktop.canvas.EditGestures;
 import longpoint.desktop.canvas.OverlayPainter;
 import longpoint.desktop.canvas.PlanCanvas;
+import longpoint.desktop.canvas.View;
 import longpoint.desktop.file.Dialogs;
+import longpoint.desktop.file.Drafts;
 import longpoint.desktop.file.FileFlow;
 import longpoint.desktop.file.PacketWriter;
 import longpoint.desktop.panel.Figure;
@@ -38,10 +41,12 @@ import longpoint.desktop.panel.SidePanel;
 import longpoint.desktop.panel.StatusLine;
 import longpoint.desktop.panel.ToolStrip;
 import longpoint.drawing.Strokes;
+import longpoint.editor.Picker;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -64,7 +69,9 @@ public final class MainWindow {
   private final StatusLine status = new StatusLine();
   private final Job job;
   private final Settings settings;
+  private final Dialogs dialogs;
   private final FileFlow files;
+  private final Drafts drafts;
   private final Catalogue catalogue;
   private final Menus menus;
   private final ToolStrip tools;
@@ -80,11 +87,20 @@ public final class MainWindow {
   /**
    * @param dialogs what asks the user, made for the window
    * @param packets writes what goes out
+   * @param draftFolder where drafts of unsaved plans are kept
    */
-  MainWindow(Job job, Settings settings, Function<JFrame, Dialogs> dialogs, PacketWriter packets) {
+  MainWindow(
+      Job job,
+      Settings settings,
+      Function<JFrame, Dialogs> dialogs,
+      PacketWriter packets,
+      Path draftFolder) {
     this.job = job;
     this.settings = settings;
-    files = new FileFlow(job, settings, dialogs.apply(frame), packets, this::opened, status::state);
+    this.dialogs = dialogs.apply(frame);
+    files = new FileFlow(job, settings, this.dialogs, packets, this::opened, status::state);
+    drafts =
+        new Drafts(job, draftFolder, words -> this.dialogs.tell(Texts.of("tell.noDraft"), words));
     catalogue = new WindowTasks(this).catalogue();
     menus = new Menus(catalogue);
     tools = new ToolStrip(toolTasks());
@@ -135,21 +151,22 @@ public final class MainWindow {
         new EditGestures(
             job.runner(),
             letter -> catalogue.onLetter(letter).map(this::perform).orElse(false),
-            (e, view) -> {}));
+            this::sheetMenu));
     canvas.onView(
         () -> {
+          fits = 0; // whoever has moved the sheet wants it where it is
           letteringRest.restart();
           place();
         });
     canvas.addMouseMotionListener(
         new java.awt.event.MouseMotionAdapter() {
           @Override
-          public void mouseMoved(java.awt.event.MouseEvent e) {
+          public void mouseMoved(MouseEvent e) {
             place();
           }
 
           @Override
-          public void mouseDragged(java.awt.event.MouseEvent e) {
+          public void mouseDragged(MouseEvent e) {
             place();
           }
         });
@@ -168,6 +185,16 @@ public final class MainWindow {
         });
     new PlanDrop(files::open).on(frame);
     job.onPicture(this::showPicture);
+  }
+
+  /** What can be done with what lies under the pointer, which is picked first. */
+  private void sheetMenu(MouseEvent e, View view) {
+    Point at = view.toPlan(e.getX(), e.getY());
+    Plan plan = job.document().plan();
+    Picker.pick(plan, at, EditGestures.REACH / view.scale())
+        .filter(r -> !job.document().selection().contains(r))
+        .ifPresent(r -> job.runner().select(Selection.of(r)));
+    Menus.popup(catalogue, WindowTasks.ON_SHEET).show(canvas, e.getX(), e.getY());
   }
 
   private boolean perform(Task task) {
@@ -205,8 +232,9 @@ public final class MainWindow {
     setExtent();
     canvas.setShade(new Daylight(job.picture().design().surface()));
     if (fits > 0) {
-      fits--;
+      int left = fits - 1;
       canvas.fit();
+      fits = left;
     }
     if (pickedFigure.isPresent()) {
       pickedFigure = Optional.empty();
@@ -307,6 +335,25 @@ public final class MainWindow {
         : part.outline().bounds().middle();
   }
 
+  /** Brings what is picked into sight, or everything. */
+  void fitPicked() {
+    Plan plan = job.document().plan();
+    Bounds box = Bounds.EMPTY;
+    for (Ref ref : job.document().selection().refs()) {
+      if (ref instanceof Ref.OfSide side) {
+        Segment wall = plan.part(side.part()).orElseThrow().side(side.side());
+        box = box.with(wall.from()).with(wall.to());
+      } else {
+        box = box.with(plan.part(ref.part()).orElseThrow().outline().bounds());
+      }
+    }
+    if (box.isEmpty()) {
+      canvas.fit();
+    } else {
+      canvas.fit(box);
+    }
+  }
+
   // What the tasks reach for
 
   public JFrame frame() {
@@ -342,6 +389,14 @@ public final class MainWindow {
     return canvas;
   }
 
+  Dialogs dialogs() {
+    return dialogs;
+  }
+
+  Drafts drafts() {
+    return drafts;
+  }
+
   FileFlow files() {
     return files;
   }
@@ -368,6 +423,7 @@ public final class MainWindow {
     if (files.mayLeave()) {
       settings.setWindow(frame.getBounds());
       frame.dispose();
+      drafts.close();
       job.close();
     }
   }

@@ -5,12 +5,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BiFunction;
 import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.panel.LayersPopup;
-import longpoint.editor.Event;
+import longpoint.editor.Command;
+import longpoint.editor.PartCommands;
+import longpoint.editor.PlanCommands;
+import longpoint.editor.Ref;
+import longpoint.editor.Selection;
+import longpoint.editor.SideCommands;
 import longpoint.editor.ToolRunner;
 import longpoint.editor.tools.Tools;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.Plan;
 import longpoint.sheets.Layers;
 import longpoint.units.LengthUnit;
 
@@ -31,6 +39,21 @@ final class WindowTasks {
           Map.entry(Tools.TURN, 't'),
           Map.entry(Tools.MIRROR, 'i'),
           Map.entry(Tools.MEASURE, 'l'));
+
+  /** What the second button offers on the sheet, as far as it can be done. */
+  static final List<String> ON_SHEET =
+      List.of(
+          "edit.eave",
+          "edit.gable",
+          "edit.abutment",
+          "edit.open",
+          "edit.left",
+          "edit.right",
+          "edit.mirrorAcross",
+          "edit.mirrorUp",
+          "edit.delete",
+          "view.fitPicked",
+          "edit.undo");
 
   private final MainWindow window;
 
@@ -80,8 +103,48 @@ final class WindowTasks {
                 () -> runner().redo())
             .key("menu shift Z")
             .when(() -> runner().document().redoName().isPresent()),
-        Task.of("edit.delete", () -> runner().handle(new Event.Pressing(Event.Key.DELETE)))
-            .when(() -> !runner().document().selection().isEmpty()));
+        Task.of("edit.delete", () -> runner().apply(PlanCommands.delete(selection())))
+            .when(() -> !selection().isEmpty()),
+        Task.of("edit.all", this::pickAll).key("menu A").when(() -> !plan().parts().isEmpty()),
+        kind("edit.eave", EdgeKind.EAVE).key("menu 1"),
+        kind("edit.gable", EdgeKind.GABLE).key("menu 2"),
+        kind("edit.abutment", EdgeKind.ABUTMENT).key("menu 3"),
+        kind("edit.open", EdgeKind.OPEN).key("menu 4"),
+        parts("edit.left", PartCommands::quarterLeft),
+        parts("edit.right", PartCommands::quarterRight),
+        parts("edit.mirrorAcross", PartCommands::mirrorAcross),
+        parts("edit.mirrorUp", PartCommands::mirrorUp));
+  }
+
+  /** Sides picked themselves: a whole part's sides are too many to change by one key. */
+  private List<Ref.OfSide> sides() {
+    return selection().refs().stream()
+        .filter(Ref.OfSide.class::isInstance)
+        .map(Ref.OfSide.class::cast)
+        .toList();
+  }
+
+  private Task kind(String id, EdgeKind kind) {
+    return Task.of(id, () -> runner().apply(SideCommands.kind(plan(), sides(), kind)))
+        .when(() -> !sides().isEmpty());
+  }
+
+  private Task parts(String id, BiFunction<Plan, List<String>, Command> command) {
+    return Task.of(id, () -> runner().apply(command.apply(plan(), selection().parts())))
+        .when(() -> !selection().parts().isEmpty());
+  }
+
+  private void pickAll() {
+    runner()
+        .select(new Selection(plan().parts().stream().<Ref>map(p -> Ref.part(p.id())).toList()));
+  }
+
+  private Plan plan() {
+    return runner().document().plan();
+  }
+
+  private Selection selection() {
+    return runner().document().selection();
   }
 
   private String undoName() {
@@ -124,6 +187,7 @@ final class WindowTasks {
   private List<Task> view() {
     return List.of(
         Task.of("view.fit", () -> window.canvas().fit()).key("menu 0").letter('f'),
+        Task.of("view.fitPicked", window::fitPicked).letter('g').when(() -> !selection().isEmpty()),
         Task.of("view.zoomIn", () -> window.canvas().zoomIn()).key("menu EQUALS").letter('+'),
         Task.of("view.zoomOut", () -> window.canvas().zoomOut()).key("menu MINUS").letter('-'),
         Task.of("view.layers", this::layers).key("menu L"),
@@ -143,6 +207,10 @@ final class WindowTasks {
   }
 
   private List<Task> help() {
-    return List.of(Task.of("help.find", () -> window.finder().open()).key("menu K"));
+    return List.of(
+        Task.of("help.find", () -> window.finder().open()).key("menu K"),
+        Task.of(
+            "help.about",
+            () -> window.dialogs().tell(Texts.of("about.title"), Texts.of("about.words"))));
   }
 }

@@ -48,6 +48,16 @@ final class WindowDriver implements AutoCloseable {
   }
 
   WindowDriver(Plan plan, PacketWriter packets) {
+    this(
+        plan,
+        packets,
+        Path.of(System.getProperty("java.io.tmpdir"), "longpoint-" + UUID.randomUUID()));
+  }
+
+  /**
+   * @param drafts folder for drafts of unsaved plans
+   */
+  WindowDriver(Plan plan, PacketWriter packets, Path drafts) {
     needDisplay();
     window =
         onEvents(
@@ -57,7 +67,8 @@ final class WindowDriver implements AutoCloseable {
                 dressed = true;
               }
               MainWindow made =
-                  new MainWindow(new Job(plan), new Settings(preferences), f -> dialogs, packets);
+                  new MainWindow(
+                      new Job(plan), new Settings(preferences), f -> dialogs, packets, drafts);
               made.frame().setBounds(0, 0, 1400, 900);
               made.frame().setVisible(true);
               return made;
@@ -367,7 +378,7 @@ final class WindowDriver implements AutoCloseable {
     Optional<Path> save = Optional.empty();
     Optional<Path> folder = Optional.empty();
     Unsaved unsaved = Unsaved.STAY;
-    boolean recover;
+    LeftDraft leftDraft = LeftDraft.LATER;
     int asked;
     String told = "";
 
@@ -393,8 +404,8 @@ final class WindowDriver implements AutoCloseable {
     }
 
     @Override
-    public boolean recover(String title) {
-      return recover;
+    public LeftDraft leftDraft(String title) {
+      return leftDraft;
     }
 
     @Override

@@ -6,6 +6,7 @@ import javax.swing.JCheckBoxMenuItem;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
+import javax.swing.JPopupMenu;
 import longpoint.desktop.Texts;
 
 /** Menus made from the catalogue: one for each chapter. */
@@ -33,6 +34,21 @@ public final class Menus {
         bar.getMenu(i).insert(menu, at);
       }
     }
+  }
+
+  /** A menu for the second button: some tasks that can be done now. */
+  public static JPopupMenu popup(Catalogue catalogue, List<String> ids) {
+    JPopupMenu menu = new JPopupMenu();
+    menu.setName("popup");
+    for (String id : ids) {
+      Task task = catalogue.task(id);
+      if (task.enabled().getAsBoolean()) {
+        JMenuItem item = new JMenuItem(new TaskAction(task));
+        item.setName("popup." + id);
+        menu.add(item);
+      }
+    }
+    return menu;
   }
 
   private void chapter(String key, List<Task> tasks) {

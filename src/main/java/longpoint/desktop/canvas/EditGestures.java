@@ -19,7 +19,7 @@ import longpoint.editor.ToolRunner;
  */
 public final class EditGestures implements Gestures {
   /** How near the pointer must come to something to be on it, in pixels: a thumb's worth. */
-  private static final double REACH = 10;
+  public static final double REACH = 10;
 
   private static final String BEGINS_A_FIGURE = "0123456789.,-(";
 

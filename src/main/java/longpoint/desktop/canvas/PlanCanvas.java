@@ -144,6 +144,13 @@ public final class PlanCanvas extends JPanel {
     }
   }
 
+  /** A box in sight, with what stands around it. */
+  public void fit(Bounds box) {
+    Rectangle middle = fitWindow();
+    middle.grow(-middle.width / 6, -middle.height / 6);
+    show(View.fit(box, middle));
+  }
+
   private Rectangle fitWindow() {
     int left = GridPainter.RULER + FIT_MARGIN + lettering.left;
     int top = GridPainter.RULER + FIT_MARGIN + lettering.top;

@@ -12,6 +12,13 @@ public interface Dialogs {
     STAY
   }
 
+  /** What to do with a draft that was left behind. */
+  enum LeftDraft {
+    OPEN,
+    LATER,
+    FORGET
+  }
+
   /** Which plan to open; empty for none. */
   Optional<Path> planToOpen(Optional<Path> near);
 
@@ -32,11 +39,11 @@ public interface Dialogs {
   Unsaved unsaved(String title);
 
   /**
-   * Whether to go on with a draft found after a crash.
+   * What to do with a draft found after a crash.
    *
-   * @param title of the plan
+   * @param title of the plan, may be empty
    */
-  boolean recover(String title);
+  LeftDraft leftDraft(String title);
 
   /** Says something that has to be read. */
   void tell(String title, String words);

@@ -107,16 +107,21 @@ public final class SwingDialogs implements Dialogs {
   }
 
   @Override
-  public boolean recover(String title) {
-    return "recover"
-        .equals(
-            Question.ask(
-                over,
-                Texts.of("ask.recover"),
-                Texts.of("ask.recover.words", title),
-                List.of(
-                    new Answer("recover", Texts.of("ask.recover.yes")),
-                    new Answer("later", Texts.of("ask.recover.no")))));
+  public LeftDraft leftDraft(String title) {
+    String answer =
+        Question.ask(
+            over,
+            Texts.of("ask.draft"),
+            Texts.of("ask.draft.words", title.isBlank() ? Texts.of("app.untitled") : title),
+            List.of(
+                new Answer("open", Texts.of("ask.draft.open")),
+                new Answer("forget", Texts.of("ask.draft.forget")),
+                new Answer("later", Texts.of("ask.draft.later"))));
+    return switch (answer) {
+      case "open" -> LeftDraft.OPEN;
+      case "forget" -> LeftDraft.FORGET;
+      default -> LeftDraft.LATER;
+    };
   }
 
   @Override

@@ -49,6 +49,9 @@ final class PartForm implements Properties.Subject {
         l -> PartCommands.plateHeight(plan(), ids, l));
     frameRows();
     deckRows();
+    if (ids.size() == 1) {
+      JoinForm.add(form, runner, ids.get(0));
+    }
   }
 
   private void frameRows() {

@@ -1,6 +1,7 @@
 package longpoint.desktop.panel;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JComponent;
@@ -60,7 +61,19 @@ final class SideForm implements Properties.Subject {
         .orEmpty(() -> heel(Optional.empty()));
     if (refs.size() == 1) {
       lengthRows(refs.get(0));
+    } else if (refs.size() == 2) {
+      levelRow(refs.get(1), refs.get(0));
     }
+  }
+
+  /** Brings the fascia of the side picked last level with that of the one picked first. */
+  private void levelRow(Ref.OfSide side, Ref.OfSide like) {
+    form.choice(
+        "level",
+        List.of(SideCommands.LevelBy.values()),
+        by -> Texts.of("level." + by.name().toLowerCase(Locale.ROOT)),
+        Optional::empty,
+        by -> runner.apply(SideCommands.levelFascia(plan(), side, like, by)));
   }
 
   private void slope(Optional<Slope> slope) {

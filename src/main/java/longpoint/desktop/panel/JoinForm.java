@@ -1,0 +1,53 @@
+package longpoint.desktop.panel;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import longpoint.desktop.Texts;
+import longpoint.editor.PartCommands;
+import longpoint.editor.ToolRunner;
+import longpoint.plan.Join;
+import longpoint.plan.Part;
+
+/** Rows about how a part's roof meets the one it runs on over. */
+final class JoinForm {
+  private JoinForm() {}
+
+  /** Adds the rows for every join in which the part is the upper one. */
+  static void add(Form form, ToolRunner runner, String part) {
+    for (Join join : runner.document().plan().joins()) {
+      if (join.upper().equals(part)) {
+        rows(form, runner, join);
+      }
+    }
+  }
+
+  private static void rows(Form form, ToolRunner runner, Join first) {
+    String lower =
+        runner.document().plan().part(first.lower()).map(Part::name).orElse(first.lower());
+    form.across(new Words(Words.Rank.QUIET, Texts.of("form.join", lower)));
+    form.choice(
+        "joinMethod",
+        List.of(Join.Method.values()),
+        m -> Texts.of("join." + m.key()),
+        () -> now(runner, first).map(Join::method),
+        m ->
+            change(runner, first, j -> new Join(j.upper(), j.lower(), m, j.madeFor(), j.extras())));
+    form.choice(
+        "madeFor",
+        List.of(Join.MadeFor.values()),
+        m -> Texts.of("madeFor." + m.key()),
+        () -> now(runner, first).map(Join::madeFor),
+        m -> change(runner, first, j -> new Join(j.upper(), j.lower(), j.method(), m, j.extras())));
+  }
+
+  private static Optional<Join> now(ToolRunner runner, Join first) {
+    return runner.document().plan().joins().stream()
+        .filter(j -> j.upper().equals(first.upper()) && j.lower().equals(first.lower()))
+        .findFirst();
+  }
+
+  private static void change(ToolRunner runner, Join first, UnaryOperator<Join> edit) {
+    now(runner, first).ifPresent(j -> runner.apply(PartCommands.join(edit.apply(j))));
+  }
+}
