@@ -3,6 +3,7 @@ package longpoint.editor;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import longpoint.plan.Attached;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
@@ -62,7 +63,8 @@ public final class SideCommands {
   }
 
   /**
-   * Gives a side a length; the wall at the end that gives way moves parallel to itself.
+   * Gives a side a length; the wall at the end that gives way moves parallel to itself, and what
+   * stands against it goes along.
    *
    * @param length &gt; 0; refused otherwise
    */
@@ -74,7 +76,7 @@ public final class SideCommands {
             .map(
                 part ->
                     Reshape.sideLength(part, side.side(), length, givesWay)
-                        .map(p -> changed(name, now, p))
+                        .map(p -> Command.of(name, plain -> Attached.follow(plain, p)).on(now))
                         .orElse(new Outcome.Refuse(Messages.text("refuse.shape"))))
             .orElse(Outcome.NONE);
   }
@@ -131,10 +133,6 @@ public final class SideCommands {
 
   private static Optional<Part> onPart(Ref.OfSide side, Plan plan) {
     return side.in(plan) ? plan.part(side.part()) : Optional.empty();
-  }
-
-  private static Outcome changed(String name, Plan plan, Part part) {
-    return Command.of(name, p -> p.withPart(part)).on(plan);
   }
 
   private static Command edges(String name, List<Ref.OfSide> sides, UnaryOperator<Edge> edit) {

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import longpoint.geometry.Point;
+import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
@@ -91,6 +92,28 @@ class CommandsTest {
         .containsExactly("main 188.5,0 480,0 480,336 188.5,336 | EGEG");
     assertThat(SideCommands.length(HOUSE, south, -5, End.START).on(HOUSE))
         .isInstanceOf(Outcome.Refuse.class);
+  }
+
+  @Test
+  void whatStandsAgainstAWallGoesAlongWithIt() {
+    // The east wall grows by 24 at its start: the south wall moves out, and the wing with it, and
+    // a porch on the wing.
+    Plan winged = Houses.winged();
+    Ring porch = Ring.of(192, -192, 288, -192, 288, -144, 192, -144);
+    List<EdgeKind> kinds = List.of(EdgeKind.EAVE, EdgeKind.EAVE, EdgeKind.OPEN, EdgeKind.EAVE);
+    Plan plan =
+        winged
+            .withPart(NewPart.of(winged, "part", porch, kinds))
+            .withJoins(List.of(winged.joins().get(0), Join.overlay("part", "wing")));
+    Command longer = SideCommands.length(plan, sides(1).get(0), 360, End.START);
+    assertThat(Hand.print(done(longer, plan)))
+        .containsExactly(
+            "main 0,-24 480,-24 480,336 0,336 | EGEG",
+            "wing 168,-168 312,-168 312,-24 168,-24 | GEOE",
+            "part 192,-216 288,-216 288,-168 192,-168 | EEOE");
+    // At its other end the north wall moves, where nothing stands.
+    Command north = SideCommands.length(plan, sides(1).get(0), 360, End.FINISH);
+    assertThat(done(north, plan).parts().subList(1, 3)).isEqualTo(plan.parts().subList(1, 3));
   }
 
   /** Top outer edge of the fascia of an eave. */

@@ -1,5 +1,6 @@
 package longpoint.editor.tools;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,14 +21,15 @@ import longpoint.editor.ToolState;
 import longpoint.editor.WallName;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
+import longpoint.plan.Attached;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Reshape;
 import longpoint.units.LengthText;
 
 /**
- * A side follows the pointer, parallel to itself; its neighbours stretch. A typed length moves it
- * that far, to the side it was pulled to.
+ * A side follows the pointer, parallel to itself; its neighbours stretch, and additions that stand
+ * against it go along. A typed length moves it that far, to the side it was pulled to.
  *
  * @param from where the button went down
  * @param slide how far it has come
@@ -68,7 +70,7 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolSta
     Slide slide = slide(pointer, scene);
     ToolState next = new DraggingSide(side, from, slide);
     return moved(slide.outward(), scene)
-        .map(part -> Step.preview(next, scene.plan().withPart(part)))
+        .map(part -> Step.preview(next, carried(part, slide.outward(), scene)))
         .orElse(Step.revert(next));
   }
 
@@ -76,15 +78,15 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolSta
     Part part = part(scene.plan());
     int before = Walls.before(part, side.side());
     int after = Walls.after(part, side.side());
-    Set<Ref> moving =
-        Set.of(
-            side,
-            Ref.side(part.id(), before),
-            Ref.side(part.id(), after),
-            Ref.corner(part.id(), side.side()),
-            Ref.corner(part.id(), after));
-    Aim aim = Aim.at(pointer).leavingOut(moving);
     Segment wall = wall(scene.plan()).orElseThrow();
+    Set<Ref> moving = new HashSet<>();
+    moving.add(side);
+    moving.add(Ref.side(part.id(), before));
+    moving.add(Ref.side(part.id(), after));
+    moving.add(Ref.corner(part.id(), side.side()));
+    moving.add(Ref.corner(part.id(), after));
+    Attached.against(scene.plan(), part.id(), wall).forEach(id -> moving.add(Ref.part(id)));
+    Aim aim = Aim.at(pointer).leavingOut(moving);
     return Slide.of(scene.plan(), scene.settings(), aim, wall, from);
   }
 
@@ -96,7 +98,7 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolSta
     if (moved.isEmpty()) {
       return Step.refuse(new Selecting(), Messages.text("refuse.shape"));
     }
-    Plan plan = scene.plan().withPart(moved.get());
+    Plan plan = carried(moved.get(), outward, scene);
     String name = WallName.of(part(scene.plan()), side.side());
     return Step.commit(new Selecting(), Messages.text("side.moved", name), plan)
         .selecting(where(plan, outward, scene));
@@ -113,6 +115,13 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolSta
 
   private Optional<Part> moved(double outward, Scene scene) {
     return Reshape.moveSide(part(scene.plan()), side.side(), outward);
+  }
+
+  /** The plan with the side moved, and whatever stands against it. */
+  private Plan carried(Part moved, double outward, Scene scene) {
+    Plan plan = scene.plan();
+    Segment wall = wall(plan).orElseThrow();
+    return Attached.carry(plan, plan.withPart(moved), side.part(), wall, outward);
   }
 
   private Part part(Plan plan) {

@@ -118,6 +118,18 @@ class SelectToolTest {
   }
 
   @Test
+  void anAdditionGoesAlongWithTheWallItStandsAgainst() {
+    Hand hand = on(Houses.winged(), "press 60 0; drag 60 -20; release 60 -36");
+    assertThat(Hand.print(hand.plan()))
+        .containsExactly(
+            "main 0,-36 480,-36 480,336 0,336 | EGEG",
+            "wing 168,-180 312,-180 312,-36 168,-36 | GEOE");
+    hand.does("press 60 336; drag 60 350; release 60 372");
+    assertThat(Hand.print(hand.plan()).get(1))
+        .isEqualTo("wing 168,-180 312,-180 312,-36 168,-36 | GEOE");
+  }
+
+  @Test
   void halfASplitSidePulledOutStaysPicked() {
     Hand hand = new Hand(Houses.house(), Tools.CORNER).does("click 240 0");
     hand.runner().choose(Tools.SELECT);
