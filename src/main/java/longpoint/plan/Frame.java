@@ -12,9 +12,15 @@ import longpoint.units.LengthUnit;
  * @param spacing centre to centre, &gt; 0
  * @param thickness of one truss or rafter, &gt; 0
  * @param hipSetback end wall to hip girder; empty lets the program choose
+ * @param choices what most users leave to the program
  */
 public record Frame(
-    Method method, double spacing, double thickness, Optional<Double> hipSetback, Extras extras) {
+    Method method,
+    double spacing,
+    double thickness,
+    Optional<Double> hipSetback,
+    FrameChoices choices,
+    Extras extras) {
   /** What carries the roof. */
   public enum Method {
     TRUSS,
@@ -30,7 +36,30 @@ public record Frame(
   public Frame {
     Objects.requireNonNull(method);
     Objects.requireNonNull(hipSetback);
+    Objects.requireNonNull(choices);
     Objects.requireNonNull(extras);
+  }
+
+  /** A frame with every choice left to the program. */
+  public Frame(
+      Method method, double spacing, double thickness, Optional<Double> hipSetback, Extras extras) {
+    this(method, spacing, thickness, hipSetback, FrameChoices.NONE, extras);
+  }
+
+  public Frame withChoices(FrameChoices choices) {
+    return new Frame(method, spacing, thickness, hipSetback, choices, extras);
+  }
+
+  public Frame withMethod(Method method) {
+    return new Frame(method, spacing, thickness, hipSetback, choices, extras);
+  }
+
+  public Frame withSpacing(double spacing) {
+    return new Frame(method, spacing, thickness, hipSetback, choices, extras);
+  }
+
+  public Frame withHipSetback(double setback) {
+    return new Frame(method, spacing, thickness, Optional.of(setback), choices, extras);
   }
 
   public static Frame of(LengthUnit unit) {
