@@ -13,7 +13,6 @@ import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.sheets.PlanView;
-import longpoint.surface.RoofSurface;
 
 /**
  * The work in hand: the document, the file it belongs to, and what the engine last made of it.
@@ -37,11 +36,7 @@ public final class Job implements AutoCloseable {
   Job(Plan plan) {
     runner = new ToolRunner(new Document(plan), Tools.SELECT);
     engine = new Engine<>(new Work()::answer, this::arrived, this::failed);
-    picture =
-        new Picture(
-            new Design(plan, new RoofSurface(List.of(), List.of(), List.of()), List.of()),
-            new Drawing("", List.of()),
-            unitsPerMm);
+    picture = new Picture(Design.blank(plan), new Drawing("", List.of()), unitsPerMm);
     runner.onChange(this::ask);
     ask();
   }

@@ -1,5 +1,6 @@
 package longpoint.framing;
 
+import longpoint.plan.FrameChoices.Lookout;
 import longpoint.units.LengthUnit;
 
 /**
@@ -11,7 +12,9 @@ import longpoint.units.LengthUnit;
  * @param edge depth of a 2x4
  * @param kingPost longest span drawn with a single post: 16 ft
  * @param rakeReview rake overhang beyond which a review is asked for: 24 in
+ * @param haul tallest truss hauled in one piece: 12 ft; the supplier and the road decide
  * @param hipSetback longest set-back the program chooses for a hip girder by itself: 8 ft
+ * @param weight of 2x4 at 35 lb/ft³ per plan unit of length: pounds per inch or kilograms per mm
  */
 public record Shop(
     double mark,
@@ -20,12 +23,24 @@ public record Shop(
     double edge,
     double kingPost,
     double rakeReview,
-    double hipSetback) {
+    double haul,
+    double hipSetback,
+    double weight) {
   public static Shop of(LengthUnit unit) {
     return switch (unit) {
-      case INCH -> new Shop(1.0 / 16, 1.0 / 8, 1.5, 3.5, 192, 24, 96);
-      case MILLIMETRE -> new Shop(1, 3, 38, 89, 4877, 610, 2440);
+      case INCH -> new Shop(1.0 / 16, 1.0 / 8, 1.5, 3.5, 192, 24, 144, 96, 1.5 * 3.5 * 35 / 1728);
+      case MILLIMETRE -> new Shop(1, 3, 38, 89, 4877, 610, 3660, 2440, 38 * 89 * 560e-9);
     };
+  }
+
+  /** Depth of a lookout square to the slope. */
+  public double lookoutDepth(Lookout lookout) {
+    return lookout == Lookout.FLAT ? flat : edge;
+  }
+
+  /** Width of a lookout measured up the slope. */
+  public double lookoutWidth(Lookout lookout) {
+    return lookout == Lookout.FLAT ? edge : flat;
   }
 
   /**

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import longpoint.framing.Framing;
+import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
 import longpoint.plan.PlanCheck;
 import longpoint.plan.Problem;
@@ -22,14 +24,19 @@ public final class Pipeline {
   public static Design solve(Plan plan) {
     List<Problem> plain = PlanCheck.check(plan);
     RoofSurface surface = Roof.solve(plan);
-    return new Design(plan, surface, worstFirst(plain, surface.problems()));
+    FramingSet framing = Framing.solve(plan, surface);
+    return new Design(
+        plan, surface, framing, worstFirst(plain, List.of(surface.problems(), framing.problems())));
   }
 
-  private static List<Problem> worstFirst(List<Problem> checked, List<Problem> solved) {
+  private static List<Problem> worstFirst(List<Problem> checked, List<List<Problem>> solved) {
     Set<String> told =
         checked.stream().filter(Pipeline::isError).map(Pipeline::part).collect(Collectors.toSet());
     // A part the check has found wrong cannot be solved either; why, the user has been told once.
-    Stream<Problem> more = solved.stream().filter(p -> !isError(p) || !told.contains(part(p)));
+    Stream<Problem> more =
+        solved.stream()
+            .flatMap(List::stream)
+            .filter(p -> !isError(p) || !told.contains(part(p)));
     return Stream.concat(checked.stream(), more)
         .distinct()
         .sorted(Comparator.comparing(Problem::level))

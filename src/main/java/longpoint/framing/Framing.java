@@ -1,0 +1,168 @@
+package longpoint.framing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import longpoint.framing.edge.EdgeBoards;
+import longpoint.framing.edge.LevelFascia;
+import longpoint.framing.gable.Ladder;
+import longpoint.framing.gable.Ladders;
+import longpoint.framing.run.FoundRuns;
+import longpoint.framing.run.Run;
+import longpoint.framing.run.RunFinder;
+import longpoint.framing.stick.Sticks;
+import longpoint.framing.truss.Marks;
+import longpoint.framing.truss.Placed;
+import longpoint.framing.truss.RidgeBlocks;
+import longpoint.framing.truss.RunLayout;
+import longpoint.framing.truss.TapeMarks;
+import longpoint.framing.truss.ValleyTrusses;
+import longpoint.framing.valley.ValleySet;
+import longpoint.framing.valley.ValleySets;
+import longpoint.plan.Frame;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.PlanCheck;
+import longpoint.plan.Problem;
+import longpoint.surface.RoofSurface;
+
+/** Front door of this package: from a plan and its roof surface to every stick of the frame. */
+public final class Framing {
+  private Framing() {}
+
+  /**
+   * The frame of a plan. What cannot be framed is left out and named in the problems; what can
+   * still be framed is there. Never throws for what a user can draw.
+   *
+   * <p>Parts that already exist are not framed again; new runs still meet them.
+   *
+   * @param drawn what the user drew
+   * @param surface the roof of the same plan
+   */
+  public static FramingSet solve(Plan drawn, RoofSurface surface) {
+    Plan plan = sound(drawn);
+    Shop shop = Shop.of(plan.unit());
+    FoundRuns found = RunFinder.find(plan);
+    List<RunLayout> layouts = layouts(found, shop);
+    ValleySets valleys = ValleySets.stand(plan, found.meetings());
+    Marks marks = Marks.share(placed(found, layouts, valleys), shop);
+    List<Problem> problems = new ArrayList<>(found.problems());
+    problems.addAll(valleys.problems());
+    problems.addAll(opened(found));
+    problems.addAll(Ladders.check(plan, shop));
+    return new FramingSet(
+        marks.trusses(),
+        marks.marks(),
+        layouts.stream().map(TapeMarks::of).toList(),
+        marks.girders(),
+        valleys.sets(),
+        blocks(plan, layouts, valleys, shop),
+        ladders(found, layouts, plan, shop),
+        Sticks.lay(found.runs().stream().filter(Framing::isNew).toList(), found.meetings(), shop),
+        EdgeBoards.of(newParts(plan), surface, shop),
+        LevelFascia.find(plan, found.meetings(), shop),
+        found.proposals(),
+        problems);
+  }
+
+  /** The plan without the parts that {@link PlanCheck} has already spoken against. */
+  private static Plan sound(Plan plan) {
+    Set<String> wrong =
+        PlanCheck.check(plan).stream()
+            .filter(p -> p.level() == Problem.Level.ERROR)
+            .map(p -> p.where().split("/")[0])
+            .collect(Collectors.toSet());
+    return plan.withParts(
+        wrong.contains("plan")
+            ? List.of()
+            : plan.parts().stream().filter(p -> !wrong.contains(p.id())).toList());
+  }
+
+  private static Set<String> newParts(Plan plan) {
+    return plan.parts().stream()
+        .filter(p -> !p.existing())
+        .map(Part::id)
+        .collect(Collectors.toSet());
+  }
+
+  private static boolean isNew(Run run) {
+    return !run.part().existing();
+  }
+
+  private static boolean trussed(Run run) {
+    return isNew(run) && run.part().frame().method() == Frame.Method.TRUSS;
+  }
+
+  private static List<RunLayout> layouts(FoundRuns found, Shop shop) {
+    return found.runs().stream()
+        .filter(Framing::trussed)
+        .map(run -> RunLayout.lay(run, found.meetings(), shop))
+        .toList();
+  }
+
+  private static List<Placed> placed(FoundRuns found, List<RunLayout> layouts, ValleySets valleys) {
+    List<Placed> placed = new ArrayList<>();
+    layouts.forEach(layout -> placed.addAll(layout.trusses()));
+    for (ValleySet set : valleys.sets()) {
+      Run wing = run(found, set.upper());
+      if (trussed(wing)) {
+        placed.addAll(ValleyTrusses.of(set, wing));
+      }
+    }
+    return placed;
+  }
+
+  private static Run run(FoundRuns found, String id) {
+    return found.runs().stream().filter(r -> r.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private static List<RidgeBlocks> blocks(
+      Plan plan, List<RunLayout> layouts, ValleySets valleys, Shop shop) {
+    double relief = plan.defaults().ridgeBlockRelief();
+    List<RidgeBlocks> blocks = new ArrayList<>();
+    for (RunLayout layout : layouts) {
+      blocks.addAll(RidgeBlocks.along(layout, relief, shop));
+      for (ValleySet set : valleys.sets()) {
+        if (set.upper().equals(layout.run().id())) {
+          blocks.addAll(RidgeBlocks.in(set, layout.run(), relief, shop));
+        }
+      }
+    }
+    return blocks;
+  }
+
+  private static List<Ladder> ladders(
+      FoundRuns found, List<RunLayout> layouts, Plan plan, Shop shop) {
+    List<Ladder> ladders = new ArrayList<>();
+    for (Run run : found.runs().stream().filter(Framing::isNew).toList()) {
+      ladders.addAll(Ladders.of(run, stations(run, layouts), plan.defaults(), shop));
+    }
+    return ladders;
+  }
+
+  private static List<Double> stations(Run run, List<RunLayout> layouts) {
+    return layouts.stream()
+        .filter(l -> l.run().id().equals(run.id()))
+        .findFirst()
+        .map(l -> l.stations().all())
+        .orElseGet(() -> Sticks.stations(run));
+  }
+
+  /** Roofs that exist and would have to be cut open. */
+  private static List<Problem> opened(FoundRuns found) {
+    return found.meetings().stream()
+        .filter(m -> m.needsGirder() && !isNew(m.lower()) && isNew(m.upper()))
+        .map(
+            m ->
+                Problem.warning(
+                    m.lower().part().id(),
+                    "Part "
+                        + m.lower().part().name()
+                        + " exists, and framing "
+                        + m.upper().part().name()
+                        + " through it would cut its trusses or rafters.",
+                    "Lay the new roof over it, or have the cut designed by an engineer first."))
+        .toList();
+  }
+}

@@ -1,0 +1,66 @@
+package longpoint.framing;
+
+import java.util.List;
+import longpoint.framing.edge.EdgeBoard;
+import longpoint.framing.edge.LevelFascia;
+import longpoint.framing.gable.Ladder;
+import longpoint.framing.run.RunProposal;
+import longpoint.framing.stick.Rafter;
+import longpoint.framing.truss.Girder;
+import longpoint.framing.truss.RidgeBlocks;
+import longpoint.framing.truss.TapeMarks;
+import longpoint.framing.truss.Truss;
+import longpoint.framing.truss.TrussMark;
+import longpoint.framing.valley.ValleySet;
+import longpoint.plan.Problem;
+
+/**
+ * Every stick of the frame with its place and size. Lengths in plan units, not rounded. Layout
+ * only: the truss supplier's documents, the local code and licensed practice rule.
+ *
+ * @param trusses every truss in its place, valley trusses included
+ * @param marks every truss to order and how many
+ * @param tapes marks for the plates of each run
+ * @param girders trusses that carry others, and their hangers
+ * @param valleySets one for each meeting of runs that has one
+ * @param ridgeBlocks blocks between trusses
+ * @param ladders one for each overhanging rake
+ * @param rafters every rafter to cut and how many
+ * @param fascia boards along eaves and rakes
+ * @param levelFascias neighbouring eaves whose fascias differ in height, with cures
+ * @param proposals how outlines with several legs were split
+ */
+public record FramingSet(
+    List<Truss> trusses,
+    List<TrussMark> marks,
+    List<TapeMarks> tapes,
+    List<Girder> girders,
+    List<ValleySet> valleySets,
+    List<RidgeBlocks> ridgeBlocks,
+    List<Ladder> ladders,
+    List<Rafter> rafters,
+    List<EdgeBoard> fascia,
+    List<LevelFascia> levelFascias,
+    List<RunProposal> proposals,
+    List<Problem> problems) {
+  /** No frame at all. */
+  public static final FramingSet NONE =
+      new FramingSet(
+          List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+          List.of(), List.of(), List.of(), List.of());
+
+  public FramingSet {
+    trusses = List.copyOf(trusses);
+    marks = List.copyOf(marks);
+    tapes = List.copyOf(tapes);
+    girders = List.copyOf(girders);
+    valleySets = List.copyOf(valleySets);
+    ridgeBlocks = List.copyOf(ridgeBlocks);
+    ladders = List.copyOf(ladders);
+    rafters = List.copyOf(rafters);
+    fascia = List.copyOf(fascia);
+    levelFascias = List.copyOf(levelFascias);
+    proposals = List.copyOf(proposals);
+    problems = List.copyOf(problems);
+  }
+}

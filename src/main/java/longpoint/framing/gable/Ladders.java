@@ -1,0 +1,116 @@
+package longpoint.framing.gable;
+
+import java.util.ArrayList;
+import java.util.List;
+import longpoint.framing.Shop;
+import longpoint.framing.run.Bank;
+import longpoint.framing.run.Bound;
+import longpoint.framing.run.Run;
+import longpoint.plan.Defaults;
+import longpoint.plan.EdgeKind;
+import longpoint.plan.FrameChoices.Lookout;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import longpoint.plan.Side;
+
+/** Ladders for every gable end of a run that overhangs. */
+public final class Ladders {
+  /** Lower end of a block, cut back to leave a path for air (common practice). */
+  private static final double BLOCK_BEVEL = 45;
+
+  private Ladders() {}
+
+  /** Says so when lookouts would overlap; then there are no ladders. */
+  public static List<Problem> check(Plan plan, Shop shop) {
+    return plan.parts().stream()
+        .filter(p -> plan.defaults().lookoutSpacing() <= shop.lookoutWidth(lookout(p)))
+        .map(
+            p ->
+                Problem.warning(
+                    p.id(),
+                    "The lookouts of " + p.name() + " would stand closer than they are wide.",
+                    "Set a wider lookout spacing in the plan's defaults."))
+        .toList();
+  }
+
+  private static Lookout lookout(Part part) {
+    return part.frame().choices().lookout().orElse(Lookout.FLAT);
+  }
+
+  /**
+   * @param stations centres of the run's trusses or rafters, rising
+   */
+  public static List<Ladder> of(Run run, List<Double> stations, Defaults defaults, Shop shop) {
+    List<Ladder> ladders = new ArrayList<>();
+    if (defaults.lookoutSpacing() <= shop.lookoutWidth(lookout(run.part()))) {
+      return ladders;
+    }
+    for (Bank end : List.of(Bank.START, Bank.END)) {
+      Bound wall = run.bound(end);
+      if (wall.kind() == EdgeKind.GABLE && wall.overhang() > 0 && stations.size() > 1) {
+        for (Bank bearing : List.of(Bank.LOW, Bank.HIGH)) {
+          if (run.bound(bearing).isEave()) {
+            ladders.add(ladder(run, end, bearing, firstBay(run, end, stations), defaults, shop));
+          }
+        }
+      }
+    }
+    return ladders;
+  }
+
+  /** Outside wall face to the near face of the first truss in from it. */
+  private static double firstBay(Run run, Bank end, List<Double> stations) {
+    double half = run.part().frame().thickness() / 2;
+    return end == Bank.START
+        ? stations.get(1) - half
+        : run.length() - stations.get(stations.size() - 2) - half;
+  }
+
+  private static Ladder ladder(
+      Run run, Bank end, Bank bearing, double backSpan, Defaults defaults, Shop shop) {
+    Side gable = run.bound(end).side().orElseThrow();
+    Side eave = run.bound(bearing).side().orElseThrow();
+    double slope = eave.slope().ratio();
+    double steep = Math.sqrt(1 + slope * slope);
+    double half = bearing == Bank.LOW ? run.ridgeV() : run.width() - run.ridgeV();
+    double length = (half + eave.overhang()) * steep;
+    Lookout lookout = lookout(run.part());
+    double width = shop.lookoutWidth(lookout);
+    double fly = run.part().frame().thickness();
+    Rungs rungs = new Rungs(length, defaults.lookoutFirst(), defaults.lookoutSpacing(), width);
+    return new Ladder(
+        run.part().id(),
+        run.id(),
+        gable.id(),
+        rake(end, bearing),
+        length,
+        90 - eave.slope().degrees(),
+        rungs.lookouts(),
+        backSpan + gable.overhang() - fly,
+        width,
+        shop.lookoutDepth(lookout) * steep,
+        rungs.blocks(),
+        BLOCK_BEVEL,
+        backSpan,
+        gable.overhang(),
+        review(gable.overhang(), backSpan, shop));
+  }
+
+  /** Facing the start wall from outside the low side is on the right hand. */
+  private static Ladder.Rake rake(Bank end, Bank bearing) {
+    boolean right = (end == Bank.START) == (bearing == Bank.LOW);
+    return right ? Ladder.Rake.RIGHT : Ladder.Rake.LEFT;
+  }
+
+  private static List<String> review(double overhang, double backSpan, Shop shop) {
+    List<String> review = new ArrayList<>();
+    if (overhang > backSpan) {
+      review.add("The rake reaches further out than its lookouts reach in.");
+    }
+    if (overhang > shop.rakeReview()) {
+      review.add("The rake overhang is more than 24 in (610 mm).");
+    }
+    return review;
+  }
+}

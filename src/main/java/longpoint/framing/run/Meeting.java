@@ -1,0 +1,50 @@
+package longpoint.framing.run;
+
+import longpoint.plan.Join.MadeFor;
+
+/**
+ * Where one run's roof runs into another's.
+ *
+ * @param upper the wing; its END faces the run it meets, or its upper bearing side for a shed
+ * @param lower the run beneath
+ * @param bank the side of {@code lower} the wing comes in over
+ * @param from first end of the wing's width, measured along the lower run: u over LOW and HIGH, v
+ *     over START and END
+ * @param to the other end
+ * @param depth plan distance from the lower run's outside wall face in to the end of the wing
+ * @param manner how it is built
+ */
+public record Meeting(
+    Run upper, Run lower, Bank bank, double from, double to, double depth, Manner manner) {
+
+  /** How a meeting is built. */
+  public enum Manner {
+    /** Valley trusses made for the bare frame, set on the lower roof's deck. */
+    OVERLAY_FRAME,
+    /** Valley trusses made for the deck they stand on. */
+    OVERLAY_DECK,
+    /** The lower trusses stop at a girder; valley trusses stand on the bare frame. */
+    THROUGH,
+    /** The wing's ridge is not square to the eave below: rafters on the deck. */
+    SKEW,
+    /** A shed roof whose open side runs on as rafters until it meets the deck beyond. */
+    SHED;
+
+    public MadeFor madeFor() {
+      return this == OVERLAY_DECK ? MadeFor.DECK : MadeFor.FRAME;
+    }
+  }
+
+  /** Whether the lower run's trusses lose their wall along the mouth and hang on a girder. */
+  public boolean needsGirder() {
+    return manner == Manner.THROUGH && lower.bound(bank).isEave();
+  }
+
+  /** Whether level valley trusses sit on the plane beneath. */
+  public boolean takesValleyTrusses() {
+    return switch (manner) {
+      case OVERLAY_FRAME, OVERLAY_DECK, THROUGH -> lower.bound(bank).isEave();
+      case SKEW, SHED -> false;
+    };
+  }
+}

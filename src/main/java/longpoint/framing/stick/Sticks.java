@@ -1,0 +1,93 @@
+package longpoint.framing.stick;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import longpoint.framing.Shop;
+import longpoint.framing.rafter.Incline;
+import longpoint.framing.run.Bank;
+import longpoint.framing.run.Meeting;
+import longpoint.framing.run.Run;
+import longpoint.geometry.Segment;
+import longpoint.plan.Frame;
+
+/** Front door of this package: every rafter of the runs framed with rafters. */
+public final class Sticks {
+  /** Two rafters are one if no length differs by more than this share of the finest mark. */
+  private static final double SAME = 1.0 / 16;
+
+  private Sticks() {}
+
+  public static List<Rafter> lay(List<Run> runs, List<Meeting> meetings, Shop shop) {
+    List<Stick> sticks = new ArrayList<>();
+    for (Run run : runs) {
+      if (run.part().frame().method() == Frame.Method.RAFTER) {
+        sticks.addAll(RunSticks.lay(run, meetings));
+      }
+    }
+    for (Meeting m : meetings) {
+      boolean rafters = m.upper().part().frame().method() == Frame.Method.RAFTER;
+      if (!m.upper().part().existing() && (rafters || !m.takesValleyTrusses())) {
+        sticks.addAll(MeetingSticks.lay(m));
+      }
+    }
+    return share(sticks, shop);
+  }
+
+  /** Centres of a run's rafters along its ridge, rising. */
+  public static List<Double> stations(Run run) {
+    return RunSticks.stations(run, Bank.LOW);
+  }
+
+  private static List<Rafter> share(List<Stick> sticks, Shop shop) {
+    Map<String, List<Stick>> groups = new LinkedHashMap<>();
+    for (Stick stick : sticks) {
+      groups.computeIfAbsent(key(stick, shop.mark() * SAME), k -> new ArrayList<>()).add(stick);
+    }
+    Map<RafterKind, Integer> numbers = new HashMap<>();
+    List<Rafter> rafters = new ArrayList<>();
+    for (List<Stick> group : groups.values()) {
+      int number = numbers.merge(group.get(0).kind(), 1, Integer::sum);
+      rafters.add(rafter(group, group.get(0).kind().letter() + number));
+    }
+    return List.copyOf(rafters);
+  }
+
+  private static String key(Stick s, double same) {
+    return s.kind()
+        + "/"
+        + s.run()
+        + "/"
+        + Math.round(s.line().run() / same)
+        + "/"
+        + Math.round(s.cut().run() / same)
+        + "/"
+        + Math.round(s.cut().rise() / same);
+  }
+
+  private static Rafter rafter(List<Stick> group, String mark) {
+    Stick s = group.get(0);
+    Incline line = s.line();
+    return new Rafter(
+        mark,
+        s.kind(),
+        s.part(),
+        s.run(),
+        group.size(),
+        line.run(),
+        line.rise(),
+        line.length(),
+        s.atFoot().shortening(),
+        s.atHead().shortening(),
+        new Incline(s.tail(), s.slope()).length(),
+        s.cut().length(),
+        line.plumbCut(),
+        line.levelCut(),
+        line.sideCut(s.atFoot().angle()),
+        line.sideCut(s.atHead().angle()),
+        s.drop(),
+        group.stream().map(g -> new Segment(g.foot(), g.head())).toList());
+  }
+}

@@ -1,0 +1,26 @@
+package longpoint.framing.truss;
+
+import java.util.List;
+
+/**
+ * A truss that carries others, and where its hangers go.
+ *
+ * @param truss id of the girder
+ * @param mark of the girder
+ * @param hangers in order along it
+ * @param reminder what the crew should know before hanging trusses on it
+ */
+public record Girder(String truss, String mark, List<Hanger> hangers, String reminder) {
+  /**
+   * One hanger.
+   *
+   * @param along centre of the carried truss, from the outside face of the girder's first bearing
+   * @param carries id of the carried truss
+   * @param mark of the carried truss
+   */
+  public record Hanger(double along, String carries, String mark) {}
+
+  public Girder {
+    hangers = List.copyOf(hangers);
+  }
+}

@@ -1,0 +1,251 @@
+package longpoint.framing.truss;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longpoint.framing.rafter.RoofCorner;
+import longpoint.framing.rafter.Shortening;
+import longpoint.framing.run.Bank;
+import longpoint.framing.run.Bound;
+import longpoint.framing.run.Run;
+import longpoint.geometry.Point;
+import longpoint.plan.Side;
+
+/**
+ * One end of a run where the roof slopes down to the end wall: the places of hip girder and
+ * step-downs, and the jacks between the girder and the walls. {@code d} runs in from the end wall,
+ * {@code c} across it from the low bearing wall.
+ */
+final class HipEnd {
+  /** Jacks shorter than this many thicknesses are blocks that the crew cuts on site. */
+  private static final double SHORTEST_JACK = 4;
+
+  private final Run run;
+  private final Bank bank;
+  private final Side end;
+  private final double spacing;
+  private final double thickness;
+  private final double setback;
+
+  HipEnd(Run run, Bank bank, double setback) {
+    this.run = run;
+    this.bank = bank;
+    this.end = run.bound(bank).side().orElseThrow();
+    this.spacing = run.part().frame().spacing();
+    this.thickness = run.part().frame().thickness();
+    this.setback = setback;
+  }
+
+  /**
+   * Set-back the program chooses: the largest number of whole spacings that is not over the crew's
+   * usual limit and leaves the girder a flat top.
+   *
+   * @param limit longest set-back chosen without being asked
+   */
+  static double chooseSetback(Run run, Bank bank, double limit) {
+    double spacing = run.part().frame().spacing();
+    double most = Math.min(limit, run.hipRun(bank) - run.part().frame().thickness());
+    return Math.max(1, Math.floor(most / spacing)) * spacing;
+  }
+
+  /** Stations of hip girder and step-downs, from the end wall in. */
+  List<Double> stations() {
+    List<Double> out = new ArrayList<>();
+    double hipRun = run.hipRun(bank);
+    for (int k = 0;
+        setback + k * spacing - thickness / 2 < hipRun && mine(setback + k * spacing);
+        k++) {
+      out.add(u(setback + k * spacing));
+    }
+    return out;
+  }
+
+  /** Whether this end's plane, not the other end's, is the lower one at that distance in. */
+  private boolean mine(double d) {
+    Bound other = bank == Bank.START ? run.end() : run.start();
+    if (!other.isEave()) {
+      return d < run.length();
+    }
+    double there = run.heightOn(other.side().orElseThrow(), u(d), run.width() / 2);
+    double here = run.heightOn(end, u(d), run.width() / 2);
+    return here < there || (here <= there && bank == Bank.START);
+  }
+
+  double girder() {
+    return u(setback);
+  }
+
+  /** Every jack of this end. */
+  List<Placed> jacks() {
+    List<Placed> jacks = new ArrayList<>(endJacks());
+    for (Bank side : List.of(Bank.LOW, Bank.HIGH)) {
+      if (run.bound(side).isEave()) {
+        jacks.addAll(sideJacks(side));
+        jacks.add(hipJack(side));
+      }
+    }
+    return jacks;
+  }
+
+  private double face() {
+    return setback - thickness / 2;
+  }
+
+  private double u(double d) {
+    return bank == Bank.START ? d : run.length() - d;
+  }
+
+  private double endHeight() {
+    return end.heel();
+  }
+
+  private double endSlope() {
+    return end.slope().ratio();
+  }
+
+  /** How far across from a side wall the hip line is, d in from the end wall. */
+  private double hipC(Side side, double d) {
+    return (endHeight() + endSlope() * d - side.heel()) / side.slope().ratio();
+  }
+
+  private double hipD(Side side, double c) {
+    return (side.heel() + side.slope().ratio() * c - endHeight()) / endSlope();
+  }
+
+  /** Jacks square to the end wall: to the girder in the middle, to the hip jacks in the corners. */
+  private List<Placed> endJacks() {
+    List<Double> near = corner(run.low());
+    List<Double> far = new ArrayList<>();
+    corner(run.high()).forEach(c -> far.add(0, run.width() - c));
+    double first = (near.size() + 1) * spacing;
+    List<Double> to = far.isEmpty() ? List.of(run.width() - thickness / 2) : far;
+    List<Placed> jacks = new ArrayList<>();
+    for (double c : Stations.fill(near, first, to, spacing, thickness).all()) {
+      if (c < run.width() - thickness) {
+        endJack(c).ifPresent(jacks::add);
+      }
+    }
+    return jacks;
+  }
+
+  /** Places along the end wall, from a corner, of jacks that the hip cuts short. */
+  private List<Double> corner(Bound wall) {
+    List<Double> places = new ArrayList<>();
+    if (wall.isEave()) {
+      Side side = wall.side().orElseThrow();
+      for (int k = 1; meetsHip(side, k * spacing) && k * spacing < run.width() / 2; k++) {
+        places.add(k * spacing);
+      }
+    }
+    return places;
+  }
+
+  /** Whether the hip jack, not the girder, stops a jack of the end wall. */
+  private boolean meetsHip(Side side, double across) {
+    return hipD(side, across) - shortening(side) < face();
+  }
+
+  private double shortening(Side side) {
+    RoofCorner hip = RoofCorner.square(endSlope(), side.slope().ratio());
+    return Shortening.against(thickness, 90 - hip.planAngleA());
+  }
+
+  private Optional<Placed> endJack(double c) {
+    double length = face();
+    TrussKind kind = TrussKind.JACK;
+    Optional<Placed.Carrier> carrier = Optional.of(carrier(c));
+    for (Bank bankOfSide : List.of(Bank.LOW, Bank.HIGH)) {
+      Bound wall = run.bound(bankOfSide);
+      if (wall.isEave()) {
+        Side side = wall.side().orElseThrow();
+        double across = bankOfSide == Bank.LOW ? c : run.width() - c;
+        if (meetsHip(side, across)) {
+          if (hipD(side, across) > face() - thickness) {
+            // The hip jack stands on this very place of the girder.
+            return Optional.empty();
+          }
+          length = hipD(side, across) - shortening(side);
+          kind = TrussKind.CORNER_JACK;
+          carrier = Optional.empty();
+        }
+      }
+    }
+    return length < SHORTEST_JACK * thickness
+        ? Optional.empty()
+        : Optional.of(jack(kind, end, c, at(0, c), at(length, c), length, carrier));
+  }
+
+  private Placed.Carrier carrier(double c) {
+    return new Placed.Carrier(run.id(), girder(), c);
+  }
+
+  /** Jacks square to a side wall, from the wall to the hip jack. */
+  private List<Placed> sideJacks(Bank bankOfSide) {
+    Side side = run.bound(bankOfSide).side().orElseThrow();
+    RoofCorner hip = RoofCorner.square(side.slope().ratio(), endSlope());
+    List<Placed> jacks = new ArrayList<>();
+    for (int k = 1; k * spacing + thickness / 2 <= face(); k++) {
+      double d = k * spacing;
+      double length = hipC(side, d) - Shortening.against(thickness, 90 - hip.planAngleA());
+      if (length >= SHORTEST_JACK * thickness) {
+        boolean low = bankOfSide == Bank.LOW;
+        Point from = at(d, low ? 0 : run.width());
+        Point to = at(d, low ? length : run.width() - length);
+        jacks.add(jack(TrussKind.CORNER_JACK, side, u(d), from, to, length, Optional.empty()));
+      }
+    }
+    return jacks;
+  }
+
+  private Placed hipJack(Bank bankOfSide) {
+    Side side = run.bound(bankOfSide).side().orElseThrow();
+    boolean low = bankOfSide == Bank.LOW;
+    double across = hipC(side, face());
+    double c = low ? across : run.width() - across;
+    Point from = at(0, low ? 0 : run.width());
+    Point to = at(face(), c);
+    double length = from.distance(to);
+    double heel = Math.min(end.heel(), side.heel());
+    double slope = (endHeight() + endSlope() * face() - heel) / length;
+    double tail = Math.hypot(end.overhang(), side.overhang());
+    Profile profile =
+        Profile.level(
+            length,
+            List.of(
+                new Point(-tail, heel - slope * tail), new Point(length, heel + slope * length)));
+    return new Placed(
+        TrussKind.HIP_JACK,
+        run,
+        u(0),
+        from,
+        to,
+        run.plate(),
+        profile,
+        Optional.empty(),
+        Optional.of(carrier(c)));
+  }
+
+  private Placed jack(
+      TrussKind kind,
+      Side eave,
+      double station,
+      Point from,
+      Point to,
+      double length,
+      Optional<Placed.Carrier> carrier) {
+    double slope = eave.slope().ratio();
+    double tail = eave.overhang();
+    Profile profile =
+        Profile.level(
+            length,
+            List.of(
+                new Point(-tail, eave.heel() - slope * tail),
+                new Point(length, eave.heel() + slope * length)));
+    return new Placed(
+        kind, run, station, from, to, run.plate(), profile, Optional.empty(), carrier);
+  }
+
+  private Point at(double d, double c) {
+    return run.axes().at(u(d), c);
+  }
+}

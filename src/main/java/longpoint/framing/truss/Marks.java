@@ -1,0 +1,155 @@
+package longpoint.framing.truss;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import longpoint.framing.Shop;
+import longpoint.framing.truss.Placed.Carrier;
+
+/**
+ * Shares marks among trusses: one mark for all that would come off one jig, turned end for end or
+ * not; then says which truss hangs on which.
+ *
+ * @param marks in the order first met
+ * @param trusses in the order given
+ * @param girders every truss that carries others
+ */
+public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> girders) {
+  /** Two trusses are one if no corner differs by more than this share of the finest mark. */
+  private static final double SAME = 1.0 / 16;
+
+  /** Common practice; printed with every girder. */
+  private static final String REMINDER =
+      "Trusses hung between girders are cut to the clear distance; one girder is commonly left 1/4"
+          + " to 3/8 in (6 to 10 mm) out while they are hung and brought in afterwards. The truss"
+          + " supplier's documents rule.";
+
+  public Marks {
+    marks = List.copyOf(marks);
+    trusses = List.copyOf(trusses);
+    girders = List.copyOf(girders);
+  }
+
+  public static Marks share(List<Placed> placed, Shop shop) {
+    List<Group> groups = new ArrayList<>();
+    List<Group> of = new ArrayList<>();
+    for (Placed p : placed) {
+      Group group = find(groups, p, shop.mark() * SAME);
+      group.members++;
+      of.add(group);
+    }
+    List<TrussMark> marks = groups.stream().map(g -> g.mark(shop)).toList();
+    List<String> ids = ids(placed);
+    List<Truss> trusses = new ArrayList<>();
+    for (int i = 0; i < placed.size(); i++) {
+      Placed p = placed.get(i);
+      Group group = of.get(i);
+      trusses.add(
+          new Truss(
+              ids.get(i),
+              group.name,
+              p.kind(),
+              p.run().part().id(),
+              p.run().id(),
+              p.station(),
+              p.profile().span(),
+              p.profile().height(),
+              group.members,
+              p.from(),
+              p.to(),
+              p.plate(),
+              p.profile().sameAs(group.profile, shop.mark() * SAME)
+                  ? Truss.Turn.AS_DRAWN
+                  : Truss.Turn.END_FOR_END,
+              p.carriedFrom().flatMap(c -> carrying(c, placed, ids, shop)),
+              p.carriedTo().flatMap(c -> carrying(c, placed, ids, shop))));
+    }
+    return new Marks(marks, trusses, girders(placed, trusses));
+  }
+
+  /** Trusses of one shape while they are being counted. */
+  private static final class Group {
+    final String name;
+    final Placed first;
+    final Profile profile;
+    int members;
+
+    Group(String name, Placed first) {
+      this.name = name;
+      this.first = first;
+      this.profile = first.profile();
+    }
+
+    TrussMark mark(Shop shop) {
+      TrussShape shape =
+          TrussShape.of(first.kind(), profile, first.run().part().frame().spacing(), shop);
+      return TrussMark.of(
+          name, first.kind(), members, profile, shape, shape.lumber() * shop.weight());
+    }
+  }
+
+  private static Group find(List<Group> groups, Placed p, double within) {
+    int ofKind = 0;
+    for (Group g : groups) {
+      if (g.first.kind() == p.kind()) {
+        ofKind++;
+        if (g.profile.sameAs(p.profile(), within)
+            || g.profile.sameAs(p.profile().turned(), within)) {
+          return g;
+        }
+      }
+    }
+    Group group = new Group(p.kind().letter() + (ofKind + 1), p);
+    groups.add(group);
+    return group;
+  }
+
+  private static List<String> ids(List<Placed> placed) {
+    Map<String, Integer> numbers = new HashMap<>();
+    List<String> ids = new ArrayList<>(placed.size());
+    for (Placed p : placed) {
+      String stem = p.run().id() + ":" + p.kind().letter();
+      ids.add(stem + numbers.merge(stem, 1, Integer::sum));
+    }
+    return ids;
+  }
+
+  private static Optional<String> carrying(
+      Carrier carrier, List<Placed> placed, List<String> ids, Shop shop) {
+    for (int i = 0; i < placed.size(); i++) {
+      Placed p = placed.get(i);
+      if (p.kind().squareToRidge()
+          && p.kind() != TrussKind.CAP
+          && p.run().id().equals(carrier.run())
+          && Math.abs(p.station() - carrier.station()) < shop.mark()) {
+        return Optional.of(ids.get(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<Girder> girders(List<Placed> placed, List<Truss> trusses) {
+    List<Girder> girders = new ArrayList<>();
+    for (Truss girder : trusses) {
+      List<Girder.Hanger> hangers = new ArrayList<>();
+      for (int i = 0; i < placed.size(); i++) {
+        Truss t = trusses.get(i);
+        hanger(t, t.carriedFrom(), placed.get(i).carriedFrom(), girder).ifPresent(hangers::add);
+        hanger(t, t.carriedTo(), placed.get(i).carriedTo(), girder).ifPresent(hangers::add);
+      }
+      if (!hangers.isEmpty()) {
+        hangers.sort((a, b) -> Double.compare(a.along(), b.along()));
+        girders.add(new Girder(girder.id(), girder.mark(), hangers, REMINDER));
+      }
+    }
+    return girders;
+  }
+
+  private static Optional<Girder.Hanger> hanger(
+      Truss carried, Optional<String> by, Optional<Carrier> carrier, Truss girder) {
+    return by.filter(girder.id()::equals)
+        .map(id -> new Girder.Hanger(carrier.orElseThrow().along(), carried.id(), carried.mark()));
+  }
+}

@@ -1,0 +1,85 @@
+package longpoint.framing.truss;
+
+import java.util.Objects;
+import java.util.Optional;
+import longpoint.framing.run.Run;
+import longpoint.geometry.Point;
+
+/**
+ * A truss in its place, before marks are shared out.
+ *
+ * @param station along its run's ridge from the start; for jacks along the wall they stand on
+ * @param from plan point of v = 0 on the centre line of the truss
+ * @param to plan point of v = span
+ * @param plate height of v, z = 0, 0 of the profile above the plan's datum
+ * @param carriedFrom name of what carries its first end, if not a wall
+ * @param carriedTo name of what carries its other end
+ */
+public record Placed(
+    TrussKind kind,
+    Run run,
+    double station,
+    Point from,
+    Point to,
+    double plate,
+    Profile profile,
+    Optional<Carrier> carriedFrom,
+    Optional<Carrier> carriedTo) {
+  public Placed {
+    Objects.requireNonNull(kind);
+    Objects.requireNonNull(run);
+    Objects.requireNonNull(profile);
+    Objects.requireNonNull(carriedFrom);
+    Objects.requireNonNull(carriedTo);
+  }
+
+  /**
+   * Something that carries the end of a truss.
+   *
+   * @param run id of the run the carrying truss belongs to
+   * @param station of the carrying truss in that run
+   * @param along where on the carrying truss, from its first bearing
+   */
+  public record Carrier(String run, double station, double along) {}
+
+  static Placed onWalls(TrussKind kind, Section cut, Profile profile) {
+    return new Placed(
+        kind,
+        cut.run(),
+        cut.station(),
+        cut.foot(),
+        cut.head(),
+        cut.run().plate(),
+        profile,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The same truss with its first end hung, cut plumb there. */
+  Placed hungFrom(Carrier carrier) {
+    return new Placed(
+        kind,
+        run,
+        station,
+        from,
+        to,
+        plate,
+        profile.withoutTailLow(),
+        Optional.of(carrier),
+        carriedTo);
+  }
+
+  /** The same truss with its last end hung, cut plumb there. */
+  Placed hungTo(Carrier carrier) {
+    return new Placed(
+        kind,
+        run,
+        station,
+        from,
+        to,
+        plate,
+        profile.withoutTailHigh(),
+        carriedFrom,
+        Optional.of(carrier));
+  }
+}

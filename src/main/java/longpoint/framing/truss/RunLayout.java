@@ -1,0 +1,180 @@
+package longpoint.framing.truss;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import longpoint.framing.Shop;
+import longpoint.framing.run.Bank;
+import longpoint.framing.run.Bound;
+import longpoint.framing.run.Meeting;
+import longpoint.framing.run.Run;
+import longpoint.geometry.Point;
+import longpoint.plan.Frame;
+import longpoint.plan.FrameChoices;
+import longpoint.plan.FrameChoices.Lookout;
+
+/**
+ * Every truss of one run: end trusses flush inside the end walls' outside faces, or a hip end;
+ * between them trusses centred on whole spacings from the start. A truss over the mouth of a wing
+ * hangs on that wing's girder and has no tail there.
+ *
+ * @param stations of the trusses square to the ridge
+ * @param trusses all of them, jacks included
+ */
+public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
+  public RunLayout {
+    trusses = List.copyOf(trusses);
+  }
+
+  /**
+   * @param meetings of the whole plan
+   */
+  public static RunLayout lay(Run run, List<Meeting> meetings, Shop shop) {
+    return new Layer(run, meetings, shop).lay();
+  }
+
+  private record Layer(Run run, List<Meeting> meetings, Shop shop) {
+    RunLayout lay() {
+      List<HipEnd> hips = new ArrayList<>();
+      List<Double> near = endStations(Bank.START, hips);
+      List<Double> far = new ArrayList<>(endStations(Bank.END, hips));
+      Collections.reverse(far);
+      double first = run.start().isEave() ? near.get(near.size() - 1) + spacing() : spacing();
+      Stations stations = Stations.fill(near, first, far, spacing(), thickness());
+      List<Placed> trusses = new ArrayList<>();
+      for (double station : stations.all()) {
+        trusses.addAll(split(hang(truss(station, stations))));
+      }
+      hips.forEach(hip -> hip.jacks().forEach(jack -> trusses.add(hang(jack))));
+      return new RunLayout(run, stations, trusses);
+    }
+
+    private Frame frame() {
+      return run.part().frame();
+    }
+
+    private double spacing() {
+      return frame().spacing();
+    }
+
+    private Lookout lookout() {
+      return frame().choices().lookout().orElse(Lookout.FLAT);
+    }
+
+    private double thickness() {
+      return frame().thickness();
+    }
+
+    /** From the end in. */
+    private List<Double> endStations(Bank bank, List<HipEnd> hips) {
+      if (run.bound(bank).isEave()) {
+        double setback =
+            frame()
+                .hipSetback()
+                .orElseGet(() -> HipEnd.chooseSetback(run, bank, shop.hipSetback()));
+        HipEnd hip = new HipEnd(run, bank, setback);
+        List<Double> stations = hip.stations();
+        if (!stations.isEmpty()) {
+          hips.add(hip);
+          return stations;
+        }
+      }
+      return List.of(bank == Bank.START ? thickness() / 2 : run.length() - thickness() / 2);
+    }
+
+    private Placed truss(double station, Stations stations) {
+      Section cut = Section.at(run, station, thickness());
+      TrussKind kind = kind(station, stations, cut);
+      double drop = kind == TrussKind.DROPPED_GABLE_END ? shop.lookoutDepth(lookout()) : 0;
+      Profile profile = cut.profile(cut.low().overhang(), cut.high().overhang(), drop);
+      if (kind == TrussKind.SCISSOR) {
+        profile = scissor(profile, frame().choices());
+      }
+      return Placed.onWalls(kind, cut, profile);
+    }
+
+    private TrussKind kind(double station, Stations stations, Section cut) {
+      int fromNear = stations.near().indexOf(station);
+      int fromFar = stations.far().size() - 1 - stations.far().indexOf(station);
+      if (fromNear >= 0) {
+        return endKind(run.start(), fromNear, cut);
+      }
+      if (stations.far().contains(station)) {
+        return endKind(run.end(), fromFar, cut);
+      }
+      return ordinary(cut);
+    }
+
+    private TrussKind endKind(Bound end, int fromEnd, Section cut) {
+      return switch (end.kind()) {
+        case EAVE -> fromEnd == 0 ? TrussKind.HIP_GIRDER : TrussKind.STEP_DOWN;
+        case GABLE -> end.overhang() > 0 ? TrussKind.DROPPED_GABLE_END : TrussKind.GABLE_END;
+        case ABUTMENT -> ordinary(cut);
+        case OPEN -> isGirder(end) ? TrussKind.GIRDER : ordinary(cut);
+      };
+    }
+
+    private boolean isGirder(Bound end) {
+      return end.equals(run.end())
+          && meetings.stream().anyMatch(m -> m.upper().id().equals(run.id()) && m.needsGirder());
+    }
+
+    private TrussKind ordinary(Section cut) {
+      if (!cut.low().isEave() || !cut.high().isEave()) {
+        return TrussKind.MONO;
+      }
+      return frame().choices().ceiling().isPresent() ? TrussKind.SCISSOR : TrussKind.COMMON;
+    }
+
+    /**
+     * Bottom chord up from both bearings at the ceiling's slope, as far as it stays under the top.
+     */
+    private static Profile scissor(Profile level, FrameChoices choices) {
+      double slope = choices.ceiling().orElseThrow().ratio();
+      double middle = level.span() / 2;
+      return new Profile(
+          level.span(),
+          level.top(),
+          List.of(new Point(0, 0), new Point(middle, slope * middle), new Point(level.span(), 0)));
+    }
+
+    /** Hangs a truss on the girders of the wings over whose mouths it has no wall. */
+    private Placed hang(Placed truss) {
+      Placed hung = truss;
+      for (Meeting m : meetings) {
+        if (m.lower().id().equals(run.id()) && m.needsGirder()) {
+          hung = atMouth(m, hung.from()) ? hung.hungFrom(carrier(m, hung.from())) : hung;
+          hung = atMouth(m, hung.to()) ? hung.hungTo(carrier(m, hung.to())) : hung;
+        }
+      }
+      return hung;
+    }
+
+    private boolean atMouth(Meeting m, Point end) {
+      double u = run.axes().u(end);
+      double v = run.axes().v(end);
+      double off =
+          switch (m.bank()) {
+            case LOW -> v;
+            case HIGH -> v - run.width();
+            case START -> u;
+            case END -> u - run.length();
+          };
+      double along = m.bank() == Bank.LOW || m.bank() == Bank.HIGH ? u : v;
+      // A truss centred on the corner of the mouth still has half its thickness on the wall.
+      return Math.abs(off) < shop.mark()
+          && along > m.from() + shop.mark()
+          && along < m.to() - shop.mark();
+    }
+
+    private static Placed.Carrier carrier(Meeting m, Point end) {
+      Run wing = m.upper();
+      double girder = wing.length() - wing.part().frame().thickness() / 2;
+      return new Placed.Carrier(wing.id(), girder, wing.axes().v(end));
+    }
+
+    private List<Placed> split(Placed truss) {
+      return TallTruss.split(truss, frame().choices().haul().orElse(shop.haul()), shop.flat());
+    }
+  }
+}

@@ -1,0 +1,128 @@
+package longpoint.framing.truss;
+
+import java.util.ArrayList;
+import java.util.List;
+import longpoint.framing.Shop;
+import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
+
+/**
+ * Chords and webs of a truss as an aid to the eye: shape only, not engineered. A king post up to 16
+ * ft, above that the W of the older manuals, whose top chords are met at their quarter points and
+ * whose bottom chord in thirds (US Navy NAVEDTRA 14044 vol. 2), and a fan over long spans.
+ *
+ * @param chords top and bottom edges
+ * @param webs everything between them
+ */
+public record TrussShape(List<Segment> chords, List<Segment> webs) {
+  /** Printed beside every drawing of one. */
+  public static final String CAUTION = "Shape only, not engineered";
+
+  /** The manual's W goes up to 32 ft; that is twice its king post. */
+  private static final double FAN = 2;
+
+  public TrussShape {
+    chords = List.copyOf(chords);
+    webs = List.copyOf(webs);
+  }
+
+  public static TrussShape of(TrussKind kind, Profile profile, double studs, Shop shop) {
+    List<Segment> webs =
+        switch (kind) {
+          case GABLE_END, DROPPED_GABLE_END -> studs(profile, studs);
+          case JACK, CORNER_JACK, HIP_JACK -> List.of();
+          default -> webs(profile, shop);
+        };
+    List<Segment> chords = new ArrayList<>(edges(profile.top()));
+    chords.addAll(edges(profile.bottom()));
+    return new TrussShape(chords, webs);
+  }
+
+  /** Total length of everything drawn. */
+  public double lumber() {
+    double sum = 0;
+    for (Segment s : chords) {
+      sum += s.length();
+    }
+    for (Segment s : webs) {
+      sum += s.length();
+    }
+    return sum;
+  }
+
+  private static List<Segment> edges(List<Point> line) {
+    List<Segment> edges = new ArrayList<>(line.size() - 1);
+    for (int i = 0; i + 1 < line.size(); i++) {
+      edges.add(new Segment(line.get(i), line.get(i + 1)));
+    }
+    return edges;
+  }
+
+  private static List<Segment> studs(Profile p, double spacing) {
+    List<Segment> webs = new ArrayList<>();
+    for (int k = 1; k * spacing < p.span(); k++) {
+      webs.add(post(p, k * spacing));
+    }
+    return webs;
+  }
+
+  private static List<Segment> webs(Profile p, Shop shop) {
+    double peak = peak(p);
+    boolean oneSided = peak <= 0 || peak >= p.span() || p.top().size() != 3;
+    if (oneSided) {
+      return panels(p, shop);
+    }
+    if (p.span() <= shop.kingPost()) {
+      return List.of(post(p, peak));
+    }
+    List<Segment> webs = new ArrayList<>();
+    boolean fan = p.span() > FAN * shop.kingPost();
+    for (double side : new double[] {0, p.span()}) {
+      double third = side + (p.span() / 2 - side) * (2.0 / 3);
+      if (fan) {
+        webs.add(web(p, side + (peak - side) / 3, third));
+        webs.add(web(p, side + (peak - side) * (2.0 / 3), third));
+      } else {
+        webs.add(web(p, (side + peak) / 2, third));
+      }
+      webs.add(web(p, peak, third));
+    }
+    return webs;
+  }
+
+  /** Posts under every corner of the top edge and at even steps between, with diagonals. */
+  private static List<Segment> panels(Profile p, Shop shop) {
+    List<Double> posts = new ArrayList<>();
+    double step = p.span() / Math.max(1, Math.ceil(p.span() / (shop.kingPost() / 2)));
+    for (double v = step; v < p.span() - step / 2; v += step) {
+      posts.add(v);
+    }
+    List<Segment> webs = new ArrayList<>();
+    double before = 0;
+    for (double v : posts) {
+      webs.add(post(p, v));
+      webs.add(p.topAt(v) >= p.topAt(before) ? web(p, v, before) : web(p, before, v));
+      before = v;
+    }
+    webs.add(
+        p.topAt(p.span()) >= p.topAt(before) ? web(p, p.span(), before) : web(p, before, p.span()));
+    return webs;
+  }
+
+  private static double peak(Profile p) {
+    Point high = p.top().get(0);
+    for (Point q : p.top()) {
+      high = q.y() > high.y() ? q : high;
+    }
+    return high.x();
+  }
+
+  private static Segment post(Profile p, double v) {
+    return web(p, v, v);
+  }
+
+  /** From the top edge at one place to the bottom edge at another. */
+  private static Segment web(Profile p, double topV, double bottomV) {
+    return new Segment(new Point(topV, p.topAt(topV)), new Point(bottomV, p.bottomAt(bottomV)));
+  }
+}
