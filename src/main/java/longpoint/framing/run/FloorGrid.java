@@ -39,13 +39,10 @@ record FloorGrid(Axes axes, double[] us, double[] vs, boolean[][] inside) {
    * @return empty if some side is neither along nor square to the first
    */
   static Optional<FloorGrid> of(Ring outline, double same) {
-    Axes axes = new Axes(outline.corner(0), outline.side(0).direction());
-    for (int i = 0; i < outline.size(); i++) {
-      Point step = outline.side(i).to().minus(outline.side(i).from());
-      if (Math.min(Math.abs(axes.along().dot(step)), Math.abs(axes.along().cross(step))) > same) {
-        return Optional.empty();
-      }
+    if (crooked(outline, same) >= 0) {
+      return Optional.empty();
     }
+    Axes axes = new Axes(outline.corner(0), outline.side(0).direction());
     double[] us = lines(outline.points().stream().mapToDouble(axes::u).sorted().toArray(), same);
     double[] vs = lines(outline.points().stream().mapToDouble(axes::v).sorted().toArray(), same);
     boolean[][] inside = new boolean[us.length - 1][vs.length - 1];
@@ -55,6 +52,18 @@ record FloorGrid(Axes axes, double[] us, double[] vs, boolean[][] inside) {
       }
     }
     return Optional.of(new FloorGrid(axes, us, vs, inside));
+  }
+
+  /** The first side neither along nor square to side 0; −1 if there is none. */
+  static int crooked(Ring outline, double same) {
+    Point along = outline.side(0).direction();
+    for (int i = 0; i < outline.size(); i++) {
+      Point step = outline.side(i).to().minus(outline.side(i).from());
+      if (Math.min(Math.abs(along.dot(step)), Math.abs(along.cross(step))) > same) {
+        return i;
+      }
+    }
+    return -1;
   }
 
   private static double[] lines(double[] sorted, double same) {

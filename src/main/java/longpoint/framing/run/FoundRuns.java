@@ -2,7 +2,6 @@ package longpoint.framing.run;
 
 import java.util.ArrayList;
 import java.util.List;
-import longpoint.plan.Part;
 import longpoint.plan.Problem;
 
 /**
@@ -21,10 +20,10 @@ public record FoundRuns(
     problems = List.copyOf(problems);
   }
 
-  static FoundRuns failed(Part part, String what, String cure) {
-    String message = "Part " + part.name() + " " + what + ", so its framing is left out.";
+  static FoundRuns failed(String where, String what, String cure) {
+    String message = what + ", so its trusses are left out.";
     return new FoundRuns(
-        List.of(), List.of(), List.of(), List.of(Problem.warning(part.id(), message, cure + ".")));
+        List.of(), List.of(), List.of(), List.of(Problem.warning(where, message, cure + ".")));
   }
 
   FoundRuns and(FoundRuns more) {

@@ -40,14 +40,17 @@ final class PartRuns {
     double same = Shop.of(plan.unit()).mark();
     Optional<FloorGrid> grid = FloorGrid.of(part.outline(), same);
     if (grid.isEmpty()) {
+      int side = FloorGrid.crooked(part.outline(), same);
       return FoundRuns.failed(
-          part,
-          "has walls that are not square to each other",
-          "Draw the square pieces as parts of their own, or frame it by hand");
+          Side.id(part.id(), side),
+          "Side " + (side + 1) + " of " + part.name() + " is not square to the first",
+          "Draw the square pieces as parts of their own, or frame it with rafters");
     }
     if (!part.holes().isEmpty()) {
       return FoundRuns.failed(
-          part, "has a courtyard", "Draw the wings around the courtyard as parts of their own");
+          Side.id(part.id(), part.outline().size()),
+          part.name() + " has a courtyard",
+          "Draw the wings around the courtyard as parts of their own");
     }
     PartRuns found = new PartRuns(plan, part, grid.get(), same);
     return found.split();
@@ -65,13 +68,9 @@ final class PartRuns {
       }
     }
     return FoundRuns.failed(
-        part,
-        hasEave() ? "is too involved to split into a main run and wings" : "has no eave",
-        hasEave() ? "Draw it as several parts and join them" : "Make at least one side an eave");
-  }
-
-  private boolean hasEave() {
-    return part.edges().stream().anyMatch(e -> e.kind() == EdgeKind.EAVE);
+        part.id(),
+        part.name() + " is too involved to split into a main run and wings",
+        "Draw it as several parts and join them");
   }
 
   /** Blocks that could be the main run, the best first. */
