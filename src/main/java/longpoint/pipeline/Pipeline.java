@@ -34,9 +34,7 @@ public final class Pipeline {
         checked.stream().filter(Pipeline::isError).map(Pipeline::part).collect(Collectors.toSet());
     // A part the check has found wrong cannot be solved either; why, the user has been told once.
     Stream<Problem> more =
-        solved.stream()
-            .flatMap(List::stream)
-            .filter(p -> !isError(p) || !told.contains(part(p)));
+        solved.stream().flatMap(List::stream).filter(p -> !isError(p) || !told.contains(part(p)));
     return Stream.concat(checked.stream(), more)
         .distinct()
         .sorted(Comparator.comparing(Problem::level))
