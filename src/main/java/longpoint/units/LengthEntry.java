@@ -27,11 +27,29 @@ public final class LengthEntry {
    *
    * @param amount in the plan's unit
    * @param mark the unit it was typed with; none for a bare number
-   * @param bareWhole whether it is nothing but digits
+   * @param looks what it could be part of when run together with others
    */
-  private record Quantity(Exact amount, UnitMark mark, boolean bareWhole) {
+  private record Quantity(Exact amount, UnitMark mark, Looks looks) {
     Quantity negated() {
-      return new Quantity(amount.negated(), mark, false);
+      return new Quantity(amount.negated(), mark, Looks.NEITHER);
+    }
+  }
+
+  /** What a quantity could be besides itself in text like 24-3 1/2. */
+  private enum Looks {
+    /** Feet, and inches if there are under twelve: digits alone. */
+    LIKE_FEET,
+    LIKE_FEET_OR_INCHES,
+    /** A number under twelve, bare or marked as inches. */
+    LIKE_INCHES,
+    NEITHER;
+
+    boolean feet() {
+      return this == LIKE_FEET || this == LIKE_FEET_OR_INCHES;
+    }
+
+    boolean inches() {
+      return this == LIKE_INCHES || this == LIKE_FEET_OR_INCHES;
     }
   }
 
@@ -96,8 +114,9 @@ public final class LengthEntry {
   }
 
   private Quantity sum() throws EntryException {
-    int from = in.at();
+    int last = in.at();
     Quantity left = product();
+    Looks looks = left.looks();
     while (true) {
       boolean spaceBefore = in.skipSpaces();
       int sign = in.at();
@@ -106,12 +125,15 @@ public final class LengthEntry {
         return left;
       }
       in.advance(1);
-      boolean spaceAfter = in.skipSpaces();
+      boolean tight = !in.skipSpaces() && !spaceBefore;
+      int next = in.at();
       Quantity right = product();
-      if (op == '-' && !spaceBefore && !spaceAfter && left.bareWhole() && right.bareWhole()) {
-        throw dashed(from);
+      if (op == '-' && tight && looks.feet() && right.looks().inches()) {
+        throw dashed(last);
       }
       left = add(left, op == '-' ? right.negated() : right, sign);
+      looks = right.looks();
+      last = next;
     }
   }
 
@@ -124,18 +146,20 @@ public final class LengthEntry {
     String typed = in.text(from, in.at());
     String[] n = typed.split("[^0-9]+");
     boolean wholeNumbers = typed.matches("[0-9'′’\\-–]+");
-    String joined =
-        switch (wholeNumbers ? n.length : 0) {
-          case 2 -> "For feet and inches write " + n[0] + "'" + n[1] + "\"; ";
-          case 3 ->
-              "For feet, inches and sixteenths write " + n[0] + "'" + n[1] + " " + n[2] + "/16\"; ";
-          default -> "";
-        };
-    String apart = wholeNumbers ? ", as in " + String.join(" - ", n) : "";
+    String joined;
+    if (wholeNumbers && n.length == 3) {
+      joined =
+          "For feet, inches and sixteenths write " + n[0] + "'" + n[1] + " " + n[2] + "/16\"; ";
+    } else if (wholeNumbers || n.length > 1 && typed.matches("[0-9]+[-–][^-–']+")) {
+      joined = "For feet and inches write " + n[0] + "' " + typed.split("[-–]", 2)[1] + "; ";
+    } else {
+      joined = "";
+    }
+    String apart = typed.replaceAll("[-–]", " - ");
     return in.wrong(
         from,
         typed + " can be read in more than one way.",
-        joined + "to subtract put spaces round the minus" + apart + ".");
+        joined + "to subtract put spaces round the minus, as in " + apart + ".");
   }
 
   private Quantity product() throws EntryException {
@@ -164,7 +188,7 @@ public final class LengthEntry {
           "Mark both, as in 12' + 3 1/2\" or 3600mm + 90mm.");
     }
     UnitMark mark = a.mark() == UnitMark.NONE ? b.mark() : a.mark();
-    return new Quantity(a.amount().plus(b.amount()), mark, false);
+    return new Quantity(a.amount().plus(b.amount()), mark, Looks.NEITHER);
   }
 
   private Quantity multiply(Quantity a, Quantity b, int sign) throws EntryException {
@@ -173,7 +197,7 @@ public final class LengthEntry {
           sign, "A length times a length is an area.", "Leave the unit off one of the two.");
     }
     UnitMark mark = a.mark() == UnitMark.NONE ? b.mark() : a.mark();
-    return new Quantity(a.amount().times(b.amount()), mark, false);
+    return new Quantity(a.amount().times(b.amount()), mark, Looks.NEITHER);
   }
 
   private Quantity divide(Quantity a, Quantity b, int sign) throws EntryException {
@@ -184,7 +208,7 @@ public final class LengthEntry {
     if (b.amount().isZero()) {
       throw in.wrong(sign, "Nothing can be divided by zero.", "Divide by another number.");
     }
-    return new Quantity(a.amount().over(b.amount()), a.mark(), false);
+    return new Quantity(a.amount().over(b.amount()), a.mark(), Looks.NEITHER);
   }
 
   private Quantity factor() throws EntryException {
@@ -206,7 +230,7 @@ public final class LengthEntry {
         }
         throw trailing();
       }
-      return new Quantity(inside.amount(), inside.mark(), false);
+      return new Quantity(inside.amount(), inside.mark(), Looks.NEITHER);
     }
     if (!Numeral.starts(in)) {
       throw in.wrong(in.at(), "A number is missing here.", "Type a length, as in 24'3-1/2.");
@@ -219,13 +243,24 @@ public final class LengthEntry {
     Numeral.Read number = Numeral.read(in);
     UnitMark mark = UnitMark.take(in);
     if (mark == UnitMark.NONE) {
-      return new Quantity(number.value(), mark, number.whole());
+      return new Quantity(number.value(), mark, looks(number, mark));
     }
     Exact amount = number.value().times(mark.in(plan));
     if (mark == UnitMark.FOOT) {
       amount = amount.plus(inchesAfterFeet(from).times(UnitMark.INCH.in(plan)));
     }
-    return new Quantity(amount, mark, false);
+    return new Quantity(amount, mark, looks(number, mark));
+  }
+
+  private static Looks looks(Numeral.Read number, UnitMark mark) {
+    boolean feet = mark == UnitMark.NONE && number.whole();
+    boolean inches =
+        (mark == UnitMark.NONE || mark == UnitMark.INCH)
+            && number.value().compareTo(INCHES_PER_FOOT) < 0;
+    if (feet) {
+      return inches ? Looks.LIKE_FEET_OR_INCHES : Looks.LIKE_FEET;
+    }
+    return inches ? Looks.LIKE_INCHES : Looks.NEITHER;
   }
 
   /** The inches that belong to the feet just read; zero, finger unmoved, if there are none. */
