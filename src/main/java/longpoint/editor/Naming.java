@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.units.LengthText;
+import longpoint.units.LengthUnit;
 
 /** What things are called in the names of edits. */
 final class Naming {
@@ -28,6 +29,19 @@ final class Naming {
 
   static String length(Plan plan, double length) {
     return LengthText.of(length, plan.unit());
+  }
+
+  /** Typed figures as they were read, to the last bit. */
+  static String entry(Entry entry, LengthUnit unit) {
+    if (entry instanceof Entry.Size size) {
+      return LengthText.exact(size.width(), unit) + " x " + LengthText.exact(size.depth(), unit);
+    }
+    if (entry instanceof Entry.Polar polar) {
+      return LengthText.exact(polar.length(), unit) + " < " + polar.degrees() + "°";
+    }
+    return entry instanceof Entry.Angle angle
+        ? angle.degrees() + "°"
+        : LengthText.exact(((Entry.Length) entry).length(), unit);
   }
 
   /** The figure, or that the plan's default is followed. */

@@ -79,9 +79,21 @@ public final class ToolRunner {
         .overlay(scene());
   }
 
-  /** A sentence: why the last thing could not be done, or what the pointer will do next. */
+  /**
+   * A sentence: why the last thing could not be done, how the typed figures are read, or what the
+   * pointer will do next.
+   */
   public String status() {
-    return entryProblem.or(this::refusal).orElseGet(() -> state.status(scene()));
+    return entryProblem
+        .or(this::refusal)
+        .or(this::understood)
+        .orElseGet(() -> state.status(scene()));
+  }
+
+  private Optional<String> understood() {
+    return foreseen.isEmpty()
+        ? Optional.empty()
+        : reading().map(e -> Messages.text("typed.enter", Naming.entry(e, document.plan().unit())));
   }
 
   public Tool tool() {
@@ -187,8 +199,10 @@ public final class ToolRunner {
   /** Starts over with a plan from a file: it counts as saved and its history is empty. */
   public void open(Plan plan) {
     rest();
+    if (plan.unit() != document.plan().unit()) {
+      settings = Settings.of(plan.unit());
+    }
     document.open(plan);
-    settings = Settings.of(plan.unit());
     tell();
   }
 
@@ -278,14 +292,19 @@ public final class ToolRunner {
 
   /** Works out what Enter would do with the figures typed so far. */
   private void foresee() {
-    foreseen = Optional.empty();
-    if (!entry.isBlank()
-        && TypedText.read(entry, state.wants(), document.plan().unit())
-            instanceof Reading.Good good) {
-      foreseen =
-          Optional.of(state.on(new Event.Typed(good.entry()), scene()))
-              .filter(step -> !(step.outcome() instanceof Outcome.Refuse));
-    }
+    foreseen =
+        reading()
+            .map(figures -> state.on(new Event.Typed(figures), scene()))
+            .filter(step -> !(step.outcome() instanceof Outcome.Refuse));
+  }
+
+  /** The typed figures so far, where they can be read. */
+  private Optional<Entry> reading() {
+    return !entry.isBlank()
+            && TypedText.read(entry, state.wants(), document.plan().unit())
+                instanceof Reading.Good good
+        ? Optional.of(good.entry())
+        : Optional.empty();
   }
 
   /** Whether what was refused is still being read: nothing new is tried and the hand is still. */

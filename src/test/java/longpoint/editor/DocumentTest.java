@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import longpoint.editor.tools.Tools;
 import longpoint.plan.Plan;
+import longpoint.units.LengthUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -106,6 +107,15 @@ class DocumentTest {
     runner.recover(Houses.winged());
     assertThat(document.isDirty()).isTrue();
     assertThat(document.undoName()).isEmpty();
+  }
+
+  @Test
+  void settingsStayFromPlanToPlanInOneUnit() {
+    runner.use(runner.settings().withGrid(2));
+    runner.open(Houses.empty());
+    assertThat(runner.settings().grid()).isEqualTo(2);
+    runner.open(Plan.empty(LengthUnit.MILLIMETRE));
+    assertThat(runner.settings()).isEqualTo(Settings.of(LengthUnit.MILLIMETRE));
   }
 
   @Test

@@ -212,6 +212,14 @@ class DrawingToolsTest {
   }
 
   @Test
+  void theStatusSaysHowTypedFiguresAreRead() {
+    Hand hand = new Hand(Houses.empty(), Tools.OUTLINE).does("click 0 0; move 90 0");
+    assertThat(hand.does("type 24'3-1/2").runner().status()).contains("Enter to take 24'-3 1/2\"");
+    hand.does("enter; type 10' < 22.5");
+    assertThat(hand.runner().status()).contains("Enter to take 10'-0\" < 22.5°");
+  }
+
+  @Test
   void aTypedSideShowsBeforeItIsDrawn() {
     Hand hand = new Hand(Houses.empty(), Tools.OUTLINE).does("click 0 0; move 90 0; type 20'");
     assertThat(hand.runner().overlay().lines())
