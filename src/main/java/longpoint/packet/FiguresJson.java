@@ -32,6 +32,7 @@ public final class FiguresJson {
     root.put("title", design.plan().title());
     root.set("problems", problems(design));
     root.set("surface", surface(design));
+    root.set("framing", RecordsJson.of(design.framing()).without("problems"));
     return print(root);
   }
 

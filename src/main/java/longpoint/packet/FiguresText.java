@@ -1,7 +1,6 @@
 package longpoint.packet;
 
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -23,7 +22,7 @@ import longpoint.units.SlopeText;
 public final class FiguresText {
   private final Design design;
   private final LengthUnit unit;
-  private final StringBuilder out = new StringBuilder();
+  private final TextSections out = new TextSections();
 
   private FiguresText(Design design) {
     this.design = design;
@@ -39,30 +38,30 @@ public final class FiguresText {
     text.lines();
     text.hipsAndValleys();
     text.lineTotals();
+    FramingText.write(design.framing(), text.unit, text.out);
     return text.out.toString();
   }
 
   private void heading() {
     String title = design.plan().title();
-    out.append(title.isBlank() ? "Untitled plan" : title).append('\n');
-    out.append(
+    out.heading(title.isBlank() ? "Untitled plan" : title);
+    out.heading(
         switch (unit) {
-          case INCH ->
-              "Lengths in feet and inches to the nearest 1/16 in, on top of the framing.\n";
-          case MILLIMETRE -> "Lengths in whole millimetres, on top of the framing.\n";
+          case INCH -> "Lengths in feet and inches to the nearest 1/16 in, on top of the framing.";
+          case MILLIMETRE -> "Lengths in whole millimetres, on top of the framing.";
         });
+    out.heading("An aid to layout, not engineering: the truss supplier and the local code rule.");
   }
 
   private void problems() {
     if (design.problems().isEmpty()) {
       return;
     }
-    out.append("\nLook at first\n");
+    out.heading("\nLook at first");
     for (Problem p : design.problems()) {
-      out.append("  ").append(p.level().name().toLowerCase(Locale.ROOT));
-      out.append(": ").append(p.message()).append(" (").append(p.where()).append(")\n");
+      out.line(TextSections.key(p.level()) + ": " + p.message() + " (" + p.where() + ")");
       if (!p.cure().isEmpty()) {
-        out.append("    ").append(p.cure()).append('\n');
+        out.line("  " + p.cure());
       }
     }
   }
@@ -77,7 +76,7 @@ public final class FiguresText {
           FigureText.area(p.area(), unit),
           p.covered().isEmpty() ? "" : FigureText.area(p.coveredArea(), unit));
     }
-    section("Roof planes", table);
+    out.section("Roof planes", table);
   }
 
   private Slope slopeOf(RoofPlane plane) {
@@ -95,7 +94,7 @@ public final class FiguresText {
           LengthText.of(l.rise(), unit),
           String.join(" ", l.planes()));
     }
-    section("Roof lines", table);
+    out.section("Roof lines", table);
   }
 
   private void hipsAndValleys() {
@@ -117,7 +116,8 @@ public final class FiguresText {
             LengthText.small(figures.drop(stock), unit, Rounding.NEAREST));
       }
     }
-    section("Hips and valleys: in plan and backing for each plane, drop for one thickness", table);
+    out.section(
+        "Hips and valleys: in plan and backing for each plane, drop for one thickness", table);
   }
 
   private static String partOf(RoofLine line) {
@@ -142,12 +142,6 @@ public final class FiguresText {
     lengths.forEach(
         (kind, length) ->
             table.row(kind.key(), String.valueOf(counts.get(kind)), LengthText.of(length, unit)));
-    section("Lines together", table);
-  }
-
-  private void section(String title, TextTable table) {
-    if (!table.isEmpty()) {
-      out.append('\n').append(title).append('\n').append(table);
-    }
+    out.section("Lines together", table);
   }
 }

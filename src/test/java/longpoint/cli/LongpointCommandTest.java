@@ -82,6 +82,18 @@ class LongpointCommandTest {
     assertThat(root.at("/surface/lines/0").fieldNames())
         .toIterable()
         .contains("kind", "from", "to", "length", "planes");
+    assertThat(root.at("/framing/trusses/0").fieldNames())
+        .toIterable()
+        .contains("mark", "kind", "part", "station", "span", "height", "quantity");
+    assertThat(root.at("/framing/valleySets/0").fieldNames())
+        .toIterable()
+        .contains("upper", "lower", "shift", "apex", "setLines", "sheetLines", "trusses");
+    assertThat(root.at("/framing/valleySets/0/trusses/0").fieldNames())
+        .toIterable()
+        .contains("number", "x", "v", "length", "left", "right", "height");
+    assertThat(root.at("/framing/ridgeBlocks/0").fieldNames())
+        .toIterable()
+        .contains("part", "count", "length");
   }
 
   @Test
