@@ -31,6 +31,9 @@ final class DimensionRows {
   /** Room on each side of a figure between the ends of its line. */
   private static final double AIR = 1.5;
 
+  /** What is shorter on paper is a blot, not a dimension. */
+  private static final double SHORTEST = 0.5;
+
   /** More rows than this no one reads. */
   private static final int ROWS = 12;
 
@@ -93,20 +96,23 @@ final class DimensionRows {
   }
 
   private Optional<Mark.Dimension> place(WallSpans.Span span, List<Double> crossings) {
+    if (span.length() < SHORTEST * unitsPerMm) {
+      return Optional.empty();
+    }
     String text = LengthText.of(span.length(), plan.unit());
     List<Double> slides = slides(span, crossings, text);
     Optional<Mark.Dimension> secondBest = Optional.empty();
     for (double offset : offsets(span, unitsPerMm)) {
       for (double slide : slides) {
         Mark.Dimension mark = mark(span, offset, slide, text);
-        Clutter.Shape shape = clutter.shape(mark);
-        if (shape.allCorners(limit::contains)
-            && !clutter.covers(shape)
-            && !runsAlongAnother(mark)) {
-          if (!clutter.crosses(shape) && !standsOnRoof(mark, shape)) {
-            return Optional.of(mark);
+        if (figureStands(mark) && !runsAlongAnother(mark)) {
+          Clutter.Shape shape = clutter.shape(mark);
+          if (shape.allCorners(limit::contains)) {
+            if (!clutter.crosses(shape) && !standsOnRoof(mark, shape)) {
+              return Optional.of(mark);
+            }
+            secondBest = secondBest.or(() -> Optional.of(mark));
           }
-          secondBest = secondBest.or(() -> Optional.of(mark));
         }
       }
     }
@@ -134,6 +140,12 @@ final class DimensionRows {
     List<Point> points = new ArrayList<>(List.of(line.from(), line.middle(), line.to()));
     shape.lettering().forEach(b -> points.addAll(b.corners()));
     return points.stream().anyMatch(p -> grounds.stream().anyMatch(g -> g.contains(p)));
+  }
+
+  /** Asked of the figure alone first: it settles most places, and is one box. */
+  private boolean figureStands(Mark.Dimension mark) {
+    Clutter.Shape figure = clutter.shape(DimensionLayout.of(mark, unitsPerMm).text());
+    return figure.allCorners(limit::contains) && !clutter.covers(figure);
   }
 
   private boolean runsAlongAnother(Mark.Dimension mark) {

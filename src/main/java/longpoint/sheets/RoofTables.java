@@ -1,11 +1,11 @@
 package longpoint.sheets;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import longpoint.drawing.Anchor;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -21,6 +21,9 @@ import longpoint.units.SlopeText;
 
 /** Roof lines, planes and eaves as tables: true lengths and areas, on top of framing. */
 final class RoofTables {
+  /** Letters to a row of eaves: three of two letters fit the narrowest sheet. */
+  private static final int LETTERS = 3;
+
   private RoofTables() {}
 
   /** How many lines of each kind there are and how long they are together. */
@@ -40,9 +43,9 @@ final class RoofTables {
     return new SheetTable(
         "Roof lines",
         List.of(
-            new SheetTable.Column("Line", 0.4, Anchor.START),
-            new SheetTable.Column("Count", 0.2, Anchor.END),
-            new SheetTable.Column("Total length", 0.4, Anchor.END)),
+            new SheetTable.Column("Line", SheetTable.Kind.WORDS),
+            new SheetTable.Column("Count", SheetTable.Kind.FIGURE),
+            new SheetTable.Column("Total length", SheetTable.Kind.FIGURE)),
         rows);
   }
 
@@ -69,35 +72,48 @@ final class RoofTables {
     return new SheetTable(
         "Roof planes",
         List.of(
-            new SheetTable.Column("", 0.13, Anchor.START),
-            new SheetTable.Column("Part", 0.35, Anchor.START),
-            new SheetTable.Column("Slope", 0.2, Anchor.START),
-            new SheetTable.Column("True area", 0.32, Anchor.END)),
+            new SheetTable.Column("", SheetTable.Kind.MARK),
+            new SheetTable.Column("Part", SheetTable.Kind.WORDS),
+            new SheetTable.Column("Slope", SheetTable.Kind.MARK),
+            new SheetTable.Column("True area", SheetTable.Kind.FIGURE)),
         rows);
   }
 
-  /** What sets the height of every eave: its letter is that of the plane that rises from it. */
+  /**
+   * What sets the height of every eave: its letter is that of the plane that rises from it. Eaves
+   * alike share a row, as many as have room for their letters.
+   */
   static SheetTable eaves(Plan plan, RoofSurface surface) {
     Map<String, String> letters = PlaneMarks.of(surface);
-    List<List<String>> rows = new ArrayList<>();
+    Map<List<String>, List<String>> alike = new LinkedHashMap<>();
     for (RoofPlane plane : surface.planes()) {
       Optional<Side> side = plan.part(plane.part()).map(p -> plan.side(p, plane.edge()));
       if (side.isPresent() && side.get().kind() == EdgeKind.EAVE) {
-        rows.add(
+        List<String> figures =
             List.of(
-                letters.get(plane.id()),
                 LengthText.of(side.get().overhang(), plan.unit()),
                 LengthText.of(side.get().heel(), plan.unit()),
-                LengthText.of(side.get().plateHeight(), plan.unit())));
+                LengthText.of(side.get().plateHeight(), plan.unit()));
+        alike.computeIfAbsent(figures, f -> new ArrayList<>()).add(letters.get(plane.id()));
       }
     }
+    List<List<String>> rows = new ArrayList<>();
+    alike.forEach(
+        (figures, all) -> {
+          for (int i = 0; i < all.size(); i += LETTERS) {
+            List<String> row = new ArrayList<>();
+            row.add(String.join(" ", all.subList(i, Math.min(i + LETTERS, all.size()))));
+            row.addAll(figures);
+            rows.add(row);
+          }
+        });
     return new SheetTable(
         "Eaves",
         List.of(
-            new SheetTable.Column("", 0.13, Anchor.START),
-            new SheetTable.Column("Overhang", 0.29, Anchor.END),
-            new SheetTable.Column("Heel", 0.29, Anchor.END),
-            new SheetTable.Column("Plate", 0.29, Anchor.END)),
+            new SheetTable.Column("", SheetTable.Kind.MARK),
+            new SheetTable.Column("Overhang", SheetTable.Kind.FIGURE),
+            new SheetTable.Column("Heel", SheetTable.Kind.FIGURE),
+            new SheetTable.Column("Plate", SheetTable.Kind.FIGURE)),
         rows);
   }
 

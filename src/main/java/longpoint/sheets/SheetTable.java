@@ -8,7 +8,9 @@ import longpoint.drawing.Mark;
 import longpoint.geometry.Point;
 
 /**
- * A table as marks on a page.
+ * A table as marks on a page. Columns are as wide as what stands in them; where that is too much
+ * for the page, words are cut short. A figure never is, since a piece of one would be read as
+ * another: it stands whole, or three dots stand for it.
  *
  * @param title above it
  * @param columns from the left
@@ -23,13 +25,23 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
   /** Room below the last row. */
   static final double FOOT = 5;
 
-  private static final double PAD = 1;
+  private static final double PAD = 0.7;
 
-  /**
-   * @param share of the table's width; the shares of all columns add up to 1
-   * @param anchor START for words, END for figures
-   */
-  record Column(String head, double share, Anchor anchor) {}
+  private static final double AFTER_MARK = 1.5;
+
+  private static final String DOTS = "…";
+
+  /** What stands in a column. */
+  enum Kind {
+    /** Flush left, cut short when it must be. */
+    WORDS,
+    /** Flush left, never cut. */
+    MARK,
+    /** Flush right, never cut. */
+    FIGURE
+  }
+
+  record Column(String head, Kind kind) {}
 
   SheetTable {
     columns = List.copyOf(columns);
@@ -64,10 +76,11 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
    */
   List<Mark> marks(Point topLeft, double width) {
     List<Mark> marks = new ArrayList<>();
+    List<Double> widths = widths(width);
     double y = topLeft.y() - Lettering.MEDIUM;
     marks.add(text(new Point(topLeft.x(), y), title, Lettering.MEDIUM, Anchor.START));
     y -= 5;
-    row(marks, topLeft.x(), y, width, columns.stream().map(Column::head).toList());
+    row(marks, topLeft.x(), y, widths, columns.stream().map(Column::head).toList());
     double rule = y - 1.5;
     marks.add(
         Mark.Path.line(
@@ -75,24 +88,60 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
     y = topLeft.y() - HEAD;
     for (List<String> cells : rows) {
       y -= ROW;
-      row(marks, topLeft.x(), y + 1, width, cells);
+      row(marks, topLeft.x(), y + 1, widths, cells);
     }
     return marks;
   }
 
-  private void row(List<Mark> marks, double left, double y, double width, List<String> cells) {
+  private void row(
+      List<Mark> marks, double left, double y, List<Double> widths, List<String> cells) {
     double x = left;
     for (int i = 0; i < columns.size(); i++) {
-      Column column = columns.get(i);
-      double room = column.share() * width;
-      boolean right = column.anchor() == Anchor.END;
-      String shown = Lettering.fitted(cells.get(i), Lettering.SMALL, room - 2 * PAD);
-      double at = right ? x + room - PAD : x + PAD;
+      boolean right = columns.get(i).kind() == Kind.FIGURE;
+      String shown = shown(cells.get(i), columns.get(i).kind(), widths.get(i) - 2 * PAD);
       if (!shown.isEmpty()) {
-        marks.add(text(new Point(at, y), shown, Lettering.SMALL, column.anchor()));
+        Point at = new Point(right ? x + widths.get(i) - PAD : x + PAD, y);
+        marks.add(text(at, shown, Lettering.SMALL, right ? Anchor.END : Anchor.START));
       }
-      x += room;
+      x += widths.get(i);
     }
+  }
+
+  private static String shown(String cell, Kind kind, double room) {
+    if (kind == Kind.WORDS) {
+      return Lettering.fitted(cell, Lettering.SMALL, room);
+    }
+    // A hair of room for rounding in the sums of widths.
+    return Lettering.width(cell, Lettering.SMALL) <= room + PAD / 2 ? cell : DOTS;
+  }
+
+  /** Figures and marks get what they need, words the rest; what is over goes to the words too. */
+  private List<Double> widths(double width) {
+    List<Double> natural = new ArrayList<>();
+    double kept = 0;
+    double words = 0;
+    for (int i = 0; i < columns.size(); i++) {
+      double widest = Lettering.width(columns.get(i).head(), Lettering.SMALL);
+      for (List<String> cells : rows) {
+        widest = Math.max(widest, Lettering.width(cells.get(i), Lettering.SMALL));
+      }
+      Kind kind = columns.get(i).kind();
+      double room = widest + 2 * PAD + (kind == Kind.MARK ? AFTER_MARK : 0);
+      natural.add(room);
+      if (kind == Kind.WORDS) {
+        words += room;
+      } else {
+        kept += room;
+      }
+    }
+    double squeeze = Math.min(1, width / kept);
+    double stretch = words > 0 ? Math.max(0, width - kept) / words : width / kept;
+    List<Double> widths = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      boolean takesTheRest = words == 0 || columns.get(i).kind() == Kind.WORDS;
+      widths.add(natural.get(i) * (takesTheRest ? stretch : squeeze));
+    }
+    return widths;
   }
 
   private static Mark text(Point at, String text, double height, Anchor anchor) {

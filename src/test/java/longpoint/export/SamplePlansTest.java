@@ -1,0 +1,87 @@
+package longpoint.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import longpoint.drawing.Page;
+import longpoint.export.DxfFile.Item;
+import longpoint.geometry.Point;
+import longpoint.plan.Plan;
+import longpoint.planfile.PlanFile;
+import longpoint.sheets.Layers;
+import longpoint.sheets.Paper;
+import longpoint.sheets.PlanSheet;
+import longpoint.sheets.PlanView;
+import longpoint.surface.Roof;
+import longpoint.surface.RoofLine;
+import longpoint.surface.RoofSurface;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.w3c.dom.Element;
+
+/** The sample plans, written and read back: every roof line is where the roof says it is. */
+class SamplePlansTest {
+  @TestFactory
+  Stream<DynamicTest> filesHoldTheRoof() throws Exception {
+    List<Path> samples;
+    try (Stream<Path> files = Files.list(Path.of("sample-plans"))) {
+      samples = files.filter(f -> f.toString().endsWith(".json")).sorted().toList();
+    }
+    assertThat(samples).isNotEmpty();
+    return samples.stream()
+        .map(f -> DynamicTest.dynamicTest(f.getFileName().toString(), () -> check(f)));
+  }
+
+  private static void check(Path file) throws Exception {
+    Plan plan = PlanFile.read(file).plan();
+    RoofSurface surface = Roof.solve(plan);
+    PlanSheet sheet = PlanSheet.of(plan, surface, Paper.A3);
+    checkSvg(sheet.pages().get(0), plan, surface, sheet.scale().ratio());
+    double unitsPerMm = sheet.scale().unitsPerMm(plan.unit());
+    PlanView view = PlanView.of(plan, surface, unitsPerMm);
+    assertThat(view.leftOff()).isZero();
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    DxfWriter.write(view.drawing(), plan.unit(), sheet.scale().ratio(), out);
+    DxfFile dxf = DxfFile.read(out.toByteArray());
+    DxfCheck.check(dxf);
+    for (RoofLine line : surface.lines()) {
+      Item item = entity(dxf, line);
+      assertThat(at(item, 10).distance(line.from().plan())).isCloseTo(0, within(1e-6));
+      assertThat(at(item, 11).distance(line.to().plan())).isCloseTo(0, within(1e-6));
+    }
+  }
+
+  private static Item entity(DxfFile dxf, RoofLine line) {
+    return dxf.entities("LINE")
+        .filter(i -> i.text(8).equals(Layers.of(line.kind()).name()))
+        .filter(i -> i.has(1000) && i.text(1000).equals(line.id()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Point at(Item item, int code) {
+    return new Point(item.number(code), item.number(code + 10));
+  }
+
+  /** On paper every line has its plan length at the scale of the sheet, and its bearing. */
+  private static void checkSvg(Page page, Plan plan, RoofSurface surface, double ratio)
+      throws Exception {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    SvgWriter.write(page, out);
+    SvgFile svg = SvgFile.read(out.toByteArray());
+    double mm = plan.unit().toMillimetres(1) / ratio;
+    for (RoofLine line : surface.lines()) {
+      String id = XmlText.name(Layers.of(line.kind()).name() + "/" + line.id());
+      Element path = svg.byId(id);
+      List<Point> ends = SvgFile.corners(path);
+      Point step = line.to().plan().minus(line.from().plan()).times(mm);
+      assertThat(ends.get(1).x() - ends.get(0).x()).isCloseTo(step.x(), within(2e-6));
+      assertThat(ends.get(0).y() - ends.get(1).y()).isCloseTo(step.y(), within(2e-6));
+    }
+  }
+}
