@@ -21,7 +21,7 @@ import longpoint.geometry.Point3;
 final class RecordsJson {
   private static final ObjectMapper MAPPER =
       JsonMapper.builder()
-          .disable(MapperFeature.AUTO_DETECT_GETTERS, MapperFeature.AUTO_DETECT_IS_GETTERS)
+          .disable(MapperFeature.AUTO_DETECT_IS_GETTERS)
           .addModule(new Jdk8Module())
           .addModule(
               new SimpleModule()
