@@ -6,6 +6,7 @@ import java.util.function.UnaryOperator;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
+import longpoint.plan.Attached;
 import longpoint.plan.Deck;
 import longpoint.plan.Frame;
 import longpoint.plan.Join;
@@ -15,7 +16,8 @@ import longpoint.plan.Plan;
 
 /**
  * Edits of whole parts as panels, menus and tools make them. Parts are given by id; one that the
- * plan does not have any more is passed over. The plan given at the start only names things.
+ * plan does not have any more is passed over. The plan given at the start names things and says
+ * which additions stand against a part: they are moved, turned and mirrored with it.
  */
 public final class PartCommands {
   private PartCommands() {}
@@ -153,7 +155,8 @@ public final class PartCommands {
   }
 
   private static Command motion(String key, Plan plan, List<String> parts, Motion motion) {
-    return parts(Messages.text(key, Naming.parts(plan, parts)), parts, motion::on);
+    return parts(
+        Messages.text(key, Naming.parts(plan, parts)), Attached.with(plan, parts), motion::on);
   }
 
   private static Command parts(String name, List<String> ids, UnaryOperator<Part> edit) {

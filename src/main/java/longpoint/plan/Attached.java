@@ -1,6 +1,7 @@
 package longpoint.plan;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import longpoint.geometry.Point;
@@ -58,6 +59,21 @@ public final class Attached {
       }
     }
     return carried;
+  }
+
+  /** Ids of parts and of everything that stands against any of them, the given ones first. */
+  public static List<String> with(Plan plan, List<String> parts) {
+    Set<String> all = new LinkedHashSet<>(parts);
+    for (String id : parts) {
+      Optional<Part> part = plan.part(id);
+      for (int i = 0; part.isPresent() && i < part.get().sideCount(); i++) {
+        Segment wall = part.get().side(i);
+        if (wall.length() > 0) {
+          all.addAll(against(plan, id, wall));
+        }
+      }
+    }
+    return List.copyOf(all);
   }
 
   /** Ids of the parts against a wall of a part, and of those against any wall of theirs. */

@@ -43,6 +43,9 @@ record AdditionPull(Wing wing, Snap pointed) implements ToolState {
     if (event instanceof Event.Typed typed && typed.entry() instanceof Entry.Size size) {
       return finish(sized(size), scene);
     }
+    if (event instanceof Event.Typed typed && typed.entry() instanceof Entry.Length depth) {
+      return finish(new Wing(wing.house(), wing.start(), wing.width(), depth.length()), scene);
+    }
     return Step.to(this);
   }
 
@@ -110,6 +113,6 @@ record AdditionPull(Wing wing, Snap pointed) implements ToolState {
 
   @Override
   public Set<Entry.Kind> wants() {
-    return Set.of(Entry.Kind.SIZE);
+    return Set.of(Entry.Kind.SIZE, Entry.Kind.LENGTH);
   }
 }

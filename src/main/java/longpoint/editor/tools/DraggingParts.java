@@ -22,6 +22,7 @@ import longpoint.editor.Snapper;
 import longpoint.editor.Step;
 import longpoint.editor.ToolState;
 import longpoint.geometry.Point;
+import longpoint.plan.Attached;
 import longpoint.plan.Motion;
 
 /**
@@ -87,7 +88,8 @@ record DraggingParts(List<String> parts, Point from, Point handle, Snap pointed)
   }
 
   private Snap snap(Pointer pointer, Scene scene) {
-    Set<Ref> moving = parts.stream().map(Ref::part).collect(Collectors.toSet());
+    Set<Ref> moving =
+        Attached.with(scene.plan(), parts).stream().map(Ref::part).collect(Collectors.toSet());
     Point at = handle.plus(pointer.at().minus(from));
     Aim aim =
         Aim.at(new Pointer(at, pointer.reach(), pointer.held()))

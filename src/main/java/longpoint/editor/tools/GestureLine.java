@@ -19,6 +19,7 @@ import longpoint.editor.Step;
 import longpoint.editor.ToolState;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
+import longpoint.plan.Attached;
 
 /**
  * A gesture on whole parts follows the pointer from its first point.
@@ -61,7 +62,8 @@ record GestureLine(PartGesture gesture, List<String> parts, Point first, Snap po
   }
 
   private Snap snap(Pointer pointer, Scene scene) {
-    Set<Ref> moving = parts.stream().map(Ref::part).collect(Collectors.toSet());
+    Set<Ref> moving =
+        Attached.with(scene.plan(), parts).stream().map(Ref::part).collect(Collectors.toSet());
     boolean stays = gesture == PartGesture.COPY || gesture == PartGesture.MIRROR;
     Aim aim = Aim.at(pointer).lineFrom(first).leavingOut(stays ? Set.of() : moving);
     return Snapper.snap(scene.plan(), scene.settings(), aim);

@@ -326,6 +326,8 @@ class DrawingToolsTest {
         "click 168 0; move 200 -30; type 12' x 12'; enter",
         HOUSE,
         WING);
+    check(
+        Houses.house(), Tools.ADDITION, "click 168 0; move 312 -30; type 12'; enter", HOUSE, WING);
     // Straight out from the middle of the wall, the press is the middle of the wing.
     check(Houses.house(), Tools.ADDITION, "click 241 0; type 12' x 12'; enter", HOUSE, WING);
   }

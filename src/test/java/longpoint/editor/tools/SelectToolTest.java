@@ -130,6 +130,18 @@ class SelectToolTest {
   }
 
   @Test
+  void anAdditionGoesAlongWithItsHouseButNotTheHouseWithIt() {
+    Hand hand = on(Houses.winged(), "press 60 160; drag 80 160; release 120 160");
+    assertThat(Hand.print(hand.plan()))
+        .containsExactly(
+            "main 60,0 540,0 540,336 60,336 | EGEG", "wing 228,-144 372,-144 372,0 228,0 | GEOE");
+    hand.does("press 300 -60; drag 280 -60; release 270 -60");
+    assertThat(Hand.print(hand.plan()))
+        .containsExactly(
+            "main 60,0 540,0 540,336 60,336 | EGEG", "wing 198,-144 342,-144 342,0 198,0 | GEOE");
+  }
+
+  @Test
   void halfASplitSidePulledOutStaysPicked() {
     Hand hand = new Hand(Houses.house(), Tools.CORNER).does("click 240 0");
     hand.runner().choose(Tools.SELECT);
