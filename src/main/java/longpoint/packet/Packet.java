@@ -9,16 +9,15 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import longpoint.drawing.Drawing;
 import longpoint.drawing.Page;
 import longpoint.export.DxfWriter;
 import longpoint.export.SvgWriter;
 import longpoint.pipeline.Design;
 import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
+import longpoint.sheets.ModelDrawing;
 import longpoint.sheets.Paper;
 import longpoint.sheets.PlanSheet;
-import longpoint.sheets.PlanView;
 import longpoint.units.LengthUnit;
 
 /**
@@ -87,11 +86,10 @@ public final class Packet {
   }
 
   private void model(Design design, PlanSheet sheet) throws IOException {
+    ModelDrawing model = ModelDrawing.of(design.plan(), design.surface(), sheet.scale());
     LengthUnit unit = design.plan().unit();
-    double scale = sheet.scale().ratio();
-    double unitsPerMm = unit.fromMillimetres(scale);
-    Drawing drawing = PlanView.of(design.plan(), design.surface(), unitsPerMm).drawing();
-    write("-plan.dxf", out -> DxfWriter.write(drawing, unit, scale, out));
+    double scale = model.scale().ratio();
+    write("-plan.dxf", out -> DxfWriter.write(model.drawing(), unit, scale, out));
   }
 
   private void figures(Design design) throws IOException {
