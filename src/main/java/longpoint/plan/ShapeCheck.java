@@ -1,6 +1,7 @@
 package longpoint.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -96,19 +97,19 @@ final class ShapeCheck {
   }
 
   private void crossings(List<Wall> walls) {
-    List<Wall> byX = new ArrayList<>(walls);
-    byX.sort(Comparator.comparingDouble(w -> w.box().minX()));
+    Wall[] byX = walls.toArray(Wall[]::new);
+    Arrays.sort(byX, Comparator.comparingDouble(w -> w.box().minX()));
     List<Wall[]> pairs = new ArrayList<>();
-    for (int i = 0; i < byX.size() && pairs.size() < MOST_CROSSINGS; i++) {
-      Bounds reach = byX.get(i).box();
-      for (int j = i + 1; j < byX.size() && byX.get(j).box().minX() <= reach.maxX(); j++) {
-        Wall a = byX.get(i);
-        Wall b = byX.get(j);
-        boolean neighbours = a.next() == b.number() || b.next() == a.number();
-        if (!neighbours
+    for (int i = 0; i < byX.length && pairs.size() < MOST_CROSSINGS; i++) {
+      Bounds reach = byX[i].box();
+      for (int j = i + 1; j < byX.length && byX[j].box().minX() <= reach.maxX(); j++) {
+        Bounds other = byX[j].box();
+        if (other.minY() <= reach.maxY()
+            && reach.minY() <= other.maxY()
             && pairs.size() < MOST_CROSSINGS
-            && Meeting.of(a.line(), b.line()).isPresent()) {
-          pairs.add(a.number() < b.number() ? new Wall[] {a, b} : new Wall[] {b, a});
+            && meet(byX[i], byX[j])) {
+          boolean inOrder = byX[i].number() < byX[j].number();
+          pairs.add(new Wall[] {byX[inOrder ? i : j], byX[inOrder ? j : i]});
         }
       }
     }
@@ -121,6 +122,12 @@ final class ShapeCheck {
           "crosses or touches " + other(pair[1]) + " at " + at(place.orElseThrow()),
           "Move a corner of either until they stand clear, or delete it");
     }
+  }
+
+  /** Whether two walls that are not neighbours cross or touch. */
+  private static boolean meet(Wall a, Wall b) {
+    boolean neighbours = a.next() == b.number() || b.next() == a.number();
+    return !neighbours && Meeting.of(a.line(), b.line()).isPresent();
   }
 
   private String other(Wall wall) {

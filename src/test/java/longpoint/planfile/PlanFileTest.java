@@ -183,7 +183,7 @@ class PlanFileTest {
   @Test
   void anyPlanComesBackTheSameAndWritesTheSameBytes() throws PlanFileException {
     Random random = new Random(4711);
-    for (int n = 0; n < 1500; n++) {
+    for (int n = 0; n < 600; n++) {
       Plan plan = RandomPlans.plan(random);
       byte[] bytes = PlanFile.bytes(plan);
       Plan back = PlanFile.read(bytes).plan();
@@ -198,7 +198,7 @@ class PlanFileTest {
     Random random = new Random(1);
     int opened = 0;
     int refused = 0;
-    for (int n = 0; n < 3000; n++) {
+    for (int n = 0; n < 1200; n++) {
       byte[] bytes = PlanFile.bytes(RandomPlans.plan(random));
       for (int i = random.nextInt(3); i >= 0; i--) {
         bytes = spoilt(bytes, random);
@@ -212,8 +212,8 @@ class PlanFileTest {
         refused++;
       }
     }
-    assertThat(opened).isGreaterThan(100);
-    assertThat(refused).isGreaterThan(800);
+    assertThat(opened).isGreaterThan(40);
+    assertThat(refused).isGreaterThan(300);
   }
 
   private static byte[] spoilt(byte[] bytes, Random random) {

@@ -199,7 +199,7 @@ class LengthEntryTest {
     String alphabet = "0123456789'\"-+*/().,  ½¼ftinmc°%:′″⁄−\u0000é😀";
     Random random = new Random(20260101);
     int read = 0;
-    for (int n = 0; n < 60_000; n++) {
+    for (int n = 0; n < 30_000; n++) {
       StringBuilder typed = new StringBuilder();
       for (int i = random.nextInt(14); i >= 0; i--) {
         typed.append(alphabet.charAt(random.nextInt(alphabet.length())));
@@ -212,7 +212,7 @@ class LengthEntryTest {
         assertThat(e.getMessage()).isNotBlank();
       }
     }
-    assertThat(read).isGreaterThan(500);
+    assertThat(read).isGreaterThan(300);
   }
 
   private static EntryException refused(String typed) {

@@ -65,7 +65,7 @@ class LengthTextTest {
   @Test
   void printedLengthsReadBackWithinHalfASixteenth() throws EntryException {
     Random random = new Random(1959);
-    for (int n = 0; n < 20_000; n++) {
+    for (int n = 0; n < 6000; n++) {
       double length = (random.nextDouble() - 0.3) * 2000;
       for (LengthUnit unit : LengthUnit.values()) {
         double half = unit == LengthUnit.INCH ? 1 / 32.0 : 0.5;
@@ -84,7 +84,7 @@ class LengthTextTest {
   @Test
   void exactTextReadsBackToTheLastBit() throws EntryException {
     Random random = new Random(254);
-    for (int n = 0; n < 40_000; n++) {
+    for (int n = 0; n < 15_000; n++) {
       double length =
           switch (n % 4) {
             case 0 -> random.nextInt(100_000) / 64.0 - 200;

@@ -86,7 +86,7 @@ class SlopeEntryTest {
   @Test
   void exactTextReadsBackToTheLastBit() throws EntryException {
     Random random = new Random(12);
-    for (int n = 0; n < 20_000; n++) {
+    for (int n = 0; n < 4000; n++) {
       double figure = random.nextInt(1800) / 100.0;
       double wild = random.nextDouble() * Math.pow(10, random.nextInt(6) - 3);
       back(Slope.inTwelve(figure), true);
