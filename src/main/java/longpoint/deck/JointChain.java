@@ -5,28 +5,37 @@ import java.util.Collections;
 import java.util.List;
 
 /**
- * The rhythm of end joints over a whole plane: one chain for odd courses and one for even, each as
- * near whole sheets as the supports allow, half a sheet apart from each other.
+ * The rhythm of end joints over a whole plane: a cycle of chains, one for each course in turn, each
+ * as near whole sheets as the supports allow. The plain rhythm has two chains half a sheet apart.
  *
- * @param odd joints of courses 1, 3, 5 …, in order
- * @param even joints of courses 2, 4, 6 …, in order
+ * @param cycle joints of course 1, 2 … in order; the courses after start over with the first
  */
-record JointChain(double[] odd, double[] even) {
+record JointChain(List<double[]> cycle) {
+  /** No wish at all. */
+  static final JointChain NONE = new JointChain(List.of(new double[0]));
+
+  JointChain {
+    cycle = List.copyOf(cycle);
+  }
 
   double[] of(int course) {
-    return course % 2 == 1 ? odd : even;
+    return cycle.get((course - 1) % cycle.size());
   }
 
   /**
-   * The chains through two chosen supports.
+   * The chains through chosen supports, each clear of the one before where supports allow.
    *
    * @param places of supports, in order, not empty
-   * @param first a joint of the odd courses
-   * @param second a joint of the even courses
+   * @param anchors a joint of each chain, at least one
    */
-  static JointChain through(double[] places, double first, double second, Panel panel) {
-    double[] odd = walk(places, first, panel, new double[0]);
-    return new JointChain(odd, walk(places, second, panel, odd));
+  static JointChain through(double[] places, double[] anchors, Panel panel) {
+    List<double[]> cycle = new ArrayList<>();
+    double[] before = new double[0];
+    for (double anchor : anchors) {
+      before = walk(places, anchor, panel, before);
+      cycle.add(before);
+    }
+    return new JointChain(cycle);
   }
 
   /**

@@ -56,13 +56,16 @@ final class Rhythms {
       double[] places, double anchor, double left, double right, Panel panel) {
     return places.length == 0
         ? module(anchor, left, right, panel)
-        : JointChain.through(places, anchor, JointChain.half(places, anchor, panel), panel);
+        : JointChain.through(
+            places, new double[] {anchor, JointChain.half(places, anchor, panel)}, panel);
   }
 
   /** With nothing to land on, joints keep the sheet module. */
   private static JointChain module(double anchor, double left, double right, Panel panel) {
     return new JointChain(
-        steps(anchor, left, right, panel), steps(anchor + panel.length() / 2, left, right, panel));
+        List.of(
+            steps(anchor, left, right, panel),
+            steps(anchor + panel.length() / 2, left, right, panel)));
   }
 
   private static double[] steps(double anchor, double left, double right, Panel panel) {
@@ -89,8 +92,8 @@ final class Rhythms {
       for (double second : places) {
         if (second > left
             && second <= left + panel.length() + panel.rounding()
-            && JointChain.clear(second, chain.odd(), panel)) {
-          all.add(JointChain.through(places, first, second, panel));
+            && JointChain.clear(second, chain.of(1), panel)) {
+          all.add(JointChain.through(places, new double[] {first, second}, panel));
         }
       }
     }

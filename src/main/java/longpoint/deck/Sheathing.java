@@ -208,7 +208,7 @@ public final class Sheathing {
           uprights,
           strips,
           strips.isEmpty()
-              ? List.of(new JointChain(new double[0], new double[0]))
+              ? List.of(JointChain.NONE)
               : Rhythms.of(strips, uprights, start, ground.panel()));
     }
 
