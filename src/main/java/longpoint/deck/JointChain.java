@@ -14,6 +14,9 @@ record JointChain(List<double[]> cycle) {
   /** No wish at all. */
   static final JointChain NONE = new JointChain(List.of(new double[0]));
 
+  /** Least and greatest u of a plane. */
+  record Ends(double left, double right) {}
+
   JointChain {
     cycle = List.copyOf(cycle);
   }
@@ -26,13 +29,14 @@ record JointChain(List<double[]> cycle) {
    * The chains through chosen supports, each clear of the one before where supports allow.
    *
    * @param places of supports, in order, not empty
+   * @param ends of the plane: chains stop where one sheet reaches them
    * @param anchors a joint of each chain, at least one
    */
-  static JointChain through(double[] places, double[] anchors, Panel panel) {
+  static JointChain through(double[] places, Ends ends, double[] anchors, Panel panel) {
     List<double[]> cycle = new ArrayList<>();
     double[] before = new double[0];
     for (double anchor : anchors) {
-      before = walk(places, anchor, panel, before);
+      before = walk(places, ends, anchor, panel, before);
       cycle.add(before);
     }
     return new JointChain(cycle);
@@ -42,8 +46,8 @@ record JointChain(List<double[]> cycle) {
    * The support nearest half a sheet from {@code first} that keeps its distance from every joint of
    * the odd courses; ties go to the right. Without such a support, half a sheet on.
    */
-  static double half(double[] places, double first, Panel panel) {
-    double[] odd = walk(places, first, panel, new double[0]);
+  static double half(double[] places, Ends ends, double first, Panel panel) {
+    double[] odd = walk(places, ends, first, panel, new double[0]);
     double best = Double.NaN;
     for (double place : places) {
       if (clear(place, odd, panel)
@@ -68,17 +72,18 @@ record JointChain(List<double[]> cycle) {
     return true;
   }
 
-  private static double[] walk(double[] places, double start, Panel panel, double[] keepClearOf) {
-    List<Double> chain = new ArrayList<>();
-    double u = start;
-    while (!Double.isNaN(u)) {
-      chain.add(u);
-      u = next(places, u, 1, panel, keepClearOf);
-    }
-    u = next(places, start, -1, panel, keepClearOf);
-    while (!Double.isNaN(u)) {
-      chain.add(u);
-      u = next(places, u, -1, panel, keepClearOf);
+  private static double[] walk(
+      double[] places, Ends ends, double start, Panel panel, double[] keepClearOf) {
+    List<Double> chain = new ArrayList<>(List.of(start));
+    for (int way = -1; way <= 1; way += 2) {
+      double end = way < 0 ? ends.left : ends.right;
+      double u = start;
+      while (!Double.isNaN(u) && (end - u) * way > panel.length() + panel.rounding()) {
+        u = next(places, u, way, panel, keepClearOf);
+        if (!Double.isNaN(u)) {
+          chain.add(u);
+        }
+      }
     }
     Collections.sort(chain);
     return chain.stream().mapToDouble(Double::doubleValue).toArray();

@@ -19,7 +19,7 @@ import longpoint.geometry.Ring;
  */
 final class LeastSheets {
   /** How many of a plane's rhythms are tried against the whole roof. */
-  private static final int TRIED = 4;
+  private static final int TRIED = 6;
 
   /** The first three rhythms of a free plane are the plain starts. */
   private static final int PLAIN = 3;

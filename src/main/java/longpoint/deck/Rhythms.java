@@ -1,36 +1,80 @@
 package longpoint.deck;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import longpoint.plan.Deck;
 
 /** The rhythms of end joints worth trying on a plane, for each way to start. */
 final class Rhythms {
-  private Rhythms() {}
+  /**
+   * How many rhythms of freely chosen courses are tried besides the plain ones. On hipped samples
+   * forty found all but one of the sheets that a thousand found.
+   */
+  private static final int FREE = 40;
+
+  private static final long SEED = 96;
+
+  private final double[] places;
+  private final Panel panel;
+  private final double left;
+  private final double right;
+  private final JointChain.Ends ends;
+  private final int courses;
+
+  private Rhythms(List<Strip> strips, Uprights uprights, Panel panel) {
+    this.places = uprights.places();
+    this.panel = panel;
+    int lowest = strips.get(0).course();
+    this.left =
+        strips.stream()
+            .filter(s -> s.course() == lowest)
+            .mapToDouble(this::from)
+            .min()
+            .orElseThrow();
+    this.right =
+        strips.stream().filter(s -> s.course() == lowest).mapToDouble(this::to).max().orElseThrow();
+    this.ends =
+        new JointChain.Ends(
+            strips.stream().mapToDouble(this::from).min().orElseThrow(),
+            strips.stream().mapToDouble(this::to).max().orElseThrow());
+    this.courses = strips.get(strips.size() - 1).course();
+  }
+
+  private double from(Strip strip) {
+    return strip.bounds().minX();
+  }
+
+  private double to(Strip strip) {
+    return strip.bounds().maxX();
+  }
 
   /**
    * @param strips of the plane, lowest course first
-   * @return at least one; exactly one unless the start is {@link Deck.Start#LEAST}
+   * @return at least one; exactly one unless the start is {@link Deck.Start#LEAST}, when the first
+   *     three are the plain starts
    */
   static List<JointChain> of(List<Strip> strips, Uprights uprights, Deck.Start start, Panel panel) {
-    double left = Double.POSITIVE_INFINITY;
-    double right = Double.NEGATIVE_INFINITY;
-    for (Strip strip : strips) {
-      if (strip.course() == strips.get(0).course()) {
-        left = Math.min(left, strip.bounds().minX());
-        right = Math.max(right, strip.bounds().maxX());
-      }
+    Rhythms rhythms = new Rhythms(strips, uprights, panel);
+    return start == Deck.Start.LEAST ? rhythms.every() : List.of(rhythms.plain(start));
+  }
+
+  /** Whole sheets from the start, every other course half a sheet off. */
+  private JointChain plain(Deck.Start start) {
+    double anchor = anchor(start);
+    if (places.length == 0) {
+      return new JointChain(List.of(module(anchor), module(anchor + panel.length() / 2)));
     }
-    double[] places = uprights.places();
-    if (start == Deck.Start.LEAST) {
-      return every(places, left, right, panel);
-    }
-    return List.of(from(places, anchor(places, left, right, start, panel), left, right, panel));
+    return through(anchor, JointChain.half(places, ends, anchor, panel));
+  }
+
+  private JointChain through(double... anchors) {
+    return JointChain.through(places, ends, anchors, panel);
   }
 
   /** Where a whole sheet laid at the start of the first course would end, moved onto a support. */
-  private static double anchor(
-      double[] places, double left, double right, Deck.Start start, Panel panel) {
+  private double anchor(Deck.Start start) {
     double wish =
         switch (start) {
           case LEFT, LEAST -> left + panel.length();
@@ -52,49 +96,40 @@ final class Rhythms {
     return Double.isNaN(best) ? wish : best;
   }
 
-  private static JointChain from(
-      double[] places, double anchor, double left, double right, Panel panel) {
-    return places.length == 0
-        ? module(anchor, left, right, panel)
-        : JointChain.through(
-            places, new double[] {anchor, JointChain.half(places, anchor, panel)}, panel);
-  }
-
   /** With nothing to land on, joints keep the sheet module. */
-  private static JointChain module(double anchor, double left, double right, Panel panel) {
-    return new JointChain(
-        List.of(
-            steps(anchor, left, right, panel),
-            steps(anchor + panel.length() / 2, left, right, panel)));
-  }
-
-  private static double[] steps(double anchor, double left, double right, Panel panel) {
-    double u = anchor - panel.length() * Math.ceil((anchor - left) / panel.length());
+  private double[] module(double anchor) {
+    double u = anchor - panel.length() * Math.ceil((anchor - ends.left()) / panel.length());
     List<Double> steps = new ArrayList<>();
-    for (; u < right; u += panel.length()) {
+    for (; u < ends.right(); u += panel.length()) {
       steps.add(u);
     }
     return steps.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  /** Every phase of both chains, and the three plain starts. */
-  private static List<JointChain> every(double[] places, double left, double right, Panel panel) {
+  /** The plain starts, every pair of phases, and some in which each course goes its own way. */
+  private List<JointChain> every() {
     List<JointChain> all = new ArrayList<>();
     for (Deck.Start plain : List.of(Deck.Start.LEFT, Deck.Start.RIGHT, Deck.Start.CENTRE)) {
-      all.add(from(places, anchor(places, left, right, plain, panel), left, right, panel));
+      all.add(plain(plain));
     }
-    for (double first : places) {
-      if (first <= left || first > left + panel.length() + panel.rounding()) {
-        continue;
-      }
-      JointChain chain = from(places, first, left, right, panel);
+    double[] phases =
+        Arrays.stream(places)
+            .filter(u -> u > left && u <= left + panel.length() + panel.rounding())
+            .toArray();
+    for (double first : phases) {
+      JointChain chain = through(first, JointChain.half(places, ends, first, panel));
       all.add(chain);
-      for (double second : places) {
-        if (second > left
-            && second <= left + panel.length() + panel.rounding()
-            && JointChain.clear(second, chain.of(1), panel)) {
-          all.add(JointChain.through(places, new double[] {first, second}, panel));
+      for (double second : phases) {
+        if (JointChain.clear(second, chain.of(1), panel)) {
+          all.add(through(first, second));
         }
+      }
+    }
+    if (phases.length > 0 && courses > 2) {
+      Random random = new Random(SEED);
+      for (int i = 0; i < FREE; i++) {
+        all.add(
+            through(random.ints(courses, 0, phases.length).mapToDouble(k -> phases[k]).toArray()));
       }
     }
     return all;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longpoint.framing.FramingSet;
 import longpoint.geometry.Segment;
 import longpoint.plan.Deck;
 import longpoint.plan.Join;
@@ -35,8 +36,14 @@ public final class Sheathing {
     this.options = options;
   }
 
+  /** Sheathes a roof on its frame. */
+  public static DeckPlan lay(
+      Plan plan, RoofSurface surface, FramingSet framing, DeckOptions options) {
+    return lay(plan, surface, Carriers.of(plan, surface, framing), options);
+  }
+
   /**
-   * Sheathes a roof.
+   * Sheathes a roof on any supports.
    *
    * @param supports plane id to centre lines in plan; a plane without any is laid on the sheet
    *     module and noted

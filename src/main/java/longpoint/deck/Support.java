@@ -18,9 +18,7 @@ public record Support(String mark, Kind kind, Segment line, double thickness) {
     RAFTER,
     GIRDER,
     JACK,
-    VALLEY_TRUSS,
-    /** Carries the edge of the deck beyond the wall: a fly rafter. */
-    FLY
+    VALLEY_TRUSS
   }
 
   public Support {

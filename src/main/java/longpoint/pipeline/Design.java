@@ -1,6 +1,8 @@
 package longpoint.pipeline;
 
 import java.util.List;
+import longpoint.deck.DeckPlan;
+import longpoint.field.chalk.ChalkSheet;
 import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -11,15 +13,22 @@ import longpoint.surface.RoofSurface;
  *
  * @param problems of every stage, worst first, then in the order found
  */
-public record Design(Plan plan, RoofSurface surface, FramingSet framing, List<Problem> problems) {
+public record Design(
+    Plan plan,
+    RoofSurface surface,
+    FramingSet framing,
+    DeckPlan deck,
+    List<ChalkSheet> chalk,
+    List<Problem> problems) {
   public Design {
+    chalk = List.copyOf(chalk);
     problems = List.copyOf(problems);
   }
 
   /** A plan before anything is worked out. */
   public static Design blank(Plan plan) {
     RoofSurface none = new RoofSurface(List.of(), List.of(), List.of());
-    return new Design(plan, none, FramingSet.NONE, List.of());
+    return new Design(plan, none, FramingSet.NONE, DeckPlan.NONE, List.of(), List.of());
   }
 
   /** Whether any part of the plan could not be worked out. */

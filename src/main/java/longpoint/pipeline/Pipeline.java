@@ -5,6 +5,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import longpoint.deck.DeckOptions;
+import longpoint.deck.DeckPlan;
+import longpoint.deck.Sheathing;
+import longpoint.field.chalk.Chalk;
+import longpoint.field.chalk.ChalkSheet;
 import longpoint.framing.Framing;
 import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
@@ -25,8 +30,15 @@ public final class Pipeline {
     List<Problem> plain = PlanCheck.check(plan);
     RoofSurface surface = Roof.solve(plan);
     FramingSet framing = Framing.solve(plan, surface);
+    DeckPlan deck = Sheathing.lay(plan, surface, framing, DeckOptions.whole());
+    List<ChalkSheet> chalk = Chalk.sheets(plan, framing, deck);
     return new Design(
-        plan, surface, framing, worstFirst(plain, List.of(surface.problems(), framing.problems())));
+        plan,
+        surface,
+        framing,
+        deck,
+        chalk,
+        worstFirst(plain, List.of(surface.problems(), framing.problems(), deck.problems())));
   }
 
   private static List<Problem> worstFirst(List<Problem> checked, List<List<Problem>> solved) {

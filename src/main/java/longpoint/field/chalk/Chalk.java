@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import longpoint.deck.DeckPlan;
 import longpoint.deck.PlaneDeck;
+import longpoint.framing.FramingSet;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Inside;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Segment;
+import longpoint.plan.Plan;
 
 /**
  * Front door of this package: the chalk sheets of a deck.
@@ -24,6 +26,12 @@ public final class Chalk {
   private Chalk(PlaneDeck deck) {
     this.deck = deck;
     this.datum = Datum.of(deck);
+  }
+
+  /** The sheets of a plan's deck and frame. */
+  public static List<ChalkSheet> sheets(Plan plan, FramingSet framing, DeckPlan deck) {
+    SiteLines site = new SiteLines(plan);
+    return sheets(deck, site.lookouts(framing, deck), site.overbuilds(framing));
   }
 
   /** Sheets in the order of the planes; a plane with nothing to snap has none. */
