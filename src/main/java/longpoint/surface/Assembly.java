@@ -50,7 +50,8 @@ final class Assembly {
       }
     }
     List<RoofPlane> planes = new ArrayList<>();
-    for (Part part : plan.parts()) {
+    Set<String> seen = new HashSet<>();
+    for (Part part : plan.parts().stream().filter(p -> seen.add(p.id())).toList()) {
       for (Side side : plan.sides(part)) {
         if (visible.containsKey(side.id()) || covered.containsKey(side.id())) {
           planes.add(

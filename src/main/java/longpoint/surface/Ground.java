@@ -1,6 +1,7 @@
 package longpoint.surface;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -81,7 +82,7 @@ record Ground(List<Cell> cells, List<Border> borders) {
     noder.computeNodes(strings);
     Map<Step, LineString> single = new TreeMap<>(Ground::order);
     for (Object each : noder.getNodedSubstrings()) {
-      Coordinate[] c = ((SegmentString) each).getCoordinates();
+      Coordinate[] c = plain(((SegmentString) each).getCoordinates());
       for (int i = 0; i + 1 < c.length; i++) {
         if (!c[i].equals2D(c[i + 1])) {
           boolean forward = c[i].compareTo(c[i + 1]) < 0;
@@ -92,6 +93,13 @@ record Ground(List<Cell> cells, List<Border> borders) {
       }
     }
     return List.copyOf(single.values());
+  }
+
+  /** Zero has one sign from here on, so that equal places are equal keys. */
+  private static Coordinate[] plain(Coordinate[] places) {
+    return Arrays.stream(places)
+        .map(c -> new Coordinate(c.x + 0.0, c.y + 0.0))
+        .toArray(Coordinate[]::new);
   }
 
   private static int order(Step a, Step b) {

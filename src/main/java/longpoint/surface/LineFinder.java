@@ -82,7 +82,12 @@ final class LineFinder {
 
   private void meeting(Segment line, Piece left, Piece right) {
     LineNaming.between(line, left.plane(), right.plane())
-        .ifPresent(kind -> add(kind, left, line, left, right));
+        .ifPresent(kind -> add(kind, first(left, right), line, left, right));
+  }
+
+  /** Either plane will do for the heights; always the same one, so that stretches join up. */
+  private static Piece first(Piece a, Piece b) {
+    return a.id().compareTo(b.id()) <= 0 ? a : b;
   }
 
   private void edge(Segment line, Piece piece) {

@@ -23,10 +23,11 @@ final class LineNaming {
 
   /**
    * Cosine of the angle between two directions of fall beyond which the planes stand back to back:
-   * their sloping top is a ridge, not a hip. A hip over a corner as sharp as 45° still falls to
-   * sides 135° apart; a ridge between walls out of parallel by 45° is the same line.
+   * their sloping top is a ridge, not a hip. 155° lies between the angles people build to: a hip
+   * between a bay's slanting side and the wall behind falls to sides 135° or 150° apart, a ridge
+   * between walls out of parallel seldom less than 165°.
    */
-  private static final double BACK_TO_BACK = -Math.sqrt(0.5);
+  private static final double BACK_TO_BACK = Math.cos(Math.toRadians(155));
 
   private LineNaming() {}
 

@@ -69,7 +69,7 @@ final class OpenSides {
   }
 
   private boolean other(int part, int cell) {
-    return cell != Ground.NONE && presence.ownedByOther(part, cell);
+    return cell != Ground.NONE && (presence.sliver(cell) || presence.ownedByOther(part, cell));
   }
 
   private Problem meetsNothing(int part, Side side) {

@@ -27,8 +27,11 @@ final class PartFitness {
       if (side.kind() == EdgeKind.EAVE && !(side.slope().ratio() > 0)) {
         return error(side, "is an eave with no slope", "Give it a slope, or make it a gable.");
       }
-      if (!(side.overhang() >= 0)) {
-        return error(side, "has a negative overhang", "Set the overhang to 0 or more.");
+      if (!(side.overhang() >= 0) || Double.isInfinite(side.overhang())) {
+        return error(side, "has no possible overhang", "Set the overhang to 0 or more.");
+      }
+      if (!Double.isFinite(side.heel() + side.plateHeight() + side.fascia())) {
+        return error(side, "has no possible height", "Type its plate, heel and fascia again.");
       }
     }
     if (sides.stream().noneMatch(PartSolver::isEave)) {

@@ -17,6 +17,7 @@ import longpoint.surface.sweep.SweepResult;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
@@ -29,6 +30,9 @@ import org.locationtech.jts.operation.valid.TopologyValidationError;
  * and with a problem that names a side.
  */
 final class PartSolver {
+  /** Halvings that find the room beyond open sides to a ten-thousandth of the plan's extent. */
+  private static final int RUN_ON_STEPS = 14;
+
   private final PartSpec spec;
   private final List<Side> sides;
   private final double grain;
@@ -42,11 +46,25 @@ final class PartSolver {
   static PartRoof solve(PartSpec spec) {
     PartSolver solver = new PartSolver(spec);
     Optional<Problem> unfit = PartFitness.check(spec);
-    return unfit.map(solver::unsolved).orElseGet(solver::solve);
+    return unfit.map(solver::unsolved).orElseGet(solver::attempt);
+  }
+
+  /** An overlay that rounding upsets leaves the part unsolved, like any other trouble with it. */
+  private PartRoof attempt() {
+    try {
+      return solve();
+    } catch (TopologyException upset) {
+      return unsolved(
+          Problem.error(
+              spec.part(),
+              "The roof of " + spec.part() + " could not be worked out.",
+              "Move one of its corners a little."));
+    }
   }
 
   private PartRoof solve() {
-    Contour contour = Contour.of(spec.rings(), spec.runOn(), grain);
+    double runOn = roomBeyond();
+    Contour contour = Contour.of(spec.rings(), runOn, grain);
     Optional<Problem> tangled = tangled(contour);
     if (tangled.isPresent()) {
       return unsolved(tangled.get());
@@ -61,7 +79,7 @@ final class PartSolver {
         crowded(contour) ? Crowding.find(strips, pieces, sides, spec.unit(), grain) : List.of();
     pieces.addAll(strips);
     List<Problem> problems = new ArrayList<>(crowding);
-    Contour outline = Contour.outline(spec.rings(), spec.runOn(), grain);
+    Contour outline = Contour.outline(spec.rings(), runOn, grain);
     Optional<Problem> folded = tangled(outline);
     if (contour.runs().stream().anyMatch(this::endsInside)) {
       if (folded.isPresent()) {
@@ -86,6 +104,31 @@ final class PartSolver {
         walls(),
         !crowding.isEmpty(),
         problems);
+  }
+
+  /**
+   * How far the open sides can be moved out before sides that run together beyond them meet: all
+   * the way where none do, or to just short of the meeting.
+   */
+  private double roomBeyond() {
+    double clear = 0;
+    double far = spec.runOn();
+    if (far == 0 || fits(far)) {
+      return far;
+    }
+    for (int i = 0; i < RUN_ON_STEPS; i++) {
+      double middle = (clear + far) / 2;
+      if (fits(middle)) {
+        clear = middle;
+      } else {
+        far = middle;
+      }
+    }
+    return clear;
+  }
+
+  private boolean fits(double runOn) {
+    return tangled(Contour.of(spec.rings(), runOn, grain)).isEmpty();
   }
 
   private PartRoof unsolved(Problem problem) {

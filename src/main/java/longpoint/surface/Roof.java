@@ -2,7 +2,10 @@ package longpoint.surface;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
@@ -10,9 +13,6 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.util.LinearComponentExtracter;
 
 /** Front door of this package: from a plan to the planes and lines of its roof. */
 public final class Roof {
@@ -40,28 +40,34 @@ public final class Roof {
     Point origin = new Point(Math.floor(bounds.minX()), Math.floor(bounds.minY()));
     List<Problem> problems = new ArrayList<>();
     List<PartRoof> roofs = parts(plan, bounds, origin, memory, problems);
+    problems.addAll(FasciaLevels.check(plan));
     if (roofs.isEmpty()) {
       return new RoofSurface(List.of(), List.of(), problems);
     }
-    Ground ground = Ground.of(lines(roofs, grain), grain.place());
-    Presence presence = new Presence(ground, roofs, grain);
-    List<RunOn> runsOn = RunOn.all(presence);
-    List<Standing> standing = Covering.standing(presence, new Roles(roofs, plan.joins()), runsOn);
-    List<LineFinder.Stretch> stretches =
-        LineMerger.merge(LineFinder.find(ground, standing, roofs, grain), grain);
+    Optional<Joining> joined = Joining.join(roofs, plan.joins(), grain);
+    if (joined.isEmpty()) {
+      problems.add(
+          Problem.error(
+              "plan",
+              "The parts could not be joined into one roof.",
+              "Move the part drawn last a little, or draw the parts one by one."));
+      return new RoofSurface(List.of(), List.of(), problems);
+    }
+    Joining roof = joined.get();
+    problems.addAll(OpenSides.check(roof.presence(), roof.runsOn(), plan.unit(), grain));
+    problems.addAll(roof.faults());
     Assembly assembly = new Assembly(origin, grain);
-    List<RoofPlane> planes = assembly.planes(plan, ground, standing, stretches);
-    problems.addAll(OpenSides.check(presence, runsOn, plan.unit(), grain));
-    problems.addAll(FasciaLevels.check(plan));
-    problems.addAll(RoofCheck.check(ground, standing, stretches, roofs, grain));
-    return new RoofSurface(planes, assembly.lines(stretches), problems);
+    return new RoofSurface(
+        assembly.planes(plan, roof.presence().ground(), roof.standing(), roof.lines()),
+        assembly.lines(roof.lines()),
+        problems);
   }
 
   private static Bounds bounds(Plan plan) {
     Bounds box = Bounds.EMPTY;
     for (Part part : plan.parts()) {
       for (Side side : plan.sides(part)) {
-        double reach = Math.max(0, side.reach());
+        double reach = Double.isFinite(side.reach()) ? Math.max(0, side.reach()) : 0;
         box = box.with(Bounds.of(List.of(side.wall().from(), side.wall().to())).grown(reach));
       }
     }
@@ -79,7 +85,16 @@ public final class Roof {
                 .length()
             : 0;
     List<PartRoof> roofs = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
     for (Part part : plan.parts().stream().sorted(Comparator.comparing(Part::id)).toList()) {
+      if (!seen.add(part.id())) {
+        problems.add(
+            Problem.error(
+                part.id(),
+                "Two parts are called " + part.id() + "; only one of them has a roof.",
+                "Give one of them another id."));
+        continue;
+      }
       PartSpec spec = PartSpec.of(plan, part, across);
       PartRoof roof = memory.solve(spec);
       problems.addAll(roof.problems());
@@ -89,25 +104,5 @@ public final class Roof {
       }
     }
     return roofs;
-  }
-
-  /** Every line along which the roof over the ground may change. */
-  private static List<LineString> lines(List<PartRoof> roofs, Grain grain) {
-    List<LineString> lines = new ArrayList<>();
-    for (PartRoof roof : roofs) {
-      roof.pieces().forEach(p -> lines.addAll(rings(p.ground())));
-      lines.addAll(rings(roof.own()));
-      if (roofs.size() > 1) {
-        lines.addAll(rings(roof.walls()));
-      }
-    }
-    lines.addAll(Crossings.of(roofs, grain));
-    return lines;
-  }
-
-  private static List<LineString> rings(Geometry geometry) {
-    List<LineString> rings = new ArrayList<>();
-    geometry.apply(new LinearComponentExtracter(rings));
-    return rings;
   }
 }

@@ -21,6 +21,15 @@ public final class RoofMemory {
         }
       };
 
+  private int solved;
+
+  /** How many parts have been worked out, as against remembered. */
+  int solved() {
+    synchronized (known) {
+      return solved;
+    }
+  }
+
   PartRoof solve(PartSpec spec) {
     synchronized (known) {
       PartRoof before = known.get(spec);
@@ -28,10 +37,11 @@ public final class RoofMemory {
         return before;
       }
     }
-    PartRoof solved = PartSolver.solve(spec);
+    PartRoof roof = PartSolver.solve(spec);
     synchronized (known) {
-      known.put(spec, solved);
+      known.put(spec, roof);
+      solved++;
     }
-    return solved;
+    return roof;
   }
 }

@@ -67,6 +67,7 @@ record RunOn(int part, Set<Integer> over, List<Ground.Border> out, double height
 
   private static Set<Integer> over(Presence presence, int part) {
     Set<Integer> over = new TreeSet<>();
+    Set<Integer> seen = new HashSet<>();
     Deque<Integer> next = new ArrayDeque<>();
     for (int cell = 0; cell < presence.cells(); cell++) {
       if (presence.own(part, cell)) {
@@ -77,7 +78,14 @@ record RunOn(int part, Set<Integer> over, List<Ground.Border> out, double height
       int from = next.remove();
       for (Ground.Border border : presence.borders(from)) {
         int to = Presence.across(border, from);
-        if (to != Ground.NONE && isHighest(presence, part, to) && over.add(to)) {
+        if (to == Ground.NONE || presence.own(part, to) || !seen.add(to)) {
+          continue;
+        }
+        // A sliver is no ground of its own; the roof reaches across it.
+        if (presence.sliver(to)) {
+          next.add(to);
+        } else if (isHighest(presence, part, to)) {
+          over.add(to);
           next.add(to);
         }
       }
@@ -86,9 +94,7 @@ record RunOn(int part, Set<Integer> over, List<Ground.Border> out, double height
   }
 
   private static boolean isHighest(Presence presence, int part, int cell) {
-    if (presence.piece(part, cell) == null
-        || presence.own(part, cell)
-        || !presence.ownedByOther(part, cell)) {
+    if (presence.piece(part, cell) == null || !presence.ownedByOther(part, cell)) {
       return false;
     }
     for (int other = 0; other < presence.parts(); other++) {

@@ -1,0 +1,181 @@
+package longpoint.surface;
+
+import static longpoint.surface.Plans.GABLE;
+import static longpoint.surface.Plans.OPEN;
+import static longpoint.surface.Plans.eave;
+import static longpoint.surface.Plans.part;
+import static longpoint.surface.Plans.plan;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import longpoint.geometry.Ring;
+import longpoint.plan.Extras;
+import longpoint.plan.Join;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import org.junit.jupiter.api.Test;
+
+/** Parts that meet, by hand arithmetic. */
+class JoiningTest {
+  @Test
+  void framedThroughLeavesNothingBeneath() {
+    Join through = new Join("wing", "main", Join.Method.THROUGH, Join.MadeFor.FRAME, Extras.NONE);
+    RoofSurface overlay = Roof.solve(Plans.gardenWing());
+    RoofSurface framed = Roof.solve(Plans.gardenWing().withJoins(List.of(through)));
+    assertThat(covered(overlay)).isGreaterThan(11_000);
+    assertThat(covered(framed)).isZero();
+    assertThat(framed.lines()).isEqualTo(overlay.lines());
+  }
+
+  /**
+   * Plate 12 in lower: 8/12·y = 10/12·d − 12, so at the top (d = 84) y = 87 and at y = 0 d = 14.4.
+   */
+  @Test
+  void lowerWingPassesBeneathTheMainOverhangToTheWall() {
+    Plan plan = plan(Houses.gabled("main"), Houses.wing("wing", 85, 168, 336, 144, eave(10)));
+    RoofSurface roof = Roof.solve(plan);
+    RoofLine valley = line(roof, "valley:main/0+wing/3");
+    assertThat(valley.to().x()).isCloseTo(252, within(1e-9));
+    assertThat(valley.to().y()).isCloseTo(87, within(1e-9));
+    // At the fascia, y = −17.5: d = (12 − 11.667) ÷ 10/12 = 0.4.
+    assertThat(valley.from().x()).isCloseTo(168.4, within(1e-9));
+    assertThat(roof.plane("wing/3").orElseThrow().coveredArea()).isPositive();
+  }
+
+  /** The dormer's planes at 8 in 12 meet the main's 8 in 12 where 97 + ⅔y = 150 + ⅔d. */
+  @Test
+  void dormerRunsBackToTheMainSlope() {
+    RoofSurface roof = Roof.solve(plan(Houses.gabled("main"), Houses.dormer(150)));
+    RoofLine valley = line(roof, "valley:dormer/3+main/0");
+    assertThat(valley.to().x()).isCloseTo(240, within(1e-9));
+    assertThat(valley.to().y()).isCloseTo((53 + 40 * 2 / 3.0) * 1.5, within(1e-9));
+    assertThat(roof.problems()).isEmpty();
+  }
+
+  @Test
+  void abutmentLineIsThereThoughAnOverhangHidesIt() {
+    RoofSurface roof = Roof.solve(Houses.leanTo());
+    List<RoofLine> against = roof.lines(LineKind.ABUTMENT);
+    assertThat(against).allSatisfy(l -> assertThat(l.from().y()).isCloseTo(0, within(1e-9)));
+    // From rake to rake: 280 of wall and 17.5 beyond each end.
+    assertThat(against.stream().mapToDouble(RoofLine::run).sum()).isCloseTo(315, within(1e-6));
+    assertThat(roof.plane("porch/0").orElseThrow().coveredArea()).isPositive();
+    assertThat(roof.lines(LineKind.STEP)).isEmpty();
+  }
+
+  @Test
+  void openSideThatMeetsNothingSaysHowFarItIs() {
+    Part wing =
+        part(
+            "wing",
+            97,
+            Ring.of(168, -200, 312, -200, 312, -50, 168, -50),
+            GABLE,
+            eave(10),
+            OPEN,
+            eave(10));
+    RoofSurface roof = Roof.solve(plan(Houses.gabled("main"), wing));
+    assertThat(roof.problems())
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.level()).isEqualTo(Problem.Level.ERROR);
+              assertThat(p.where()).isEqualTo("wing/2");
+              // The main roof's edge lies 17.5 out from the wall at y = 0.
+              assertThat(p.cure()).contains("2'-8 1/2\"");
+            });
+    assertThat(roof.plane("wing/1")).isPresent();
+  }
+
+  @Test
+  void anOpenSideOnAPlanOfOnePartMeetsNothing() {
+    Part alone =
+        part("w", 97, Ring.of(0, 0, 144, 0, 144, 100, 0, 100), GABLE, eave(8), OPEN, eave(8));
+    assertThat(Roof.solve(plan(alone)).problems())
+        .singleElement()
+        .satisfies(p -> assertThat(p.where()).isEqualTo("w/2"));
+  }
+
+  /**
+   * Main ridge 168 × ⅔ = 112 over the heel; wing ridge 140 × 10/12 = 116.7 and 73 more of plate.
+   */
+  @Test
+  void wingHigherThanTheMainRidgeIsRefusedWithAFigure() {
+    Plan plan = plan(Houses.gabled("main"), Houses.wing("wing", 170, 100, 380, 144, eave(10)));
+    RoofSurface roof = Roof.solve(plan);
+    assertThat(roof.problems())
+        .filteredOn(p -> p.level() == Problem.Level.ERROR)
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.where()).isEqualTo("wing");
+              assertThat(p.message()).contains("6'-5 11/16\"");
+            });
+    assertThat(roof.plane("wing/1").orElseThrow().visible())
+        .allSatisfy(r -> assertThat(r.shell().bounds().maxY()).isLessThanOrEqualTo(1e-9));
+  }
+
+  @Test
+  void overhangsThatRunIntoEachOtherMeetInAValleyAndAreReported() {
+    Ring notched = Ring.of(0, 0, 480, 0, 480, 240, 260, 240, 260, 160, 232, 160, 232, 240, 0, 240);
+    RoofSurface roof = Roof.solve(plan(Plans.hip("n", 97, 8, notched)));
+    assertThat(roof.problems())
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.level()).isEqualTo(Problem.Level.WARNING);
+              // 28 in between the walls, less a 1 1/2 in fascia on each side: 12 1/2 in each.
+              assertThat(p.cure()).contains("1'-0 1/2\"");
+            });
+    assertThat(roof.lines(LineKind.VALLEY)).anySatisfy(v -> assertThat(v.rise()).isZero());
+  }
+
+  @Test
+  void nothingButGablesIsRefused() {
+    Part part = part("g", 97, Ring.of(0, 0, 9, 0, 9, 9, 0, 9), GABLE, GABLE, GABLE, GABLE);
+    RoofSurface roof = Roof.solve(plan(part));
+    assertThat(roof.planes()).isEmpty();
+    assertThat(roof.problems())
+        .singleElement()
+        .satisfies(p -> assertThat(p.where()).isEqualTo("g"));
+  }
+
+  @Test
+  void onePartThatCannotBeSolvedLeavesTheOthers() {
+    Part crossed =
+        part(
+            "x",
+            97,
+            Ring.of(600, 0, 700, 0, 600, 100, 700, 120),
+            eave(8),
+            eave(8),
+            eave(8),
+            eave(8));
+    RoofSurface roof = Roof.solve(plan(crossed, Houses.gabled("main")));
+    assertThat(roof.planes()).extracting(RoofPlane::part).containsOnly("main");
+    assertThat(roof.problems()).anySatisfy(p -> assertThat(p.where()).startsWith("x"));
+  }
+
+  @Test
+  void partsThatDidNotChangeAreNotSolvedAgain() {
+    RoofMemory memory = new RoofMemory();
+    Plan before = Plans.gardenWing();
+    Plan after = before.withPart(before.part("wing").orElseThrow().withPlateHeight(99));
+    RoofSurface first = Roof.solve(before, memory);
+    assertThat(memory.solved()).isEqualTo(2);
+    assertThat(Roof.solve(after, memory)).isEqualTo(Roof.solve(after));
+    assertThat(memory.solved()).isEqualTo(3);
+    assertThat(Roof.solve(before, memory)).isEqualTo(first);
+    assertThat(memory.solved()).isEqualTo(3);
+  }
+
+  private static double covered(RoofSurface roof) {
+    return roof.planes().stream().mapToDouble(RoofPlane::coveredArea).sum();
+  }
+
+  private static RoofLine line(RoofSurface roof, String id) {
+    return roof.lines().stream().filter(l -> l.id().equals(id)).findFirst().orElseThrow();
+  }
+}
