@@ -25,6 +25,7 @@ final class Assembly {
 
   private final Point origin;
   private final Grain grain;
+  private final Map<Point, List<Double>> heights = new HashMap<>();
 
   Assembly(Point origin, Grain grain) {
     this.origin = origin;
@@ -107,8 +108,17 @@ final class Assembly {
     return a.x() != b.x() ? a.x() > b.x() : a.y() > b.y();
   }
 
+  /** One height for all lines that end together, whichever of the planes it was taken from. */
   private Point3 lift(Plane plane, Point local) {
-    return origin.plus(local).at(plane.heightAt(local));
+    double height = plane.heightAt(local);
+    List<Double> known = heights.computeIfAbsent(local, p -> new ArrayList<>());
+    for (double z : known) {
+      if (Math.abs(z - height) <= grain.height(plane, plane)) {
+        return origin.plus(local).at(z);
+      }
+    }
+    known.add(height);
+    return origin.plus(local).at(height);
   }
 
   /** Ids from kind and planes, with a count where the same planes meet more than once. */

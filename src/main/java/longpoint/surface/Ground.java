@@ -52,6 +52,8 @@ record Ground(List<Cell> cells, List<Border> borders) {
 
   static final int NONE = -1;
 
+  private static final int GRID_BITS = 12;
+
   private record Step(Coordinate from, Coordinate to) {}
 
   /**
@@ -82,7 +84,7 @@ record Ground(List<Cell> cells, List<Border> borders) {
     noder.computeNodes(strings);
     Map<Step, LineString> single = new TreeMap<>(Ground::order);
     for (Object each : noder.getNodedSubstrings()) {
-      Coordinate[] c = plain(((SegmentString) each).getCoordinates());
+      Coordinate[] c = tidy(((SegmentString) each).getCoordinates(), grain);
       for (int i = 0; i + 1 < c.length; i++) {
         if (!c[i].equals2D(c[i + 1])) {
           boolean forward = c[i].compareTo(c[i + 1]) < 0;
@@ -95,10 +97,18 @@ record Ground(List<Cell> cells, List<Border> borders) {
     return List.copyOf(single.values());
   }
 
-  /** Zero has one sign from here on, so that equal places are equal keys. */
-  private static Coordinate[] plain(Coordinate[] places) {
+  /**
+   * Places on a grid a few thousand times finer than the grain, which is still coarser than the
+   * rounding of the steps before: 246 comes out as 246, not as 245.99999999999994, and zero has one
+   * sign, so that equal places are equal keys.
+   */
+  private static Coordinate[] tidy(Coordinate[] places, double grain) {
+    double grid = Math.scalb(1.0, Math.getExponent(grain) - GRID_BITS);
     return Arrays.stream(places)
-        .map(c -> new Coordinate(c.x + 0.0, c.y + 0.0))
+        .map(
+            c ->
+                new Coordinate(
+                    Math.rint(c.x / grid) * grid + 0.0, Math.rint(c.y / grid) * grid + 0.0))
         .toArray(Coordinate[]::new);
   }
 
