@@ -232,25 +232,35 @@ final class Front {
     double sy = ay + by;
     double dx = ax - bx;
     double dy = ay - by;
-    double sum = (sa + sb) / (sx * sx + sy * sy);
-    double difference = (sa - sb) / (dx * dx + dy * dy);
-    vx[v] = sum * sx + difference * dx;
-    vy[v] = sum * sy + difference * dy;
-    settle(v);
+    double sum = sx * sx + sy * sy;
+    double difference = dx * dx + dy * dy;
+    double alongSum = (sa + sb) / sum;
+    double alongDifference = (sa - sb) / difference;
+    double x = alongSum * sx + alongDifference * dx;
+    double y = alongSum * sy + alongDifference * dy;
+    // Once more for what is left: a fast corner must not drift off its lines.
+    double ra = sa - (ax * x + ay * y);
+    double rb = sb - (bx * x + by * y);
+    vx[v] = x + (ra + rb) / sum * sx + (ra - rb) / difference * dx;
+    vy[v] = y + (ra + rb) / sum * sy + (ra - rb) / difference * dy;
+    settle(v, sx, sy, sum, 1);
+    settle(v, dx, dy, difference, -1);
   }
 
-  /** Pulls a corner born a rounding error off its lines back onto them, where that is safe. */
-  private void settle(int v) {
-    double det = bend[v];
-    if (node[v] < sides.given || Math.abs(det) < SQUARE_ENOUGH) {
-      return;
+  /**
+   * Pulls a corner that stands a rounding error off its lines back onto them, in one of the two
+   * directions in which it can be off.
+   */
+  private void settle(int v, double x, double y, double square, int sign) {
+    if (square > SQUARE_ENOUGH) {
+      double ra = -ahead(in[v], px[v], py[v], since[v]);
+      double rb = -ahead(out[v], px[v], py[v], since[v]);
+      double off = (ra + sign * rb) / square;
+      px[v] += off * x;
+      py[v] += off * y;
     }
-    double ra = -ahead(in[v], px[v], py[v], since[v]);
-    double rb = -ahead(out[v], px[v], py[v], since[v]);
-    px[v] += (ra * sides.ny[out[v]] - rb * sides.ny[in[v]]) / det;
-    py[v] += (rb * sides.nx[in[v]] - ra * sides.nx[out[v]]) / det;
   }
 
-  /** Sine of the angle below which pulling a corner onto its lines could move it along them. */
-  private static final double SQUARE_ENOUGH = 0.01;
+  /** Square of a sum of normals below which pulling could move a corner along its lines. */
+  private static final double SQUARE_ENOUGH = 1e-4;
 }

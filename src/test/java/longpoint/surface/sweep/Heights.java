@@ -12,12 +12,22 @@ final class Heights {
   /** How far outside a face a point may lie by rounding. */
   private static final double NEAR = 1e-6;
 
+  private final double near;
+
   private final GeometryFactory factory = new GeometryFactory();
   private final STRtree index = new STRtree();
   private final List<double[]> planes = new ArrayList<>();
   private final List<Polygon> shapes = new ArrayList<>();
 
   Heights(Outline outline, SweepResult.Solved solved) {
+    this(outline, solved, 1);
+  }
+
+  /**
+   * @param factor how many times larger than a house the outline is
+   */
+  Heights(Outline outline, SweepResult.Solved solved, double factor) {
+    near = NEAR * factor;
     for (SweepResult.Face face : solved.faces()) {
       List<Coordinate> ring = new ArrayList<>();
       for (int node : face.nodes()) {
@@ -31,7 +41,7 @@ final class Heights {
       double ny = (b.x - a.x) / length;
       Polygon shape = factory.createPolygon(ring.toArray(new Coordinate[0]));
       var box = shape.getEnvelopeInternal();
-      box.expandBy(NEAR);
+      box.expandBy(near);
       index.insert(box, planes.size());
       shapes.add(shape);
       planes.add(new double[] {nx, ny, a.x, a.y, outline.speeds()[face.side()]});
@@ -42,7 +52,7 @@ final class Heights {
   double at(double x, double y) {
     Coordinate p = new Coordinate(x, y);
     double best = Double.NaN;
-    double nearest = NEAR;
+    double nearest = near;
     for (Object found : index.query(new org.locationtech.jts.geom.Envelope(p))) {
       int i = (Integer) found;
       double distance = shapes.get(i).distance(factory.createPoint(p));

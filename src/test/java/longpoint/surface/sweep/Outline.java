@@ -39,17 +39,6 @@ record Outline(String name, List<Ring> rings, double[] speeds) {
     return new Outline(w.getFileName().toString(), even.rings, speeds);
   }
 
-  /** Turned by an angle about the origin, then moved. */
-  Outline turned(double angle, double dx, double dy) {
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
-    return moved(p -> new Point(c * p.x() - s * p.y() + dx, s * p.x() + c * p.y() + dy));
-  }
-
-  Outline scaled(double factor) {
-    return moved(p -> p.times(factor));
-  }
-
   Outline moved(java.util.function.UnaryOperator<Point> to) {
     List<Ring> moved =
         rings.stream().map(r -> new Ring(r.points().stream().map(to).toList())).toList();

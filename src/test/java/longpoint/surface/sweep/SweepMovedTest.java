@@ -7,8 +7,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import longpoint.geometry.Point;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -29,28 +30,42 @@ class SweepMovedTest {
 
   private static void check(Outline outline) {
     for (double degrees : new double[] {17.3, 30, 90, 123.456}) {
-      compare(outline, o -> o.turned(Math.toRadians(degrees), 103.7, -55.1), 1, 1e-8);
+      compare(outline, turn(Math.toRadians(degrees), 103.7, -55.1), 1, 1e-8);
     }
-    compare(outline, Outline::mirrored, 1, 1e-9);
-    compare(outline, o -> o.scaled(1000), 1000, 1e-9);
+    compare(outline, p -> p.times(1000), 1000, 1e-9);
     // Far off, coordinates are only known to 1e-10.
-    compare(outline, o -> o.turned(0.3, 1e6, -2e6), 1, 1e-6);
+    compare(outline, turn(0.3, 1e6, -2e6), 1, 1e-6);
+    Outline mirrored = outline.mirrored();
+    sameHeights(outline, mirrored, p -> new Point(-p.x(), p.y()), 1, 1e-9);
   }
 
-  /** The times of arrival at all nodes, in order of size, are the same but for a factor. */
+  private static UnaryOperator<Point> turn(double angle, double dx, double dy) {
+    double c = Math.cos(angle);
+    double s = Math.sin(angle);
+    return p -> new Point(c * p.x() - s * p.y() + dx, s * p.x() + c * p.y() + dy);
+  }
+
   private static void compare(
-      Outline outline, Function<Outline, Outline> move, double factor, double margin) {
-    double[] before = times(outline.solve());
-    double[] after = times(move.apply(outline).solve());
-    assertThat(after).hasSize(before.length);
-    for (int i = 0; i < before.length; i++) {
-      assertThat(after[i]).isCloseTo(before[i] * factor, within(margin * factor));
+      Outline outline, UnaryOperator<Point> move, double factor, double margin) {
+    sameHeights(outline, outline.moved(move), move, factor, margin);
+  }
+
+  /** Wherever the one roof has a node the other has the same height, but for a factor. */
+  private static void sameHeights(
+      Outline outline, Outline other, UnaryOperator<Point> move, double factor, double margin) {
+    SweepResult.Solved before = solved(outline.solve());
+    SweepResult.Solved after = solved(other.solve());
+    Heights heights = new Heights(other, after, factor);
+    for (SweepResult.Node node : before.nodes()) {
+      Point p = move.apply(new Point(node.x(), node.y()));
+      assertThat(heights.at(p.x(), p.y()))
+          .as("%s at %s", outline.name(), p)
+          .isCloseTo(node.time() * factor, within(margin * factor));
     }
   }
 
-  private static double[] times(SweepResult result) {
+  private static SweepResult.Solved solved(SweepResult result) {
     assertThat(result).as("%s", result).isInstanceOf(SweepResult.Solved.class);
-    return ((SweepResult.Solved) result)
-        .nodes().stream().mapToDouble(SweepResult.Node::time).sorted().toArray();
+    return (SweepResult.Solved) result;
   }
 }
