@@ -1,6 +1,8 @@
 package longpoint.packet;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -22,6 +24,11 @@ import longpoint.surface.RoofPlane;
  */
 public final class FiguresJson {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  /** Prints the shortest exact number on every JDK; the language's own changed in version 19. */
+  private static final ObjectMapper MAPPER =
+      new ObjectMapper(
+          JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build());
 
   private FiguresJson() {}
 
@@ -120,7 +127,7 @@ public final class FiguresJson {
     DefaultIndenter indent = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(indent);
     try {
-      return new ObjectMapper().writer(printer).writeValueAsString(root) + "\n";
+      return MAPPER.writer(printer).writeValueAsString(root) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("figures are plain numbers and text", e);
     }

@@ -41,7 +41,8 @@ public final class Reshape {
 
   /**
    * The part with one side moved parallel to itself; its neighbours stretch along their own lines.
-   * A neighbour in line with the side stays, and a new side square to both joins them.
+   * A neighbour in line with the side stays, and a new side square to both joins them: a gable
+   * beside a gable, so that the planes behind it stay as they are, else an eave.
    *
    * @param outward distance away from the inside of the part; negative moves inward
    */
@@ -53,6 +54,8 @@ public final class Reshape {
     List<Point> points = new ArrayList<>();
     List<Edge> edges = new ArrayList<>();
     List<Edge> before = place.edges(part);
+    boolean gable = before.get(i).kind() == EdgeKind.GABLE;
+    Edge beside = Edge.of(gable ? EdgeKind.GABLE : EdgeKind.EAVE);
     int next = (i + 1) % ring.size();
     for (int k = 0; k < ring.size(); k++) {
       Point old = ring.corner(k);
@@ -60,14 +63,14 @@ public final class Reshape {
         Optional<Point> slid = slide(old, ring.side(i - 1).direction(), out, outward);
         if (slid.isEmpty()) {
           points.add(old);
-          edges.add(Edge.of(EdgeKind.EAVE));
+          edges.add(beside);
         }
         points.add(slid.orElse(old.plus(out.times(outward))));
       } else if (k == next) {
         Optional<Point> slid = slide(old, ring.side(i + 1).direction(), out, outward);
         points.add(slid.orElse(old.plus(out.times(outward))));
         if (slid.isEmpty()) {
-          edges.add(Edge.of(EdgeKind.EAVE));
+          edges.add(beside);
           points.add(old);
         }
       } else {

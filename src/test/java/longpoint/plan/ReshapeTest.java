@@ -142,6 +142,16 @@ class ReshapeTest {
   }
 
   @Test
+  void aGableSteppedOutGetsGableReturns() {
+    Part gabled = HOUSE.withEdge(1, Edge.of(EdgeKind.GABLE));
+    Part split = Reshape.insertCorner(gabled, 1, new Point(480, 100)).orElseThrow();
+    Part stepped = Reshape.moveSide(split, 2, 48).orElseThrow();
+    assertThat(stepped.outline())
+        .isEqualTo(Ring.of(0, 0, 480, 0, 480, 100, 528, 100, 528, 336, 0, 336));
+    assertThat(stepped.edges().subList(1, 4)).extracting(Edge::kind).containsOnly(EdgeKind.GABLE);
+  }
+
+  @Test
   void aSideTakesALengthExactlyAndEitherEndGivesWay() {
     check(
         Reshape.sideLength(HOUSE, 0, 291.5, End.FINISH),
