@@ -54,7 +54,8 @@ final class Clutter {
 
   private enum Kind {
     LETTERING,
-    STROKE
+    STROKE,
+    LEADER
   }
 
   private record Taken(Box box, Bounds bounds, Kind kind) {}
@@ -92,6 +93,17 @@ final class Clutter {
   void take(Shape shape) {
     shape.lettering().forEach(b -> file(b, Kind.LETTERING));
     shape.strokes().forEach(b -> file(b, Kind.STROKE));
+  }
+
+  /** Takes the room of a leader, which no other leader may cross. */
+  void takeLeader(Shape leader) {
+    take(leader);
+    leader.strokes().forEach(b -> file(b, Kind.LEADER));
+  }
+
+  /** Whether a leader would run through lettering or over another leader. */
+  boolean tangles(Shape leader) {
+    return crosses(leader) || leader.strokes().stream().anyMatch(b -> hits(b, Kind.LEADER));
   }
 
   /** Whether new lettering would stand on lettering that is there. */

@@ -49,6 +49,7 @@ final class DimensionRows {
   private final Bounds limit;
   private final List<Region> grounds;
   private final List<Segment> lines = new ArrayList<>();
+  private int crossed;
 
   /**
    * @param limit no dimension stands outside it
@@ -116,7 +117,13 @@ final class DimensionRows {
         }
       }
     }
+    crossed += secondBest.isPresent() ? 1 : 0;
     return secondBest;
+  }
+
+  /** How many figures found no place free of strokes and roofs. */
+  int crossed() {
+    return crossed;
   }
 
   /** Rows before the wall, then rows beyond the far side of the building, then more before it. */

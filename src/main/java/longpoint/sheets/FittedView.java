@@ -11,13 +11,19 @@ import longpoint.surface.RoofSurface;
  *
  * <p>A plan with very many walls needs more rows of dimensions the smaller it is drawn, and may fit
  * at no scale. Of the few largest scales at which walls and roof fit, the first that leaves nothing
- * off is taken; else the one that leaves off least, and the sheet says how much.
+ * off and lets strokes run through few figures is taken; else the one with fewest such faults, and
+ * the sheet says how much is left off.
  */
 record FittedView(PlanView view, PaperScale scale) {
   /**
    * Scales tried from the first at which walls and roof fit; a fourth would be too small to read.
    */
   private static final int TRIED = 4;
+
+  /**
+   * Share of the dimensions that may have a stroke through them before a smaller scale is tried.
+   */
+  private static final double CROSSED = 0.1;
 
   /**
    * @param widthMm of the field
@@ -31,14 +37,24 @@ record FittedView(PlanView view, PaperScale scale) {
     FittedView best = null;
     for (PaperScale scale : scales(plan, solid, widthMm, heightMm)) {
       FittedView view = at(scale, plan, surface, widthMm, heightMm);
-      if (best == null || view.view().leftOff() < best.view().leftOff()) {
+      if (best == null || view.faults() < best.faults()) {
         best = view;
       }
-      if (best.view().leftOff() == 0) {
+      if (best.reads()) {
         break;
       }
     }
     return best;
+  }
+
+  /** Nothing left off, and so few figures crossed that a smaller scale would read no better. */
+  private boolean reads() {
+    return view.leftOff() == 0 && view.crossed() <= CROSSED * view.dimensions().size();
+  }
+
+  /** What is left off, and what is hard to read. */
+  private int faults() {
+    return view.leftOff() + view.crossed();
   }
 
   /** The box around all marks, in plan units. */

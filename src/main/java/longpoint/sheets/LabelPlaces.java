@@ -138,7 +138,7 @@ final class LabelPlaces {
         if (shape.allCorners(allowed) && !clutter.touches(shape)) {
           Mark[] label = form.at(place);
           Mark leader = leader(anchor, label, layer, subject);
-          if (!clutter.crosses(clutter.shape(leader))) {
+          if (!clutter.tangles(clutter.shape(leader))) {
             return take(label, leader, dot(anchor, layer, subject));
           }
         }
@@ -149,9 +149,11 @@ final class LabelPlaces {
 
   private List<Mark> take(Mark[] label, Mark leader, Mark dot) {
     List<Mark> all = new ArrayList<>(List.of(label));
+    clutter.take(clutter.shape(label));
+    clutter.takeLeader(clutter.shape(leader));
+    clutter.take(clutter.shape(dot));
     all.add(leader);
     all.add(dot);
-    clutter.take(clutter.shape(all.toArray(Mark[]::new)));
     return all;
   }
 

@@ -40,7 +40,7 @@ public record PlanSheet(List<Page> pages, PaperScale scale) {
   /** Share of the paper's width the right-hand column takes, and its limits. */
   private static final double COLUMN_SHARE = 0.25;
 
-  private static final double NARROWEST = 74;
+  private static final double NARROWEST = 78;
   private static final double WIDEST = 100;
 
   public PlanSheet {

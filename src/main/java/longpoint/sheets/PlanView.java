@@ -27,6 +27,8 @@ import longpoint.surface.RoofSurface;
  * @param labels slope arrows with the plane's letter and slope, subject the plane; names, subject
  *     the part
  * @param leftOff how many dimensions and labels found no place at this scale
+ * @param crossed how many dimensions stand where a stroke runs through the figure or a roof lies
+ *     beneath it, for want of a better place
  */
 public record PlanView(
     String title,
@@ -36,7 +38,8 @@ public record PlanView(
     List<Mark> roof,
     List<Mark> dimensions,
     List<Mark> labels,
-    int leftOff) {
+    int leftOff,
+    int crossed) {
   /** How far lettering may stand from walls and roof: this share of their size … */
   private static final double AROUND = 0.5;
 
@@ -80,15 +83,16 @@ public record PlanView(
     clutter.take(clutter.shape(roof.toArray(Mark[]::new)));
     List<WallSpans.Span> spans = new WallSpans(plan, surface).all();
     List<Region> grounds = grounds(plan, surface);
-    List<Mark> dimensions =
-        new DimensionRows(plan, unitsPerMm, clutter, limit, grounds).place(spans);
+    DimensionRows rows = new DimensionRows(plan, unitsPerMm, clutter, limit, grounds);
+    List<Mark> dimensions = rows.place(spans);
     LabelPlaces places = new LabelPlaces(unitsPerMm, clutter, limit, grounds);
     PlanLabels placer = new PlanLabels(plan, surface, unitsPerMm, places);
     List<Mark> labels = new ArrayList<>(placer.names());
     labels.addAll(placer.slopes());
     int leftOff = spans.size() - dimensions.size() + placer.leftOff();
     List<Mark> tints = RoofMarks.tints(surface);
-    return new PlanView(plan.title(), unitsPerMm, tints, walls, roof, dimensions, labels, leftOff);
+    return new PlanView(
+        plan.title(), unitsPerMm, tints, walls, roof, dimensions, labels, leftOff, rows.crossed());
   }
 
   private static List<Region> grounds(Plan plan, RoofSurface surface) {

@@ -29,6 +29,9 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
 
   private static final double AFTER_MARK = 1.5;
 
+  /** So that a count and the length beside it are never read as one figure. */
+  private static final double BEFORE_FIGURE = 2.5;
+
   private static final String DOTS = "…";
 
   /** What stands in a column. */
@@ -111,8 +114,15 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
     if (kind == Kind.WORDS) {
       return Lettering.fitted(cell, Lettering.SMALL, room);
     }
-    // A hair of room for rounding in the sums of widths.
-    return Lettering.width(cell, Lettering.SMALL) <= room + PAD / 2 ? cell : DOTS;
+    return Lettering.width(cell, Lettering.SMALL) <= room ? cell : DOTS;
+  }
+
+  private static double apart(Kind kind) {
+    return switch (kind) {
+      case WORDS -> 0;
+      case MARK -> AFTER_MARK;
+      case FIGURE -> BEFORE_FIGURE;
+    };
   }
 
   /** Figures and marks get what they need, words the rest; what is over goes to the words too. */
@@ -126,7 +136,7 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
         widest = Math.max(widest, Lettering.width(cells.get(i), Lettering.SMALL));
       }
       Kind kind = columns.get(i).kind();
-      double room = widest + 2 * PAD + (kind == Kind.MARK ? AFTER_MARK : 0);
+      double room = widest + 2 * PAD + apart(kind);
       natural.add(room);
       if (kind == Kind.WORDS) {
         words += room;

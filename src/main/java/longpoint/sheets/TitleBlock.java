@@ -59,6 +59,12 @@ final class TitleBlock {
     String unit = plan.unit() == LengthUnit.INCH ? "feet and inches" : "millimetres";
     add("Measures in " + unit + ". Paper " + paper.title() + ".", Layers.TEXT, 1);
     add("Lengths and areas of the roof are true, on top of framing.", Layers.TEXT, 2);
+    int leftOff = fitted.view().leftOff();
+    if (leftOff > 0) {
+      String left = leftOff + (leftOff == 1 ? " figure or label has" : " figures or labels have");
+      String cure = " no room on this paper: take larger paper or the CAD file.";
+      add(left + cure, Lettering.SMALL, Layers.ALERT, 0.8, 3);
+    }
     String parts = plan.parts().stream().map(TitleBlock::name).collect(Collectors.joining(", "));
     if (!parts.isEmpty()) {
       add((plan.parts().size() == 1 ? "Part: " : "Parts: ") + parts, Layers.TEXT, 3);

@@ -128,6 +128,16 @@ class PlanSheetTest {
         .containsExactly(List.of("A B", "1'-4\"", "0'-4 1/2\"", "8'-1 1/8\""));
   }
 
+  /** The bays on Letter paper: more labels than there is room for, and the title block says so. */
+  @Test
+  void whatIsLeftOffIsSaid() {
+    Plan plan = DrawnPlans.all().get("bays");
+    FittedView fitted = FittedView.of(plan, Roof.solve(plan), 173, 170);
+    assertThat(fitted.view().leftOff()).isPositive();
+    String words = words(PlanSheet.of(plan, Roof.solve(plan), Paper.LETTER).pages().get(0));
+    assertThat(words).contains("no room on this paper");
+  }
+
   @Test
   void anErrorIsSaidOnTheSheet() {
     RoofSurface broken =
