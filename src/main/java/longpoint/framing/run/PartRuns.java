@@ -138,17 +138,19 @@ final class PartRuns {
     Bound high = bound(piece, mouth + 1);
     Run lower = runs.get(0);
     Bank bank = bankOf(lower, main, mouth + 2);
-    if (low.isEave() || high.isEave()) {
-      addWing(run(part.id() + "." + runs.size(), piece, mouth + 3), lower, bank);
-    } else if (bound(piece, mouth + 2).isEave() && (bank == Bank.LOW || bank == Bank.HIGH)) {
-      Run bump = run(part.id(), piece, mouth + 3);
-      double a = along(lower, bank, bump.axes().at(0, 0));
-      double b = along(lower, bank, bump.axes().at(0, bump.width()));
-      runs.set(
-          0,
-          lower.withExtension(
-              new Run.Extension(
-                  bank, Math.min(a, b), Math.max(a, b), bump.length(), bound(piece, mouth + 2))));
+    Run against = run(part.id() + "." + runs.size(), piece, mouth + 3);
+    if (!stands(against, lower, bank)) {
+      problems.add(
+          Problem.warning(
+              part.id(),
+              part.name()
+                  + " has ridges side by side that pass each other; only the run with the tallest"
+                  + " ridge is framed.",
+              "Draw it as several parts and join them."));
+    } else if (low.isEave() || high.isEave()) {
+      addWing(against, lower, bank);
+    } else if (bound(piece, mouth + 2).isEave() && along(lower, bank)) {
+      widen(lower, bank, against, bound(piece, mouth + 2));
     } else {
       problems.add(
           Problem.warning(
@@ -158,6 +160,30 @@ final class PartRuns {
                   + " has a projection without an eave that sheds it; its framing is left out.",
               "Make its front or its sides an eave."));
     }
+  }
+
+  private static boolean along(Run lower, Bank bank) {
+    return bank == Bank.LOW || bank == Bank.HIGH;
+  }
+
+  private void widen(Run lower, Bank bank, Run bump, Bound front) {
+    double[] mouth = mouth(bump, lower, bank, 0);
+    runs.set(
+        0, lower.withExtension(new Run.Extension(bank, mouth[0], mouth[1], bump.length(), front)));
+  }
+
+  /** The two ends of a piece's width along the run it comes in against, rising. */
+  private static double[] mouth(Run piece, Run lower, Bank bank, double u) {
+    double a = along(lower, bank, piece.axes().at(u, 0));
+    double b = along(lower, bank, piece.axes().at(u, piece.width()));
+    return new double[] {Math.min(a, b), Math.max(a, b)};
+  }
+
+  /** Whether a piece stands wholly against the main run and not past its end. */
+  private boolean stands(Run piece, Run lower, Bank bank) {
+    double[] mouth = mouth(piece, lower, bank, piece.length());
+    double reach = along(lower, bank) ? lower.length() : lower.width();
+    return mouth[0] > -same && mouth[1] < reach + same;
   }
 
   private void addWing(Run wing, Run lower, Bank bank) {
@@ -177,10 +203,8 @@ final class PartRuns {
   }
 
   private void addMeeting(Run wing, Run lower, Bank bank) {
-    double a = along(lower, bank, wing.axes().at(wing.length(), 0));
-    double b = along(lower, bank, wing.axes().at(wing.length(), wing.width()));
-    meetings.add(
-        new Meeting(wing, lower, bank, Math.min(a, b), Math.max(a, b), 0, Meeting.Manner.THROUGH));
+    double[] mouth = mouth(wing, lower, bank, wing.length());
+    meetings.add(new Meeting(wing, lower, bank, mouth[0], mouth[1], 0, Meeting.Manner.THROUGH));
   }
 
   static double along(Run lower, Bank bank, Point p) {

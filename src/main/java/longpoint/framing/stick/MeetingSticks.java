@@ -21,6 +21,9 @@ import longpoint.plan.Side;
  * <p>Every end is where two planes are equally high along a line, so a wing at any angle works.
  */
 final class MeetingSticks {
+  /** A plane this close to level along a ridge meets it beyond any building. */
+  private static final double LEAST_CLIMB = 1e-3;
+
   private final Meeting meeting;
   private final Run wing;
   private final Plane under;
@@ -46,6 +49,9 @@ final class MeetingSticks {
     if (meeting.manner() == Meeting.Manner.SHED) {
       layer.shedRafters();
       return layer.sticks;
+    }
+    if (!layer.meets()) {
+      return List.of();
     }
     layer.wingRafters();
     layer.ridge();
@@ -100,6 +106,13 @@ final class MeetingSticks {
     return meeting.manner() == Meeting.Manner.THROUGH;
   }
 
+  /** Whether the plane beneath climbs along the wing's ridge and starts out below it. */
+  private boolean meets() {
+    Point along = wing.axes().along();
+    double climb = under.a() * along.x() + under.b() * along.y();
+    return climb > LEAST_CLIMB && apexU() > wing.length() + thickness;
+  }
+
   /** Where the wing's ridge line comes to the plane beneath, u in the wing's axes. */
   private double apexU() {
     double here = under.heightAt(wing.axes().at(wing.length(), wing.ridgeV()));
@@ -136,6 +149,9 @@ final class MeetingSticks {
 
   /** A jack between a valley or a deck and a ridge. */
   private void add(RafterKind kind, Point foot, Point head, double slope) {
+    if (foot.distance(head) < thickness) {
+      return;
+    }
     Joint atFoot = through() ? new Joint(thickness, jackAngle(foot, head)) : Joint.NONE;
     if (foot.distance(head) - atFoot.shortening() - thickness / 2 > thickness) {
       sticks.add(

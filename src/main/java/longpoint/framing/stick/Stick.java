@@ -51,6 +51,11 @@ record Stick(
     Objects.requireNonNull(atHead);
   }
 
+  /** Whether it is a rafter at all: where planes do not meet as drawn, the line falls or is nil. */
+  boolean climbs() {
+    return slope >= 0 && Double.isFinite(slope) && foot.distance(head) > 0;
+  }
+
   Incline line() {
     return new Incline(foot.distance(head), slope);
   }

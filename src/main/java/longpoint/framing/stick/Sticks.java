@@ -33,7 +33,7 @@ public final class Sticks {
         sticks.addAll(MeetingSticks.lay(m));
       }
     }
-    return share(sticks, shop);
+    return share(sticks.stream().filter(Stick::climbs).toList(), shop);
   }
 
   /** Centres of a run's rafters along its ridge, rising. */
