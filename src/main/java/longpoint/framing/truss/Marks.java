@@ -1,6 +1,7 @@
 package longpoint.framing.truss;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -131,25 +132,32 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
   }
 
   private static List<Girder> girders(List<Placed> placed, List<Truss> trusses) {
+    Map<String, List<Girder.Hanger>> hangers = new HashMap<>();
+    for (int i = 0; i < placed.size(); i++) {
+      Truss t = trusses.get(i);
+      hang(hangers, t, t.carriedFrom(), placed.get(i).carriedFrom());
+      hang(hangers, t, t.carriedTo(), placed.get(i).carriedTo());
+    }
     List<Girder> girders = new ArrayList<>();
-    for (Truss girder : trusses) {
-      List<Girder.Hanger> hangers = new ArrayList<>();
-      for (int i = 0; i < placed.size(); i++) {
-        Truss t = trusses.get(i);
-        hanger(t, t.carriedFrom(), placed.get(i).carriedFrom(), girder).ifPresent(hangers::add);
-        hanger(t, t.carriedTo(), placed.get(i).carriedTo(), girder).ifPresent(hangers::add);
-      }
-      if (!hangers.isEmpty()) {
-        hangers.sort((a, b) -> Double.compare(a.along(), b.along()));
-        girders.add(new Girder(girder.id(), girder.mark(), hangers, REMINDER));
+    for (Truss t : trusses) {
+      List<Girder.Hanger> here = hangers.getOrDefault(t.id(), List.of());
+      if (!here.isEmpty()) {
+        here.sort(Comparator.comparingDouble(Girder.Hanger::along));
+        girders.add(new Girder(t.id(), t.mark(), here, REMINDER));
       }
     }
     return girders;
   }
 
-  private static Optional<Girder.Hanger> hanger(
-      Truss carried, Optional<String> by, Optional<Carrier> carrier, Truss girder) {
-    return by.filter(girder.id()::equals)
-        .map(id -> new Girder.Hanger(carrier.orElseThrow().along(), carried.id(), carried.mark()));
+  private static void hang(
+      Map<String, List<Girder.Hanger>> hangers,
+      Truss carried,
+      Optional<String> by,
+      Optional<Carrier> carrier) {
+    if (by.isPresent() && carrier.isPresent()) {
+      hangers
+          .computeIfAbsent(by.get(), id -> new ArrayList<>())
+          .add(new Girder.Hanger(carrier.get().along(), carried.id(), carried.mark()));
+    }
   }
 }
