@@ -56,10 +56,7 @@ public final class PartCommands {
    * @param spacing centre to centre, &gt; 0
    */
   public static Command spacing(Plan plan, List<String> parts, double spacing) {
-    return frame(
-        plan,
-        parts,
-        f -> new Frame(f.method(), spacing, f.thickness(), f.hipSetback(), f.extras()));
+    return frame(plan, parts, f -> f.withSpacing(spacing));
   }
 
   /** Changes how parts are sheathed. */

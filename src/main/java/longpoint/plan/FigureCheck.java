@@ -7,6 +7,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
+import longpoint.units.Slope;
 import longpoint.units.SlopeText;
 
 /** Whether the figures of one part can be meant: slopes, overhangs, heights, spacings, sizes. */
@@ -158,12 +159,24 @@ final class FigureCheck {
     positive(frame.spacing(), "truss or rafter spacing");
     positive(frame.thickness(), "truss or rafter thickness");
     frame.hipSetback().ifPresent(setback -> positive(setback, "set-back of the hip girder"));
+    frame.choices().haul().ifPresent(haul -> positive(haul, "height that can be hauled"));
+    frame.choices().ceiling().ifPresent(this::ceiling);
     if (frame.thickness() >= frame.spacing() && frame.spacing() > 0) {
       problems.add(
           Problem.error(
               part.id(),
               "The trusses or rafters of " + name() + " are as thick as their spacing.",
               "Set a wider spacing."));
+    }
+  }
+
+  private void ceiling(Slope ceiling) {
+    for (int side = 0; side < part.sideCount(); side++) {
+      boolean eave = part.edges().get(side).kind() == EdgeKind.EAVE;
+      if (eave && ceiling.ratio() >= PlanCheck.slope(plan, part, side).ratio()) {
+        warning(side, "is no steeper than the ceiling under it", "Lower the ceiling's slope");
+        return;
+      }
     }
   }
 

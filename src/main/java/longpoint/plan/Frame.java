@@ -58,8 +58,12 @@ public record Frame(
     return new Frame(method, spacing, thickness, hipSetback, choices, extras);
   }
 
-  public Frame withHipSetback(double setback) {
-    return new Frame(method, spacing, thickness, Optional.of(setback), choices, extras);
+  public Frame withThickness(double thickness) {
+    return new Frame(method, spacing, thickness, hipSetback, choices, extras);
+  }
+
+  public Frame withHipSetback(Optional<Double> setback) {
+    return new Frame(method, spacing, thickness, setback, choices, extras);
   }
 
   public static Frame of(LengthUnit unit) {

@@ -15,12 +15,25 @@ import longpoint.units.Slope;
  * @param lookout how the lookouts of gable overhangs lie; empty for flat
  */
 public record FrameChoices(
-    Optional<Integer> bearing,
+    Optional<Ridge> ridge,
     Optional<Slope> ceiling,
     Optional<Double> haul,
     Optional<Lookout> lookout) {
   public static final FrameChoices NONE =
       new FrameChoices(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+  /** Of the two ways a ridge could run over a rectangle of eaves. */
+  public enum Ridge {
+    /** Along the longer walls as a rule, trusses spanning the short way. */
+    LOW,
+    /** The other way: trusses span the long way and the ridge is taller. */
+    HIGH;
+
+    /** As it stands in a plan file. */
+    public String key() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
 
   /** How a lookout lies over the dropped gable truss. */
   public enum Lookout {
@@ -36,25 +49,25 @@ public record FrameChoices(
   }
 
   public FrameChoices {
-    Objects.requireNonNull(bearing);
+    Objects.requireNonNull(ridge);
     Objects.requireNonNull(ceiling);
     Objects.requireNonNull(haul);
     Objects.requireNonNull(lookout);
   }
 
-  public FrameChoices withBearing(int side) {
-    return new FrameChoices(Optional.of(side), ceiling, haul, lookout);
+  public FrameChoices withRidge(Ridge ridge) {
+    return new FrameChoices(Optional.of(ridge), ceiling, haul, lookout);
   }
 
   public FrameChoices withCeiling(Slope ceiling) {
-    return new FrameChoices(bearing, Optional.of(ceiling), haul, lookout);
+    return new FrameChoices(ridge, Optional.of(ceiling), haul, lookout);
   }
 
   public FrameChoices withHaul(double haul) {
-    return new FrameChoices(bearing, ceiling, Optional.of(haul), lookout);
+    return new FrameChoices(ridge, ceiling, Optional.of(haul), lookout);
   }
 
   public FrameChoices withLookout(Lookout lookout) {
-    return new FrameChoices(bearing, ceiling, haul, Optional.of(lookout));
+    return new FrameChoices(ridge, ceiling, haul, Optional.of(lookout));
   }
 }

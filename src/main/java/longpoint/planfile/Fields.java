@@ -101,6 +101,12 @@ final class Fields {
     return value.isEmpty() ? otherwise : choice(value.get(), choices, word);
   }
 
+  <E> Optional<E> optionalChoice(String key, E[] choices, Function<E, String> word)
+      throws PlanFileException {
+    Optional<JsonValue> value = take(key);
+    return value.isEmpty() ? Optional.empty() : Optional.of(choice(value.get(), choices, word));
+  }
+
   static <E> E choice(JsonValue value, E[] choices, Function<E, String> word)
       throws PlanFileException {
     List<String> words = new ArrayList<>();

@@ -11,6 +11,9 @@ import longpoint.plan.Defaults;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Frame;
+import longpoint.plan.FrameChoices;
+import longpoint.plan.FrameChoices.Lookout;
+import longpoint.plan.FrameChoices.Ridge;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -245,7 +248,17 @@ final class PlanReader {
         f.number("spacing", usual.spacing()),
         f.number("thickness", usual.thickness()),
         f.optionalNumber("hipSetback"),
+        choices(f),
         f.rest(notes, id));
+  }
+
+  private static FrameChoices choices(Fields f) throws PlanFileException {
+    Optional<JsonValue> ceiling = f.take("ceiling");
+    return new FrameChoices(
+        f.optionalChoice("ridge", Ridge.values(), Ridge::key),
+        ceiling.isEmpty() ? Optional.empty() : Optional.of(slope(ceiling.get())),
+        f.optionalNumber("haul"),
+        f.optionalChoice("lookout", Lookout.values(), Lookout::key));
   }
 
   private Deck deck(JsonValue value, String id) throws PlanFileException {

@@ -10,6 +10,7 @@ import longpoint.plan.Defaults;
 import longpoint.plan.Edge;
 import longpoint.plan.Extras;
 import longpoint.plan.Frame;
+import longpoint.plan.FrameChoices;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -81,6 +82,11 @@ final class PlanWriter {
     known.add(field("spacing", number(frame.spacing())));
     known.add(field("thickness", number(frame.thickness())));
     frame.hipSetback().ifPresent(h -> known.add(field("hipSetback", number(h))));
+    FrameChoices choices = frame.choices();
+    choices.ridge().ifPresent(r -> known.add(field("ridge", JsonText.quote(r.key()))));
+    choices.ceiling().ifPresent(c -> known.add(field("ceiling", slope(c))));
+    choices.haul().ifPresent(h -> known.add(field("haul", number(h))));
+    choices.lookout().ifPresent(l -> known.add(field("lookout", JsonText.quote(l.key()))));
     return line(fields(frame.extras(), known.toArray(String[]::new)));
   }
 

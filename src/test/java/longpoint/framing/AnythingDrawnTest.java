@@ -83,7 +83,9 @@ class AnythingDrawnTest {
     }
     FrameChoices choices =
         new FrameChoices(
-            random.nextBoolean() ? Optional.of(random.nextInt(9)) : Optional.empty(),
+            random.nextBoolean()
+                ? Optional.of(pick(random, FrameChoices.Ridge.values()))
+                : Optional.empty(),
             random.nextInt(4) == 0 ? Optional.of(Slope.inTwelve(4)) : Optional.empty(),
             random.nextInt(4) == 0 ? Optional.of(60.0 * random.nextInt(3)) : Optional.empty(),
             Optional.of(pick(random, FrameChoices.Lookout.values())));

@@ -53,6 +53,11 @@ record PlanCase(String name, String json, String wrong, String place) {
                 ",'name':'House','existing':true,'holes':[[[9,9],[9,19],[19,9]]],"
                     + "'frame':{'method':'rafter','spacing':16,'thickness':1.5,'hipSetback':72},"
                     + "'deck':{'thickness':0.5,'sheetWidth':48,'sheetLength':96,'start':'centre'}")),
+        good(
+            "choices of a frame",
+            part(
+                ",'frame':{'method':'truss','spacing':24,'thickness':1.5,'ridge':'high',"
+                    + "'ceiling':'4/12','haul':120,'lookout':'edge'}")),
         good("eave", edge("{'kind':'eave','slope':'8/12','overhang':16,'heel':4.5}")),
         good("degrees", edge("{'kind':'eave','slope':'33.7deg'}")),
         good("percent", edge("{'kind':'eave','slope':'66.7%'}")),
@@ -207,6 +212,8 @@ record PlanCase(String name, String json, String wrong, String place) {
             "/parts/0/frame/hipSetback",
             "found null",
             part(",'frame':{'hipSetback':null}")),
+        bad("lookout", "/parts/0/frame/lookout", "\"edge\"", part(",'frame':{'lookout':'up'}")),
+        bad("ridge", "/parts/0/frame/ridge", "\"high\"", part(",'frame':{'ridge':2}")),
         bad("deck start", "/parts/0/deck/start", "\"centre\"", part(",'deck':{'start':'center'}")),
         bad("joins an object", "/joins", "Expected a list", plan("'parts':[],'joins':{}")),
         bad(

@@ -14,6 +14,7 @@ import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Extras;
 import longpoint.plan.Frame;
+import longpoint.plan.FrameChoices;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -87,10 +88,21 @@ final class RandomPlans {
                 number(r),
                 number(r),
                 r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
+                choices(r),
                 extras(r)),
             new Deck(number(r), number(r), number(r), Deck.Start.values()[r.nextInt(3)], extras(r)),
             extras(r))
         .rightWayRound();
+  }
+
+  private static FrameChoices choices(Random r) {
+    return new FrameChoices(
+        r.nextBoolean() ? Optional.empty() : Optional.of(FrameChoices.Ridge.values()[r.nextInt(2)]),
+        r.nextBoolean() ? Optional.empty() : Optional.of(slope(r)),
+        r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
+        r.nextBoolean()
+            ? Optional.empty()
+            : Optional.of(FrameChoices.Lookout.values()[r.nextInt(2)]));
   }
 
   private static Ring ring(Random r) {

@@ -60,7 +60,7 @@ final class PartForm implements Properties.Subject {
         List.of(Frame.Method.values()),
         m -> Texts.of("framing." + m.key()),
         () -> shared(p -> p.frame().method()),
-        m -> frame(f -> new Frame(m, f.spacing(), f.thickness(), f.hipSetback(), f.extras())));
+        m -> frame(f -> f.withMethod(m)));
     length(
         "spacing",
         p -> p.frame().spacing(),
@@ -70,11 +70,7 @@ final class PartForm implements Properties.Subject {
         "thickness",
         p -> p.frame().thickness(),
         LengthEntry.Allowed.POSITIVE,
-        l ->
-            PartCommands.frame(
-                plan(),
-                ids,
-                f -> new Frame(f.method(), f.spacing(), l, f.hipSetback(), f.extras())));
+        l -> PartCommands.frame(plan(), ids, f -> f.withThickness(l)));
     form.entry(
             "hipSetback",
             t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.POSITIVE),
@@ -116,7 +112,7 @@ final class PartForm implements Properties.Subject {
   }
 
   private void setback(Optional<Double> value) {
-    frame(f -> new Frame(f.method(), f.spacing(), f.thickness(), value, f.extras()));
+    frame(f -> f.withHipSetback(value));
   }
 
   private static Deck with(Deck d, double thickness, Deck.Start start) {

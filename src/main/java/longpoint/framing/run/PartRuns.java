@@ -8,6 +8,7 @@ import longpoint.framing.Shop;
 import longpoint.framing.run.FloorGrid.Block;
 import longpoint.geometry.Point;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.FrameChoices.Ridge;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -111,12 +112,9 @@ final class PartRuns {
     if (Math.abs(ridgeOver(b, 0) - ridgeOver(b, 1)) <= same) {
       k = edgeLength(b, 0) >= edgeLength(b, 1) - same ? 0 : 1;
     }
-    Optional<Integer> bearing = part.frame().choices().bearing();
-    for (int i = 0; i < 4; i++) {
-      Bound edge = bound(b, i);
-      if (edge.isEave() && edge.side().map(Side::index).equals(bearing)) {
-        return i;
-      }
+    boolean turned = part.frame().choices().ridge().equals(Optional.of(Ridge.HIGH));
+    if (turned && Double.isFinite(ridgeOver(b, k + 1))) {
+      k++;
     }
     return opensAtStart(b, k) || (!opensAtStart(b, k + 2) && index(b, k + 2) < index(b, k))
         ? k + 2

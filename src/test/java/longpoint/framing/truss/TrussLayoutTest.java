@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import longpoint.framing.FramingSet;
 import longpoint.framing.Houses;
 import longpoint.plan.FrameChoices;
@@ -94,7 +95,8 @@ class TrussLayoutTest {
   @Test
   void stepDownHip() {
     Part part = Houses.box("eeee", 6, 528, 336);
-    FramingSet set = Houses.solve(Houses.plan(part.withFrame(part.frame().withHipSetback(72))));
+    FramingSet set =
+        Houses.solve(Houses.plan(part.withFrame(part.frame().withHipSetback(Optional.of(72.0)))));
     TrussMark girder = mark(set, TrussKind.HIP_GIRDER, 0);
     assertThat(girder.height()).isEqualTo(40.125, within(1e-9));
     assertThat(girder.topChords().get(1)).isEqualTo(193.5, within(1e-9));
@@ -119,7 +121,8 @@ class TrussLayoutTest {
   @Test
   void hipGirderCarriesItsJacks() {
     Part part = Houses.box("eeee", 6, 528, 336);
-    FramingSet set = Houses.solve(Houses.plan(part.withFrame(part.frame().withHipSetback(72))));
+    FramingSet set =
+        Houses.solve(Houses.plan(part.withFrame(part.frame().withHipSetback(Optional.of(72.0)))));
     assertThat(set.girders()).hasSize(2);
     Girder girder = set.girders().get(0);
     assertThat(girder.hangers()).hasSize(9);
@@ -161,12 +164,14 @@ class TrussLayoutTest {
     assertThat(t.heelHigh()).isEqualTo(4.5 + 36, within(1e-9));
   }
 
-  /** The shorter span by default; the other way when the user names the wall to bear on. */
+  /** The shorter span by default; the other way when the user asks for the taller ridge. */
   @Test
   void directionOfTrusses() {
     Part part = Houses.box("eeee", 6, 528, 336);
     assertThat(Houses.solve(Houses.plan(part)).trusses().get(0).span()).isEqualTo(336);
-    Part turned = part.withFrame(part.frame().withChoices(FrameChoices.NONE.withBearing(1)));
+    Part turned =
+        part.withFrame(
+            part.frame().withChoices(FrameChoices.NONE.withRidge(FrameChoices.Ridge.HIGH)));
     Truss first = Houses.solve(Houses.plan(turned)).trusses().get(0);
     assertThat(first.span()).isEqualTo(528);
   }
