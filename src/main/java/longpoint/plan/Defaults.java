@@ -33,7 +33,7 @@ public record Defaults(
   public static Defaults of(LengthUnit unit) {
     return switch (unit) {
       case INCH -> new Defaults(Slope.inTwelve(8), 16, 4.5, 1.5, 0.0625, 20, 24, Extras.NONE);
-      case MILLIMETRE -> new Defaults(Slope.degrees(35), 400, 115, 38, 2, 500, 600, Extras.NONE);
+      case MILLIMETRE -> new Defaults(Slope.degrees(35), 400, 115, 38, 2, 500, 610, Extras.NONE);
     };
   }
 

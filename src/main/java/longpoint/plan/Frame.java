@@ -69,7 +69,7 @@ public record Frame(
   public static Frame of(LengthUnit unit) {
     return switch (unit) {
       case INCH -> new Frame(Method.TRUSS, 24, 1.5, Optional.empty(), Extras.NONE);
-      case MILLIMETRE -> new Frame(Method.TRUSS, 600, 38, Optional.empty(), Extras.NONE);
+      case MILLIMETRE -> new Frame(Method.TRUSS, 610, 38, Optional.empty(), Extras.NONE);
     };
   }
 }

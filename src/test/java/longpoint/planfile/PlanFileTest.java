@@ -95,7 +95,7 @@ class PlanFileTest {
     Part shed = plan.parts().get(0);
     assertThat(shed.name()).isEqualTo("shed");
     assertThat(shed.edges()).containsOnly(Edge.of(EdgeKind.EAVE));
-    assertThat(shed.frame().spacing()).isEqualTo(600);
+    assertThat(shed.frame().spacing()).isEqualTo(610);
     assertThat(shed.deck().thickness()).isEqualTo(15);
     assertThat(shed.deck().sheetLength()).isEqualTo(2440);
     assertThat(plan.defaults().fascia()).isEqualTo(38);

@@ -80,7 +80,7 @@ class ReleasedVersionsTest {
         List.of(),
         2300,
         List.of(Edge.of(EdgeKind.GABLE), eave, Edge.of(EdgeKind.OPEN), eave),
-        new Frame(Frame.Method.TRUSS, 600, 38, Optional.empty(), Extras.NONE),
+        new Frame(Frame.Method.TRUSS, 610, 38, Optional.empty(), Extras.NONE),
         new Deck(12, 1220, 2440, Deck.Start.LEFT, Extras.NONE),
         Extras.NONE);
   }
