@@ -6,7 +6,6 @@ import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.AffineTransform;
-import java.awt.geom.Line2D;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.units.LengthUnit;
@@ -35,7 +34,6 @@ final class GridPainter {
   }
 
   void grid(Graphics2D g) {
-    g.setStroke(new BasicStroke(1));
     lines(g, step.fine(), colours.gridFine());
     lines(g, step.strong(), colours.gridStrong());
   }
@@ -43,12 +41,10 @@ final class GridPainter {
   private void lines(Graphics2D g, double every, Color colour) {
     g.setColor(colour);
     for (long i = first(seen.minX(), every); i * every <= seen.maxX(); i++) {
-      double x = Math.round(view.x(new Point(i * every, 0)));
-      g.draw(new Line2D.Double(x, 0, x, height));
+      g.fillRect((int) Math.round(view.x(new Point(i * every, 0))), 0, 1, height);
     }
     for (long i = first(seen.minY(), every); i * every <= seen.maxY(); i++) {
-      double y = Math.round(view.y(new Point(0, i * every)));
-      g.draw(new Line2D.Double(0, y, width, y));
+      g.fillRect(0, (int) Math.round(view.y(new Point(0, i * every))), width, 1);
     }
   }
 

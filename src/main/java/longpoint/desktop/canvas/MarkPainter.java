@@ -3,8 +3,7 @@ package longpoint.desktop.canvas;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.Shape;
-import java.awt.font.GlyphVector;
+import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Arc2D;
 import java.awt.geom.Line2D;
@@ -41,7 +40,6 @@ final class MarkPainter implements MarkVisitor {
   /** Largest change of a tint by light and shadow. */
   private static final double LIGHT = 0.055;
 
-  private static final float HALO = 4.5f;
   private static final int HALO_ALPHA = 225;
 
   private final Graphics2D g;
@@ -146,7 +144,10 @@ final class MarkPainter implements MarkVisitor {
         trace(shape, hole.points(), true);
       }
       g.setColor(lit(colours.of(fill.layer().ink()), shade.applyAsDouble(fill.subject())));
+      // Lines are painted over the edges of tints: smoothing them too would only cost time.
+      g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
       g.fill(shape);
+      g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     }
   }
 
@@ -213,26 +214,22 @@ final class MarkPainter implements MarkVisitor {
     if (!space.take(Lettering.box(text, unitsPerMm))) {
       return;
     }
-    GlyphVector glyphs =
-        type.font(text.heightMm()).createGlyphVector(g.getFontRenderContext(), text.text());
-    double wide = glyphs.getLogicalBounds().getWidth();
+    ScreenType.Word word = type.word(g, text.text(), text.heightMm());
     double left =
         switch (text.anchor()) {
           case START -> 0;
-          case MIDDLE, CENTRE -> -wide / 2;
-          case END -> -wide;
+          case MIDDLE, CENTRE -> -word.width() / 2;
+          case END -> -word.width();
         };
     double down = text.anchor() == Anchor.CENTRE ? type.pixels(text.heightMm()) / 2 : 0;
     AffineTransform place =
         AffineTransform.getTranslateInstance(view.x(text.at()), view.y(text.at()));
     place.rotate(-Math.toRadians(text.degrees()));
     place.translate(left, down);
-    Shape outline = place.createTransformedShape(glyphs.getOutline());
     Color ground = colours.ground();
     g.setColor(new Color(ground.getRed(), ground.getGreen(), ground.getBlue(), HALO_ALPHA));
-    g.setStroke(new BasicStroke(HALO, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-    g.draw(outline);
+    g.fill(place.createTransformedShape(word.halo()));
     g.setColor(colours.of(text.layer().ink()));
-    g.fill(outline);
+    g.fill(place.createTransformedShape(word.letters()));
   }
 }
