@@ -1,10 +1,12 @@
 package longpoint.desktop;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import longpoint.drawing.Drawing;
+import longpoint.drawing.Mark;
 import longpoint.editor.Document;
 import longpoint.editor.ToolRunner;
 import longpoint.editor.tools.Tools;
@@ -49,10 +51,14 @@ public final class Job implements AutoCloseable {
       if (last == null || last.plan() != question.plan()) {
         last = Pipeline.solve(question.plan());
       }
-      return new Picture(
-          last,
-          PlanView.of(last.plan(), last.surface(), question.unitsPerMm()).drawing(),
-          question.unitsPerMm());
+      PlanView view = PlanView.of(last.plan(), last.surface(), question.unitsPerMm());
+      List<Mark> marks = new ArrayList<>(view.tints());
+      marks.addAll(FrameMarks.of(last.framing()));
+      marks.addAll(view.walls());
+      marks.addAll(view.roof());
+      marks.addAll(view.dimensions());
+      marks.addAll(view.labels());
+      return new Picture(last, new Drawing(view.title(), marks), question.unitsPerMm());
     }
   }
 

@@ -3,13 +3,11 @@ package longpoint.desktop;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
-import java.awt.Insets;
 import java.awt.Rectangle;
 import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -40,29 +38,15 @@ import longpoint.desktop.panel.Header;
 import longpoint.desktop.panel.SidePanel;
 import longpoint.desktop.panel.StatusLine;
 import longpoint.desktop.panel.ToolStrip;
-import longpoint.drawing.Strokes;
 import longpoint.editor.Picker;
-import longpoint.editor.Ref;
 import longpoint.editor.Selection;
-import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
-import longpoint.geometry.Segment;
-import longpoint.plan.Part;
 import longpoint.plan.Plan;
-import longpoint.plan.Problem;
-import longpoint.surface.RoofLine;
-import longpoint.units.LengthText;
 
 /** The window: the sheet in the middle, and around it what one needs to draw on it. */
 public final class MainWindow {
   /** Lettering is laid out anew when a zoom has come to rest for so long, in milliseconds. */
   private static final int REST = 120;
-
-  /**
-   * A new plan is fitted as soon as its roof is there, and once more when its lettering has been
-   * laid out for that zoom.
-   */
-  private static final int FITS = 2;
 
   private final JFrame frame = new JFrame();
   private final PlanCanvas canvas = new PlanCanvas();
@@ -78,11 +62,11 @@ public final class MainWindow {
   private final Header header;
   private final SidePanel side;
   private final Finder finder;
+  private final Sight sight;
   private final Timer letteringRest;
   private final JMenu recent = new JMenu(Texts.of("menu.recent"));
   private Optional<Figure> pickedFigure = Optional.empty();
   private boolean refreshing;
-  private int fits = FITS;
 
   /**
    * @param dialogs what asks the user, made for the window
@@ -105,7 +89,8 @@ public final class MainWindow {
     menus = new Menus(catalogue);
     tools = new ToolStrip(toolTasks());
     header = new Header(catalogue);
-    side = new SidePanel(job, this::pick, this::go);
+    sight = new Sight(job, canvas);
+    side = new SidePanel(job, this::pick, sight::go);
     finder = new Finder(frame, catalogue);
     letteringRest = new Timer(REST, e -> job.letterFor(canvas.unitsPerMm()));
     letteringRest.setRepeats(false);
@@ -121,6 +106,8 @@ public final class MainWindow {
     canvas.getAccessibleContext().setAccessibleName(Texts.of("panel.sheet"));
     canvas.setFont(UIManager.getFont("defaultFont"));
     canvas.setColours(settings.theme().canvas());
+    canvas.setLayerShown(FrameMarks.TRUSSES.name(), false);
+    canvas.setLayerShown(FrameMarks.RAFTERS.name(), false);
     JPanel middle = new JPanel(new BorderLayout());
     middle.add(header, BorderLayout.NORTH);
     middle.add(canvas, BorderLayout.CENTER);
@@ -154,7 +141,7 @@ public final class MainWindow {
             this::sheetMenu));
     canvas.onView(
         () -> {
-          fits = 0; // whoever has moved the sheet wants it where it is
+          sight.moved();
           letteringRest.restart();
           place();
         });
@@ -229,41 +216,13 @@ public final class MainWindow {
   private void showPicture() {
     Plan plan = job.picture().design().plan();
     canvas.show(job.picture().drawing(), plan.unit());
-    setExtent();
     canvas.setShade(new Daylight(job.picture().design().surface()));
-    if (fits > 0) {
-      int left = fits - 1;
-      canvas.fit();
-      fits = left;
-    }
+    sight.picture();
     if (pickedFigure.isPresent()) {
       pickedFigure = Optional.empty();
     }
     side.picture();
     showState();
-  }
-
-  /** Walls and roof, and how far the lettering reaches beyond them on the screen. */
-  private void setExtent() {
-    Picture picture = job.picture();
-    Bounds bare = Bounds.EMPTY;
-    for (Part part : picture.design().plan().parts()) {
-      bare = bare.with(part.outline().bounds());
-    }
-    for (RoofLine line : picture.design().surface().lines()) {
-      bare = bare.with(line.from().plan()).with(line.to().plan());
-    }
-    Bounds all = Strokes.of(picture.drawing().marks(), picture.unitsPerMm()).bounds().with(bare);
-    double pixels = canvas.pixelsPerMm() / picture.unitsPerMm();
-    canvas.setExtent(
-        bare,
-        bare.isEmpty()
-            ? new Insets(0, 0, 0, 0)
-            : new Insets(
-                (int) Math.ceil((all.maxY() - bare.maxY()) * pixels),
-                (int) Math.ceil((bare.minX() - all.minX()) * pixels),
-                (int) Math.ceil((bare.minY() - all.minY()) * pixels),
-                (int) Math.ceil((all.maxX() - bare.maxX()) * pixels)));
   }
 
   private void showTitle() {
@@ -294,64 +253,14 @@ public final class MainWindow {
     Plan plan = job.runner().shown();
     status.place(
         Texts.of(
-            "status.place", LengthText.of(p.x(), plan.unit()), LengthText.of(p.y(), plan.unit())));
+            "status.place",
+            side.display().of(p.x(), plan.unit()),
+            side.display().of(p.y(), plan.unit())));
   }
 
   private void pick(Optional<Figure> figure) {
     pickedFigure = figure;
     canvas.repaint();
-  }
-
-  /** Selects what a problem is about and brings it into sight. */
-  private void go(Problem problem) {
-    Plan plan = job.document().plan();
-    refs(plan, problem.where())
-        .ifPresent(
-            ref -> {
-              job.runner().select(Selection.of(ref));
-              canvas.centre(middle(plan, ref));
-            });
-  }
-
-  private static Optional<Ref> refs(Plan plan, String where) {
-    List<Ref> all = new ArrayList<>();
-    for (Part part : plan.parts()) {
-      if (part.id().equals(where)) {
-        all.add(Ref.part(part.id()));
-      }
-      for (int i = 0; i < part.sideCount(); i++) {
-        if (longpoint.plan.Side.id(part.id(), i).equals(where)) {
-          all.add(Ref.side(part.id(), i));
-        }
-      }
-    }
-    return all.stream().findFirst();
-  }
-
-  private static Point middle(Plan plan, Ref ref) {
-    Part part = plan.part(ref.part()).orElseThrow();
-    return ref instanceof Ref.OfSide side
-        ? part.side(side.side()).middle()
-        : part.outline().bounds().middle();
-  }
-
-  /** Brings what is picked into sight, or everything. */
-  void fitPicked() {
-    Plan plan = job.document().plan();
-    Bounds box = Bounds.EMPTY;
-    for (Ref ref : job.document().selection().refs()) {
-      if (ref instanceof Ref.OfSide side) {
-        Segment wall = plan.part(side.part()).orElseThrow().side(side.side());
-        box = box.with(wall.from()).with(wall.to());
-      } else {
-        box = box.with(plan.part(ref.part()).orElseThrow().outline().bounds());
-      }
-    }
-    if (box.isEmpty()) {
-      canvas.fit();
-    } else {
-      canvas.fit(box);
-    }
   }
 
   // What the tasks reach for
@@ -397,13 +306,21 @@ public final class MainWindow {
     return drafts;
   }
 
+  SidePanel side() {
+    return side;
+  }
+
+  Sight sight() {
+    return sight;
+  }
+
   FileFlow files() {
     return files;
   }
 
   /** Another plan: everything in sight once its roof is there. */
   private void opened() {
-    fits = FITS;
+    sight.startOver();
     listRecent();
   }
 

@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.panel.LayersPopup;
+import longpoint.drawing.Layer;
 import longpoint.editor.Command;
 import longpoint.editor.PartCommands;
 import longpoint.editor.PlanCommands;
@@ -54,6 +56,10 @@ final class WindowTasks {
           "edit.delete",
           "view.fitPicked",
           "edit.undo");
+
+  private static final List<Layer> LAYERS =
+      Stream.concat(Layers.ofPlanView().stream(), Stream.of(FrameMarks.TRUSSES, FrameMarks.RAFTERS))
+          .toList();
 
   private final MainWindow window;
 
@@ -187,13 +193,18 @@ final class WindowTasks {
   private List<Task> view() {
     return List.of(
         Task.of("view.fit", () -> window.canvas().fit()).key("menu 0").letter('f'),
-        Task.of("view.fitPicked", window::fitPicked).letter('g').when(() -> !selection().isEmpty()),
+        Task.of("view.fitPicked", () -> window.sight().fitPicked())
+            .letter('g')
+            .when(() -> !selection().isEmpty()),
         Task.of("view.zoomIn", () -> window.canvas().zoomIn()).key("menu EQUALS").letter('+'),
         Task.of("view.zoomOut", () -> window.canvas().zoomOut()).key("menu MINUS").letter('-'),
         Task.of("view.layers", this::layers).key("menu L"),
         Task.of("view.grid", () -> window.canvas().setGridShown(!window.canvas().isGridShown()))
             .key("menu G")
             .shows(() -> window.canvas().isGridShown()),
+        Task.of("view.frame", this::showFrame).letter('k').shows(this::frameShown),
+        Task.of("view.units", () -> window.side().setDisplay(window.side().display().next()))
+            .letter('u'),
         Task.of("view.theme", () -> window.setTheme(window.settings().theme().other()))
             .key("menu T"),
         Task.of("view.larger", () -> window.setTextSize(window.settings().textSize() + 1))
@@ -203,7 +214,17 @@ final class WindowTasks {
   }
 
   private void layers() {
-    LayersPopup.open(window.canvas(), Layers.ofPlanView(), window.headerButton("view.layers"));
+    LayersPopup.open(window.canvas(), LAYERS, window.headerButton("view.layers"));
+  }
+
+  private boolean frameShown() {
+    return window.canvas().isLayerShown(FrameMarks.TRUSSES.name());
+  }
+
+  private void showFrame() {
+    boolean show = !frameShown();
+    window.canvas().setLayerShown(FrameMarks.TRUSSES.name(), show);
+    window.canvas().setLayerShown(FrameMarks.RAFTERS.name(), show);
   }
 
   private List<Task> help() {

@@ -9,11 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longpoint.geometry.Bounds;
+import longpoint.packet.Packet;
 import longpoint.pipeline.Design;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import longpoint.planfile.PlanFile;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
@@ -42,7 +45,7 @@ class HouseFromNothingTest {
 
   @BeforeEach
   void open() {
-    window = new WindowDriver(Plan.empty(LengthUnit.INCH));
+    window = new WindowDriver(Plan.empty(LengthUnit.INCH), Packet::write);
   }
 
   @AfterEach
@@ -204,6 +207,24 @@ class HouseFromNothingTest {
     assertThat(window.plan()).isEqualTo(drawn);
     assertThat(lines(window.design(), LineKind.HIP)).hasSize(2);
     assertThat(Files.list(folder)).hasSize(1);
+  }
+
+  @Test
+  void thePacketHoldsTheDrawingsOfWhatWasDrawn() throws Exception {
+    drawHouse();
+    window.fill("title", "Corran Street house");
+    Path to = folder.resolve("packet");
+    window.dialogs().folder = Optional.of(to);
+    window.menu("file.packet");
+    WindowDriver.until("the packet is told of", () -> !window.dialogs().told.isEmpty());
+    List<String> names;
+    try (Stream<Path> files = Files.list(to)) {
+      names = files.map(f -> f.getFileName().toString()).sorted().toList();
+    }
+    assertThat(names).anyMatch(n -> n.endsWith(".svg")).anyMatch(n -> n.endsWith(".dxf"));
+    assertThat(window.dialogs().told).contains(to.toString());
+    Path saved = to.resolve("Corran-Street-house-plan.json");
+    assertThat(PlanFile.read(saved).plan()).isEqualTo(window.plan());
   }
 
   private static List<RoofLine> lines(Design design, LineKind kind) {

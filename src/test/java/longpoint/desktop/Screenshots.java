@@ -46,7 +46,6 @@ public final class Screenshots {
       shots.theme = theme;
       String name = theme.name().toLowerCase(Locale.ROOT);
       shots.wing("window-" + name);
-      shots.large("large-" + name);
     }
     shots.theme = Theme.LIGHT;
     WindowDriver.onEvents(
@@ -55,7 +54,7 @@ public final class Screenshots {
           return null;
         });
     shots.drawing("drawing");
-    shots.empty("empty");
+    shots.frame("trusses");
     shots.finder("finder");
     System.exit(0);
   }
@@ -68,8 +67,14 @@ public final class Screenshots {
     }
   }
 
-  private void large(String name) throws Exception {
-    try (WindowDriver window = sample("quennel-court")) {
+  /** A whole house picked, with its trusses. */
+  private void frame(String name) throws Exception {
+    try (WindowDriver window = sample("heronsmere-lodge")) {
+      WindowDriver.onEvents(
+          () -> {
+            window.window().catalogue().task("view.frame").perform();
+            return null;
+          });
       write(window, name);
     }
   }
@@ -78,12 +83,6 @@ public final class Screenshots {
   private void drawing(String name) throws Exception {
     try (WindowDriver window = new WindowDriver(Plan.empty(LengthUnit.INCH))) {
       window.type("r").click(60, 30).move(300, 190).type("26' 6 x 1");
-      write(window, name);
-    }
-  }
-
-  private void empty(String name) throws Exception {
-    try (WindowDriver window = new WindowDriver(Plan.empty(LengthUnit.INCH))) {
       write(window, name);
     }
   }

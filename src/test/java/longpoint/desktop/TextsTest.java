@@ -15,10 +15,14 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import longpoint.drawing.Layer;
+import longpoint.framing.stick.RafterKind;
+import longpoint.framing.truss.TrussKind;
 import longpoint.plan.Deck;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Frame;
 import longpoint.plan.Join;
+import longpoint.sheets.Layers;
 import longpoint.surface.LineKind;
 import org.junit.jupiter.api.Test;
 
@@ -62,6 +66,15 @@ class TextsTest {
     }
     for (Frame.Method method : Frame.Method.values()) {
       wanted.add("framing." + method.key());
+    }
+    for (TrussKind kind : TrussKind.values()) {
+      wanted.add("truss." + kind.name().toLowerCase(Locale.ROOT));
+    }
+    for (RafterKind kind : RafterKind.values()) {
+      wanted.add("rafter." + kind.name().toLowerCase(Locale.ROOT));
+    }
+    for (Layer layer : Layers.ofPlanView()) {
+      wanted.add("layer." + layer.name());
     }
     for (Deck.Start start : Deck.Start.values()) {
       wanted.add("deckStart." + start.key());

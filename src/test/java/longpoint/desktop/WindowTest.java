@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.JCheckBox;
 import javax.swing.JFrame;
 import javax.swing.JList;
@@ -18,7 +19,9 @@ import javax.swing.JTextField;
 import longpoint.desktop.canvas.CanvasColours;
 import longpoint.desktop.canvas.View;
 import longpoint.desktop.file.Dialogs.Unsaved;
+import longpoint.desktop.panel.Figure;
 import longpoint.desktop.panel.LayersPopup;
+import longpoint.desktop.panel.LengthDisplay;
 import longpoint.desktop.panel.Words;
 import longpoint.editor.Ref;
 import longpoint.geometry.Point;
@@ -185,6 +188,30 @@ class WindowTest {
     window.push("header.view.theme");
     assertThat(WindowDriver.onEvents(() -> window.window().canvas().colours().ground()))
         .isEqualTo(light.ground());
+  }
+
+  @Test
+  void figuresCanBeReadInTheOtherUnit() {
+    window.design();
+    // 1 ft is 304.8 mm exactly (international foot of 1959), so 61 ft are 18 593 mm.
+    assertThat(LengthDisplay.OTHER_UNIT.of(61 * 12, LengthUnit.INCH)).isEqualTo("18593 mm");
+    assertThat(LengthDisplay.INCHES_ONLY.of(61 * 12 + 0.25, LengthUnit.INCH))
+        .isEqualTo("732 1/4\"");
+    JList<?> figures = window.find("figures", JList.class);
+    WindowDriver.until("figures are listed", () -> figures.getModel().getSize() > 0);
+    List<String> plain = values(figures);
+    window.type("uu");
+    assertThat(values(figures)).isNotEqualTo(plain).anyMatch(v -> v.endsWith(" mm"));
+    window.type("u");
+    assertThat(values(figures)).isEqualTo(plain);
+  }
+
+  private static List<String> values(JList<?> figures) {
+    return WindowDriver.onEvents(
+        () ->
+            IntStream.range(0, figures.getModel().getSize())
+                .mapToObj(i -> ((Figure) figures.getModel().getElementAt(i)).value())
+                .toList());
   }
 
   @Test

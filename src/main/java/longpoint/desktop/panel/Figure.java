@@ -9,7 +9,9 @@ import longpoint.desktop.Texts;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.editor.WallName;
+import longpoint.geometry.Segment;
 import longpoint.pipeline.Design;
+import longpoint.plan.Part;
 import longpoint.plan.Side;
 import longpoint.sheets.PlaneMarks;
 import longpoint.surface.LineFigures;
@@ -73,8 +75,20 @@ public sealed interface Figure {
     }
   }
 
+  /**
+   * A truss or rafter to make and where it stands.
+   *
+   * @param places centre lines in plan
+   */
+  record OfFrame(List<Segment> places, String name, String value, String smallPrint)
+      implements Figure {
+    public OfFrame {
+      places = List.copyOf(places);
+    }
+  }
+
   /** The figures of what is selected, or of the whole roof when nothing is. */
-  static List<Figure> of(Design design, Selection selection) {
+  static List<Figure> of(Design design, Selection selection, LengthDisplay display) {
     Set<String> planes = planesOf(design, selection);
     LengthUnit unit = design.plan().unit();
     List<Figure> rows = new ArrayList<>();
@@ -96,11 +110,19 @@ public sealed interface Figure {
         rows.add(
             new Heading(
                 Texts.of("lines." + kind.key()),
-                lines.size() > 1 ? Texts.of("figures.total", LengthText.of(length, unit)) : ""));
-        grouped(design, lines).forEach(f -> rows.add(f.counted()));
+                lines.size() > 1 ? Texts.of("figures.total", display.of(length, unit)) : ""));
+        grouped(design, lines, display).forEach(f -> rows.add(f.counted()));
       }
     }
+    rows.addAll(FrameFigures.of(design, partsOf(design, selection), display));
     return rows;
+  }
+
+  /** Parts picked whole; all of them when nothing is picked. */
+  private static Set<String> partsOf(Design design, Selection selection) {
+    return selection.isEmpty()
+        ? design.plan().parts().stream().map(Part::id).collect(Collectors.toSet())
+        : Set.copyOf(selection.parts());
   }
 
   private static Set<String> planesOf(Design design, Selection selection) {
@@ -146,10 +168,10 @@ public sealed interface Figure {
             FigureText.angle(Math.toDegrees(Math.atan(plane.slope())))));
   }
 
-  private static List<OfLines> grouped(Design design, List<RoofLine> lines) {
+  private static List<OfLines> grouped(Design design, List<RoofLine> lines, LengthDisplay display) {
     List<OfLines> groups = new ArrayList<>();
     for (RoofLine line : lines) {
-      OfLines row = row(design, line);
+      OfLines row = row(design, line, display);
       int same = 0;
       while (same < groups.size() && !groups.get(same).like(row)) {
         same++;
@@ -163,7 +185,7 @@ public sealed interface Figure {
     return groups;
   }
 
-  private static OfLines row(Design design, RoofLine line) {
+  private static OfLines row(Design design, RoofLine line, LengthDisplay display) {
     LengthUnit unit = design.plan().unit();
     LineFigures figures = design.surface().figures(line);
     boolean level = LengthText.rounded(line.rise(), unit, Rounding.NEAREST) == 0;
@@ -172,13 +194,13 @@ public sealed interface Figure {
             ? Texts.of("figures.level")
             : Texts.of(
                 "figures.line.small",
-                LengthText.of(line.run(), unit),
-                LengthText.of(line.rise(), unit),
+                display.of(line.run(), unit),
+                display.of(line.rise(), unit),
                 FigureText.angle(figures.degrees()));
     return new OfLines(
         List.of(line),
         Texts.of("line." + line.kind().key()),
-        LengthText.of(line.length(), unit),
+        display.of(line.length(), unit),
         small + cross(figures, line.kind()));
   }
 

@@ -10,6 +10,7 @@ import longpoint.desktop.canvas.View;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
 import longpoint.surface.RoofLine;
 
 /** Shows on the sheet the line or plane whose figure is picked in the panel. */
@@ -27,6 +28,12 @@ public final class FigureMark {
       for (RoofLine line : of.lines()) {
         Point from = line.from().plan();
         Point to = line.to().plan();
+        g.draw(new Line2D.Double(view.x(from), view.y(from), view.x(to), view.y(to)));
+      }
+    } else if (figure instanceof Figure.OfFrame of) {
+      for (Segment place : of.places()) {
+        Point from = place.from();
+        Point to = place.to();
         g.draw(new Line2D.Double(view.x(from), view.y(from), view.x(to), view.y(to)));
       }
     } else if (figure instanceof Figure.OfPlane of) {

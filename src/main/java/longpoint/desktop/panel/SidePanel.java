@@ -24,6 +24,7 @@ public final class SidePanel extends JPanel {
   private static final long serialVersionUID = 1;
 
   private final transient Job job;
+  private LengthDisplay display = LengthDisplay.OF_PLAN;
   private final Properties properties;
   private final FiguresPanel figures;
   private final ProblemsPanel problems;
@@ -39,7 +40,7 @@ public final class SidePanel extends JPanel {
         new MigLayout(
             "insets 14 0 8 0, gap 0, fill, wrap 1, hidemode 3",
             "[grow,fill,360::]",
-            "[shrinkprio 50][][][grow,fill,120::][][][shrinkprio 200]"));
+            "[shrinkprio 50][][][120::,grow,fill,shrinkprio 300][][][shrinkprio 200]"));
     this.job = job;
     properties = new Properties(job.runner());
     figures = new FiguresPanel(picked);
@@ -64,8 +65,18 @@ public final class SidePanel extends JPanel {
     add(figures, "gap 6 6 0 0");
     add(new JSeparator());
     add(problemsTitle, "gap 14 14 10 6");
-    add(problems, "gap 6 6 0 0, hmax 230");
+    add(problems, "gap 6 6 0 0, hmax 200");
     updateUI();
+  }
+
+  public LengthDisplay display() {
+    return display;
+  }
+
+  /** Prints lengths another way. */
+  public void setDisplay(LengthDisplay display) {
+    this.display = display;
+    showFigures();
   }
 
   /** Follows selection and plan. */
@@ -94,7 +105,7 @@ public final class SidePanel extends JPanel {
   private void showFigures() {
     Design design = job.picture().design();
     Selection selection = job.document().selection();
-    figures.show(Figure.of(design, selection));
+    figures.show(Figure.of(design, selection, display));
     figuresTitle.setText(scope(selection));
   }
 

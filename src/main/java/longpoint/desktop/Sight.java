@@ -1,0 +1,128 @@
+package longpoint.desktop;
+
+import java.awt.Insets;
+import java.util.Optional;
+import longpoint.desktop.canvas.PlanCanvas;
+import longpoint.drawing.Strokes;
+import longpoint.editor.Ref;
+import longpoint.editor.Selection;
+import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import longpoint.plan.Side;
+import longpoint.surface.RoofLine;
+
+/** Brings things into sight: everything, what is picked, or the place of a problem. */
+final class Sight {
+  /**
+   * A new plan is fitted as soon as its roof is there, and twice more as its lettering is laid out
+   * for the zoom that came of it: after that nothing moves by more than a few pixels.
+   */
+  private static final int FITS = 3;
+
+  private final Job job;
+  private final PlanCanvas canvas;
+  private int fits = FITS;
+
+  Sight(Job job, PlanCanvas canvas) {
+    this.job = job;
+    this.canvas = canvas;
+  }
+
+  /** Another plan: all of it in sight once its roof is there. */
+  void startOver() {
+    fits = FITS;
+  }
+
+  /** Someone has moved the sheet, and wants it where it is. */
+  void moved() {
+    fits = 0;
+  }
+
+  /** Follows a new picture. */
+  void picture() {
+    setExtent();
+    if (fits > 0) {
+      int left = fits - 1;
+      canvas.fit();
+      fits = left;
+    }
+  }
+
+  /** Walls and roof, and how far the lettering reaches beyond them on the screen. */
+  private void setExtent() {
+    Picture picture = job.picture();
+    Bounds bare = Bounds.EMPTY;
+    for (Part part : picture.design().plan().parts()) {
+      bare = bare.with(part.outline().bounds());
+    }
+    for (RoofLine line : picture.design().surface().lines()) {
+      bare = bare.with(line.from().plan()).with(line.to().plan());
+    }
+    Bounds all = Strokes.of(picture.drawing().marks(), picture.unitsPerMm()).bounds().with(bare);
+    double pixels = canvas.pixelsPerMm() / picture.unitsPerMm();
+    canvas.setExtent(
+        bare,
+        bare.isEmpty()
+            ? new Insets(0, 0, 0, 0)
+            : new Insets(
+                (int) Math.ceil((all.maxY() - bare.maxY()) * pixels),
+                (int) Math.ceil((bare.minX() - all.minX()) * pixels),
+                (int) Math.ceil((bare.minY() - all.minY()) * pixels),
+                (int) Math.ceil((all.maxX() - bare.maxX()) * pixels)));
+  }
+
+  /** Brings what is picked into sight, or everything. */
+  void fitPicked() {
+    Plan plan = job.document().plan();
+    Bounds box = Bounds.EMPTY;
+    for (Ref ref : job.document().selection().refs()) {
+      if (ref instanceof Ref.OfSide side) {
+        Segment wall = plan.part(side.part()).orElseThrow().side(side.side());
+        box = box.with(wall.from()).with(wall.to());
+      } else {
+        box = box.with(plan.part(ref.part()).orElseThrow().outline().bounds());
+      }
+    }
+    if (box.isEmpty()) {
+      canvas.fit();
+    } else {
+      canvas.fit(box);
+    }
+  }
+
+  /** Selects what a problem is about and brings it into sight. */
+  void go(Problem problem) {
+    Plan plan = job.document().plan();
+    ref(plan, problem.where())
+        .ifPresent(
+            ref -> {
+              job.runner().select(Selection.of(ref));
+              canvas.centre(middle(plan, ref));
+            });
+  }
+
+  private static Optional<Ref> ref(Plan plan, String where) {
+    for (Part part : plan.parts()) {
+      if (part.id().equals(where)) {
+        return Optional.of(Ref.part(part.id()));
+      }
+      for (int i = 0; i < part.sideCount(); i++) {
+        if (Side.id(part.id(), i).equals(where)) {
+          return Optional.of(Ref.side(part.id(), i));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Point middle(Plan plan, Ref ref) {
+    Part part = plan.part(ref.part()).orElseThrow();
+    return ref instanceof Ref.OfSide side
+        ? part.side(side.side()).middle()
+        : part.outline().bounds().middle();
+  }
+}
