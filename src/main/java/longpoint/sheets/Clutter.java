@@ -26,11 +26,11 @@ final class Clutter {
   /** A pen's width, near enough. */
   private static final double PEN_MM = 0.25;
 
-  /** Side of a square: about the length of a label, so that most boxes lie in a few squares. */
+  /** Side of a square: about the length of a label, so that most boxes lie in a few squares … */
   private static final double SQUARE_MM = 12;
 
-  /** Longer strokes are filed piece by piece; a slanted one would fill a box full of squares. */
-  private static final double PIECE_MM = 2 * SQUARE_MM;
+  /** … but no more squares than this across the drawing, however closely it is looked at. */
+  private static final double MOST_ACROSS = 200;
 
   /** Marks measured once, to be asked about and taken. */
   record Shape(List<Box> lettering, List<Box> strokes) {
@@ -63,10 +63,16 @@ final class Clutter {
   private record Square(long column, long row) {}
 
   private final double unitsPerMm;
+  private final double square;
   private final Map<Square, List<Taken>> squares = new HashMap<>();
 
-  Clutter(double unitsPerMm) {
+  /**
+   * @param unitsPerMm units of the drawing to a millimetre of paper, &gt; 0
+   * @param across larger side of the drawing, in its units
+   */
+  Clutter(double unitsPerMm, double across) {
     this.unitsPerMm = unitsPerMm;
+    this.square = Math.max(SQUARE_MM * unitsPerMm, across / MOST_ACROSS);
   }
 
   /** The room that marks need; tints need none. */
@@ -79,8 +85,9 @@ final class Clutter {
     return new Shape(lettering, strokes);
   }
 
+  /** Piece by piece, since the upright box around a long slanted stroke fills many squares. */
   private void pieces(Segment stroke, List<Box> pieces) {
-    int count = Math.max(1, (int) Math.ceil(stroke.length() / (PIECE_MM * unitsPerMm)));
+    int count = Math.max(1, (int) Math.ceil(stroke.length() / (2 * square)));
     for (int i = 0; i < count; i++) {
       Segment piece =
           new Segment(
@@ -151,7 +158,7 @@ final class Clutter {
 
   /** Goes through the squares of a box until one answers yes. */
   private boolean any(Bounds box, BiPredicate<Long, Long> visit) {
-    double side = SQUARE_MM * unitsPerMm;
+    double side = square;
     long right = (long) Math.floor(box.maxX() / side);
     long top = (long) Math.floor(box.maxY() / side);
     for (long column = (long) Math.floor(box.minX() / side); column <= right; column++) {

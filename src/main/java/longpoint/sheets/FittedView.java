@@ -16,7 +16,7 @@ import longpoint.surface.RoofSurface;
  */
 record FittedView(PlanView view, PaperScale scale) {
   /**
-   * Scales tried from the first at which walls and roof fit; a fourth would be too small to read.
+   * Scales tried from the first at which walls and roof fit; a fifth would be too small to read.
    */
   private static final int TRIED = 4;
 

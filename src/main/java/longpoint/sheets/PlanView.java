@@ -78,7 +78,8 @@ public record PlanView(
     List<Mark> walls = RoofMarks.walls(plan);
     List<Mark> roof = new ArrayList<>(RoofMarks.covered(plan, surface));
     roof.addAll(RoofMarks.lines(surface));
-    Clutter clutter = new Clutter(unitsPerMm);
+    Bounds solid = solid(plan, surface);
+    Clutter clutter = new Clutter(unitsPerMm, Math.max(solid.width(), solid.height()));
     clutter.take(clutter.shape(walls.toArray(Mark[]::new)));
     clutter.take(clutter.shape(roof.toArray(Mark[]::new)));
     List<WallSpans.Span> spans = new WallSpans(plan, surface).all();
