@@ -40,6 +40,8 @@ public final class FiguresJson {
     root.set("problems", problems(design));
     root.set("surface", surface(design));
     root.set("framing", RecordsJson.of(design.framing()).without("problems"));
+    root.set("deck", DeckJson.deck(design.deck()));
+    root.putObject("field").set("chalk", DeckJson.chalk(design.chalk()));
     return print(root);
   }
 

@@ -94,6 +94,15 @@ class LongpointCommandTest {
     assertThat(root.at("/framing/ridgeBlocks/0").fieldNames())
         .toIterable()
         .contains("part", "count", "length");
+    assertThat(root.get("deck").fieldNames())
+        .toIterable()
+        .contains("planes", "sheetsBought", "areaUsed", "lowerBound");
+    assertThat(root.at("/deck/planes/0").fieldNames())
+        .toIterable()
+        .contains("plane", "area", "sheets", "cutDifference", "courses", "pieces");
+    assertThat(root.at("/field/chalk/0/lines/0").fieldNames())
+        .toIterable()
+        .contains("kind", "from", "to", "diagonal");
   }
 
   @Test
