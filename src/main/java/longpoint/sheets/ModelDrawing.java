@@ -16,9 +16,6 @@ import longpoint.surface.RoofSurface;
  * @param leftOff dimensions and labels that had no place even so
  */
 public record ModelDrawing(Drawing drawing, PaperScale scale, int leftOff) {
-  /** Scales tried, from the sheet's up; each larger one gives labels about twice the ground. */
-  private static final int TRIED = 5;
-
   /**
    * @param sheet scale of the sheet, which is kept if it can be
    */
@@ -41,7 +38,6 @@ public record ModelDrawing(Drawing drawing, PaperScale scale, int leftOff) {
     PaperScale.of(plan.unit()).stream()
         .filter(s -> s.ratio() < sheet.ratio())
         .sorted(Comparator.comparingDouble(PaperScale::ratio).reversed())
-        .limit(TRIED - 1)
         .forEach(scales::add);
     return scales;
   }

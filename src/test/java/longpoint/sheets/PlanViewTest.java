@@ -2,7 +2,9 @@ package longpoint.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -185,6 +187,41 @@ class PlanViewTest {
               .isFalse();
         }
       }
+    }
+  }
+
+  /** From a pinhead of paper to a thousand times real size. */
+  @Test
+  void anyZoomIsDrawnAtOnce() {
+    Plan plan = DrawnPlans.wing();
+    RoofSurface surface = Roof.solve(plan);
+    for (double unitsPerMm : new double[] {1e9, 1e4, 1e-1, 1e-2, 1e-3, 1e-5}) {
+      PlanView view =
+          assertTimeoutPreemptively(
+              Duration.ofSeconds(10), () -> PlanView.of(plan, surface, unitsPerMm));
+      assertThat(view.walls()).hasSize(8);
+    }
+  }
+
+  /** At 1:480 the bays have no room for all their lettering; the CAD drawing letters larger. */
+  @Test
+  void theCadDrawingLeavesNothingOff() {
+    Plan plan = DrawnPlans.all().get("bays");
+    RoofSurface surface = Roof.solve(plan);
+    PaperScale small =
+        PaperScale.of(plan.unit()).stream().filter(s -> s.ratio() == 480).findFirst().orElseThrow();
+    assertThat(PlanView.of(plan, surface, small.unitsPerMm(plan.unit())).leftOff()).isPositive();
+    ModelDrawing model = ModelDrawing.of(plan, surface, small);
+    assertThat(model.leftOff()).isZero();
+    assertThat(model.scale().ratio()).isLessThan(480);
+  }
+
+  @Test
+  void plainPlansHaveRoomForAllTheirLettering() {
+    for (String name : List.of("gable", "wing", "hip-el", "metric-el", "yard", "turned")) {
+      Plan plan = DrawnPlans.all().get(name);
+      PlanView view = PlanView.of(plan, Roof.solve(plan), plan.unit().fromMillimetres(96));
+      assertThat(view.leftOff()).as(name).isZero();
     }
   }
 
