@@ -1,7 +1,6 @@
 package longpoint.surface;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
@@ -14,9 +13,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.noding.NodedSegmentString;
-import org.locationtech.jts.noding.SegmentString;
-import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 
 /**
@@ -52,8 +48,6 @@ record Ground(List<Cell> cells, List<Border> borders) {
 
   static final int NONE = -1;
 
-  private static final int GRID_BITS = 12;
-
   private record Step(Coordinate from, Coordinate to) {}
 
   /**
@@ -64,7 +58,7 @@ record Ground(List<Cell> cells, List<Border> borders) {
    */
   static Ground of(Collection<LineString> lines, double grain) {
     Map<Step, Integer> sideOf = new HashMap<>();
-    List<Cell> cells = cells(noded(lines, grain), grain);
+    List<Cell> cells = cells(Noding.cut(lines, grain), grain);
     for (int i = 0; i < cells.size(); i++) {
       Polygon shape = cells.get(i).shape();
       walk(shape.getExteriorRing(), true, i, sideOf);
@@ -73,43 +67,6 @@ record Ground(List<Cell> cells, List<Border> borders) {
       }
     }
     return new Ground(cells, borders(sideOf));
-  }
-
-  private static List<LineString> noded(Collection<LineString> lines, double grain) {
-    List<SegmentString> strings = new ArrayList<>();
-    for (LineString line : lines) {
-      strings.add(new NodedSegmentString(line.getCoordinates(), null));
-    }
-    SnappingNoder noder = new SnappingNoder(grain);
-    noder.computeNodes(strings);
-    Map<Step, LineString> single = new TreeMap<>(Ground::order);
-    for (Object each : noder.getNodedSubstrings()) {
-      Coordinate[] c = tidy(((SegmentString) each).getCoordinates(), grain);
-      for (int i = 0; i + 1 < c.length; i++) {
-        if (!c[i].equals2D(c[i + 1])) {
-          boolean forward = c[i].compareTo(c[i + 1]) < 0;
-          Coordinate a = forward ? c[i] : c[i + 1];
-          Coordinate b = forward ? c[i + 1] : c[i];
-          single.put(new Step(a, b), Jts.FACTORY.createLineString(new Coordinate[] {a, b}));
-        }
-      }
-    }
-    return List.copyOf(single.values());
-  }
-
-  /**
-   * Places on a grid a few thousand times finer than the grain, which is still coarser than the
-   * rounding of the steps before: 246 comes out as 246, not as 245.99999999999994, and zero has one
-   * sign, so that equal places are equal keys.
-   */
-  private static Coordinate[] tidy(Coordinate[] places, double grain) {
-    double grid = Math.scalb(1.0, Math.getExponent(grain) - GRID_BITS);
-    return Arrays.stream(places)
-        .map(
-            c ->
-                new Coordinate(
-                    Math.rint(c.x / grid) * grid + 0.0, Math.rint(c.y / grid) * grid + 0.0))
-        .toArray(Coordinate[]::new);
   }
 
   private static int order(Step a, Step b) {

@@ -1,6 +1,7 @@
 package longpoint.surface;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
@@ -11,7 +12,9 @@ import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.operation.overlayng.CoverageUnion;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Makes one region of cells that touch, with no corner that is not one. */
 final class Regions {
@@ -30,8 +33,7 @@ final class Regions {
     if (cells.isEmpty()) {
       return List.of();
     }
-    Geometry together =
-        CoverageUnion.union(Jts.FACTORY.createMultiPolygon(cells.toArray(Polygon[]::new)));
+    Geometry together = together(cells);
     List<Region> regions = new ArrayList<>();
     for (Region region : Jts.regions(together)) {
       List<Ring> holes =
@@ -45,11 +47,20 @@ final class Regions {
     return List.copyOf(regions);
   }
 
+  /** Cells of one ground need no overlay; only cells that rounding has made overlap do. */
+  private static Geometry together(List<Polygon> cells) {
+    try {
+      return CoverageUnion.union(Jts.FACTORY.createMultiPolygon(cells.toArray(Polygon[]::new)));
+    } catch (TopologyException overlapping) {
+      return OverlayNGRobust.union(List.<Geometry>copyOf(cells));
+    }
+  }
+
   /** Without straight corners, starting at the leftmost, lowest one. */
   private static Ring tidy(Ring ring, Set<Point> ends, double near) {
     List<Point> points = new ArrayList<>(ring.points());
     int first = points.indexOf(points.stream().min(Regions::order).orElseThrow());
-    java.util.Collections.rotate(points, -first);
+    Collections.rotate(points, -first);
     for (int i = 1; i < points.size() && points.size() > 3; ) {
       Point before = points.get(i - 1);
       Point here = points.get(i);

@@ -7,7 +7,6 @@ import longpoint.geometry.Bounds;
 import longpoint.geometry.Jts;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
-import longpoint.geometry.Segment;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -89,23 +88,22 @@ record Trim(Contour contour, Polygon outline, double grain) {
         .toList();
   }
 
+  /** The runs that meet a side at inside corners; returns between them are passed over. */
   private static List<Contour.Run> neighbours(Contour.Loop loop, int side) {
+    List<Contour.Run> runs =
+        loop.runs().stream().filter(r -> r.side() != Contour.Run.RETURN).toList();
     List<Contour.Run> found = new ArrayList<>();
-    for (int i = 0; i < loop.runs().size(); i++) {
-      if (loop.run(i).side() == side) {
-        if (turnsIn(loop.run(i - 1).line(), loop.run(i).line())) {
-          found.add(loop.run(i - 1));
-        }
-        if (turnsIn(loop.run(i).line(), loop.run(i + 1).line())) {
-          found.add(loop.run(i + 1));
-        }
+    for (int i = 0; i < runs.size(); i++) {
+      Contour.Run before = runs.get(i);
+      Contour.Run after = runs.get((i + 1) % runs.size());
+      boolean turnsIn = before.line().direction().cross(after.line().direction()) < 0;
+      if (turnsIn && after.side() == side) {
+        found.add(before);
+      } else if (turnsIn && before.side() == side) {
+        found.add(after);
       }
     }
     return found;
-  }
-
-  private static boolean turnsIn(Segment before, Segment after) {
-    return before.direction().cross(after.direction()) < 0;
   }
 
   private List<Polygon> polygons(Geometry a, Geometry b, int operation) {
