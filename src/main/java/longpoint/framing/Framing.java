@@ -59,7 +59,12 @@ public final class Framing {
         valleys.sets(),
         blocks(plan, layouts, valleys, shop),
         ladders(found, layouts, plan, shop),
-        Sticks.lay(found.runs().stream().filter(Framing::isNew).toList(), found.meetings(), shop),
+        Sticks.lay(
+            found.runs().stream().filter(Framing::isNew).toList(),
+            found.meetings(),
+            irregular(plan, found),
+            plan,
+            surface),
         EdgeBoards.of(newParts(plan), surface, shop),
         LevelFascia.find(plan, found.meetings(), shop),
         found.proposals(),
@@ -84,6 +89,13 @@ public final class Framing {
         .filter(p -> !p.existing())
         .map(Part::id)
         .collect(Collectors.toSet());
+  }
+
+  private static List<Part> irregular(Plan plan, FoundRuns found) {
+    return plan.parts().stream()
+        .filter(p -> !p.existing() && p.frame().method() != Frame.Method.NONE)
+        .filter(p -> found.runs().stream().noneMatch(r -> r.part().id().equals(p.id())))
+        .toList();
   }
 
   private static boolean isNew(Run run) {

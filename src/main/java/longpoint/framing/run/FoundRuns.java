@@ -21,7 +21,7 @@ public record FoundRuns(
   }
 
   static FoundRuns failed(String where, String what, String cure) {
-    String message = what + ", so its trusses are left out.";
+    String message = what + ", so no trusses are laid out; rafter lengths are given.";
     return new FoundRuns(
         List.of(), List.of(), List.of(), List.of(Problem.warning(where, message, cure + ".")));
   }

@@ -45,7 +45,7 @@ final class PartRuns {
       return FoundRuns.failed(
           Side.id(part.id(), side),
           "Side " + (side + 1) + " of " + part.name() + " is not square to the first",
-          "Draw the square pieces as parts of their own, or frame it with rafters");
+          "Draw the square pieces as parts of their own if they should have trusses");
     }
     if (!part.holes().isEmpty()) {
       return FoundRuns.failed(

@@ -12,6 +12,9 @@ import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Segment;
 import longpoint.plan.Frame;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.surface.RoofSurface;
 
 /** Front door of this package: every rafter of the runs framed with rafters. */
 public final class Sticks {
@@ -20,8 +23,22 @@ public final class Sticks {
 
   private Sticks() {}
 
-  public static List<Rafter> lay(List<Run> runs, List<Meeting> meetings, Shop shop) {
+  /**
+   * @param runs those to be framed
+   * @param meetings of the whole plan
+   * @param irregular parts that fall into no runs
+   */
+  public static List<Rafter> lay(
+      List<Run> runs,
+      List<Meeting> meetings,
+      List<Part> irregular,
+      Plan plan,
+      RoofSurface surface) {
+    Shop shop = Shop.of(plan.unit());
     List<Stick> sticks = new ArrayList<>();
+    for (Part part : irregular) {
+      sticks.addAll(PlaneSticks.lay(plan, part, surface, shop.mark()));
+    }
     for (Run run : runs) {
       if (run.part().frame().method() == Frame.Method.RAFTER) {
         sticks.addAll(RunSticks.lay(run, meetings));

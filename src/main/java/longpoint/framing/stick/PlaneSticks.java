@@ -1,0 +1,262 @@
+package longpoint.framing.stick;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longpoint.framing.stick.Stick.Joint;
+import longpoint.geometry.Plane;
+import longpoint.geometry.Point;
+import longpoint.geometry.Region;
+import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Side;
+import longpoint.surface.LineKind;
+import longpoint.surface.RoofLine;
+import longpoint.surface.RoofPlane;
+import longpoint.surface.RoofSurface;
+
+/**
+ * Rafters of a part that falls into no straight runs: crooked walls, courtyards. Read off the
+ * solved roof: on each plane a rafter square to its eave at every spacing, from line to line; and
+ * every ridge, hip and valley itself. What an end meets is the roof line it lies on.
+ */
+final class PlaneSticks {
+  private final Plan plan;
+  private final Part part;
+  private final RoofSurface surface;
+  private final double thickness;
+  private final double near;
+  private final List<Stick> sticks = new ArrayList<>();
+
+  private PlaneSticks(Plan plan, Part part, RoofSurface surface, double near) {
+    this.plan = plan;
+    this.part = part;
+    this.surface = surface;
+    this.thickness = part.frame().thickness();
+    this.near = near;
+  }
+
+  /**
+   * @param near how close an end lies to a line that it meets
+   */
+  static List<Stick> lay(Plan plan, Part part, RoofSurface surface, double near) {
+    PlaneSticks layer = new PlaneSticks(plan, part, surface, near);
+    for (RoofPlane plane : surface.planes()) {
+      if (plane.part().equals(part.id())) {
+        layer.onPlane(plane);
+      }
+    }
+    for (RoofLine line : surface.lines()) {
+      layer.along(line);
+    }
+    return layer.sticks;
+  }
+
+  private void onPlane(RoofPlane plane) {
+    Side side = plan.side(part, plane.edge());
+    double length = side.wall().length();
+    double spacing = part.frame().spacing();
+    // A plane spreads past the ends of its wall beside a valley, so stations run both ways.
+    double reach = part.outline().perimeter();
+    for (int k = (int) -Math.ceil(reach / spacing); k * spacing < length + reach; k++) {
+      Point wall = side.wall().from().plus(side.wall().direction().times(k * spacing));
+      for (double[] stretch : stretches(plane, wall, side.wall().direction().left())) {
+        rafter(side, wall, stretch[0], stretch[1]);
+      }
+    }
+  }
+
+  /** From one distance in from the wall to another. */
+  private void rafter(Side side, Point wall, double from, double to) {
+    Point in = side.wall().direction().left();
+    boolean onWall = from < near;
+    Point foot = onWall ? wall : wall.plus(in.times(from));
+    Point head = wall.plus(in.times(to));
+    if (to - Math.max(from, 0) < 2 * thickness) {
+      return;
+    }
+    Optional<RoofLine> below = onWall ? Optional.empty() : lineAt(foot);
+    Optional<RoofLine> above = lineAt(head);
+    sticks.add(
+        new Stick(
+            kind(below, above),
+            part.id(),
+            part.id(),
+            foot,
+            head,
+            side.slope().ratio(),
+            onWall ? side.overhang() : 0,
+            joint(below, in),
+            joint(above, in),
+            0));
+  }
+
+  private static RafterKind kind(Optional<RoofLine> below, Optional<RoofLine> above) {
+    boolean valley = below.filter(l -> l.kind() == LineKind.VALLEY).isPresent();
+    boolean hip = above.filter(l -> l.kind() == LineKind.HIP).isPresent();
+    if (valley) {
+      return hip ? RafterKind.CRIPPLE : RafterKind.VALLEY_JACK;
+    }
+    return hip ? RafterKind.HIP_JACK : RafterKind.COMMON;
+  }
+
+  private Joint joint(Optional<RoofLine> line, Point in) {
+    if (line.isEmpty() || line.get().run() < near) {
+      return Joint.NONE;
+    }
+    return switch (line.get().kind()) {
+      case RIDGE, HIP, VALLEY -> new Joint(thickness, angle(in, direction(line.get())));
+      case EAVE, RAKE, BREAK, ABUTMENT, STEP -> Joint.NONE;
+    };
+  }
+
+  private static Point direction(RoofLine line) {
+    return line.to().plan().minus(line.from().plan()).unit();
+  }
+
+  /** Between two lines in plan, degrees, at most 90. */
+  private static double angle(Point a, Point b) {
+    return Math.toDegrees(Math.atan2(Math.abs(a.cross(b)), Math.abs(a.dot(b))));
+  }
+
+  /** The ridge, hip or valley of this part that a point lies on; any other line if none does. */
+  private Optional<RoofLine> lineAt(Point p) {
+    Optional<RoofLine> other = Optional.empty();
+    for (RoofLine line : surface.lines()) {
+      if (mine(line) && new Segment(line.from().plan(), line.to().plan()).distance(p) < near) {
+        switch (line.kind()) {
+          case RIDGE, HIP, VALLEY -> {
+            return Optional.of(line);
+          }
+          case EAVE, RAKE, BREAK, ABUTMENT, STEP -> other = Optional.of(line);
+        }
+      }
+    }
+    return other;
+  }
+
+  private boolean mine(RoofLine line) {
+    return line.planes().stream()
+        .flatMap(id -> surface.plane(id).stream())
+        .anyMatch(p -> p.part().equals(part.id()));
+  }
+
+  /** Where a line square to the eave runs over a plane, as distances from the wall, rising. */
+  private List<double[]> stretches(RoofPlane plane, Point wall, Point in) {
+    List<double[]> found = new ArrayList<>();
+    List<Region> ground = new ArrayList<>(plane.visible());
+    ground.addAll(plane.covered());
+    for (Region region : ground) {
+      List<Double> cuts = new ArrayList<>(cuts(region.shell(), wall, in));
+      region.holes().forEach(hole -> cuts.addAll(cuts(hole, wall, in)));
+      cuts.sort(null);
+      for (int i = 0; i + 1 < cuts.size(); i += 2) {
+        found.add(new double[] {cuts.get(i), cuts.get(i + 1)});
+      }
+    }
+    found.sort((a, b) -> Double.compare(a[0], b[0]));
+    return joined(found);
+  }
+
+  private static List<Double> cuts(Ring ring, Point wall, Point in) {
+    List<Double> cuts = new ArrayList<>();
+    for (int i = 0; i < ring.size(); i++) {
+      double a = in.cross(ring.corner(i).minus(wall));
+      double b = in.cross(ring.corner(i + 1).minus(wall));
+      if (a > 0 != b > 0) {
+        cuts.add(in.dot(ring.corner(i).toward(ring.corner(i + 1), a / (a - b)).minus(wall)));
+      }
+    }
+    return cuts;
+  }
+
+  /** Stretches that touch, as where a plane goes under another part's roof, are one rafter. */
+  private List<double[]> joined(List<double[]> sorted) {
+    List<double[]> joined = new ArrayList<>();
+    for (double[] next : sorted) {
+      double[] last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+      if (last != null && next[0] - last[1] < near) {
+        last[1] = Math.max(last[1], next[1]);
+      } else {
+        joined.add(next);
+      }
+    }
+    return joined;
+  }
+
+  /** A ridge board, hip or valley rafter along a roof line. */
+  private void along(RoofLine line) {
+    if (!mine(line) || line.run() < 2 * thickness) {
+      return;
+    }
+    switch (line.kind()) {
+      case RIDGE -> add(RafterKind.RIDGE, line, 0);
+      case HIP -> add(RafterKind.HIP, line, drop(line));
+      case VALLEY -> add(RafterKind.VALLEY, line, 0);
+      case EAVE, RAKE, BREAK, ABUTMENT, STEP -> {}
+    }
+  }
+
+  private void add(RafterKind kind, RoofLine line, double drop) {
+    Point head = line.to().plan();
+    Point edge = line.from().plan();
+    Point foot = wallCrossing(edge, head).orElse(edge);
+    Side eave = plan.side(part, surface.plane(line.planes().get(0)).orElseThrow().edge());
+    double tail = eave.reach() > 0 ? foot.distance(edge) * eave.overhang() / eave.reach() : 0;
+    Joint atHead =
+        kind == RafterKind.RIDGE
+            ? Joint.NONE
+            : ridgeAt(head, line)
+                .map(r -> new Joint(thickness, angle(direction(line), direction(r))))
+                .orElse(Joint.NONE);
+    sticks.add(
+        new Stick(
+            kind,
+            part.id(),
+            part.id(),
+            foot,
+            head,
+            line.rise() / line.run(),
+            tail,
+            Joint.NONE,
+            atHead,
+            drop));
+  }
+
+  /** Where a line from the roof's edge first passes over a wall of the part. */
+  private Optional<Point> wallCrossing(Point edge, Point head) {
+    double first = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < part.sideCount(); i++) {
+      Segment wall = part.side(i);
+      double a = wall.offset(edge);
+      double b = wall.offset(head);
+      if (a < near && b > near) {
+        Point at = edge.toward(head, a / (a - b));
+        first = wall.distance(at) < near ? Math.min(first, edge.distance(at)) : first;
+      }
+    }
+    return Double.isFinite(first)
+        ? Optional.of(edge.plus(head.minus(edge).unit().times(first)))
+        : Optional.empty();
+  }
+
+  private Optional<RoofLine> ridgeAt(Point p, RoofLine not) {
+    return surface.lines().stream()
+        .filter(l -> l != not && l.kind() == LineKind.RIDGE && mine(l) && l.run() > near)
+        .filter(l -> l.from().plan().distance(p) < near || l.to().plan().distance(p) < near)
+        .findFirst();
+  }
+
+  /** Half the thickness times the steeper fall to either side. */
+  private double drop(RoofLine line) {
+    Point across = direction(line).left();
+    double fall = 0;
+    for (String id : line.planes()) {
+      Plane plane = surface.plane(id).orElseThrow().plane();
+      fall = Math.max(fall, Math.abs(plane.a() * across.x() + plane.b() * across.y()));
+    }
+    return thickness / 2 * fall;
+  }
+}
