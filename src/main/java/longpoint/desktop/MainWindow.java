@@ -63,6 +63,7 @@ public final class MainWindow {
   private final SidePanel side;
   private final Finder finder;
   private final Sight sight;
+  private final SolidWindow solid;
   private final Timer letteringRest;
   private final JMenu recent = new JMenu(Texts.of("menu.recent"));
   private Optional<Figure> pickedFigure = Optional.empty();
@@ -85,6 +86,7 @@ public final class MainWindow {
     files = new FileFlow(job, settings, this.dialogs, packets, this::opened, status::state);
     drafts =
         new Drafts(job, draftFolder, words -> this.dialogs.tell(Texts.of("tell.noDraft"), words));
+    solid = new SolidWindow(frame, job);
     catalogue = new WindowTasks(this).catalogue();
     menus = new Menus(catalogue);
     tools = new ToolStrip(toolTasks());
@@ -310,6 +312,10 @@ public final class MainWindow {
     return side;
   }
 
+  SolidWindow solid() {
+    return solid;
+  }
+
   Sight sight() {
     return sight;
   }
@@ -362,6 +368,7 @@ public final class MainWindow {
     canvas.setFont(UIManager.getFont("defaultFont"));
     canvas.setColours(settings.theme().canvas());
     canvas.setLetteringZoom(settings.textSize() / 15.0);
+    solid.dress(settings.theme());
     job.letterFor(canvas.unitsPerMm());
     frame.revalidate();
   }

@@ -205,6 +205,9 @@ final class WindowTasks {
         Task.of("view.frame", this::showFrame).letter('k').shows(this::frameShown),
         Task.of("view.units", () -> window.side().setDisplay(window.side().display().next()))
             .letter('u'),
+        Task.of("view.solid", () -> window.solid().turnOver(window.settings().theme()))
+            .letter('v')
+            .shows(() -> window.solid().isShown()),
         Task.of("view.theme", () -> window.setTheme(window.settings().theme().other()))
             .key("menu T"),
         Task.of("view.larger", () -> window.setTextSize(window.settings().textSize() + 1))

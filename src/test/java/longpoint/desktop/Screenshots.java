@@ -55,6 +55,7 @@ public final class Screenshots {
         });
     shots.drawing("drawing");
     shots.frame("trusses");
+    shots.solid("house");
     shots.finder("finder");
     System.exit(0);
   }
@@ -63,6 +64,18 @@ public final class Screenshots {
   private void wing(String name) throws Exception {
     try (WindowDriver window = sample("sable-lane-garden-wing")) {
       select(window, 1, 1);
+      write(window, name);
+    }
+  }
+
+  /** The house from outside, beside the sheet. */
+  private void solid(String name) throws Exception {
+    try (WindowDriver window = sample("heronsmere-lodge")) {
+      WindowDriver.onEvents(
+          () -> {
+            window.window().catalogue().task("view.solid").perform();
+            return null;
+          });
       write(window, name);
     }
   }

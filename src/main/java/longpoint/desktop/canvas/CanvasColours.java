@@ -22,6 +22,8 @@ public record CanvasColours(
     Color snap,
     Color bubble,
     Color bubbleText,
+    Color solidRoof,
+    Color solidWall,
     Map<Ink, Color> inks) {
   public CanvasColours {
     inks = new EnumMap<>(inks);
@@ -45,6 +47,8 @@ public record CanvasColours(
         new Color(0x8A3FA0),
         new Color(0x23302B),
         new Color(0xFFFFFF),
+        new Color(0xC9B79A),
+        new Color(0xFBF6EC),
         inks);
   }
 
@@ -70,6 +74,8 @@ public record CanvasColours(
         new Color(0xD49BE6),
         new Color(0xEFECE4),
         new Color(0x15191B),
+        new Color(0x54646C),
+        new Color(0x8D9AA0),
         inks);
   }
 

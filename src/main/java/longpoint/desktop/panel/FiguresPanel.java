@@ -67,7 +67,7 @@ public final class FiguresPanel extends JPanel {
     private final Words small = new Words(Words.Rank.QUIET, "");
 
     Row() {
-      super(new MigLayout("insets 3 8 4 8, gap 8 0, fillx, hidemode 3", "[grow][right]"));
+      super(new MigLayout("insets 3 8 4 8, gap 8 0, fillx, hidemode 3", "[grow,fill,0:0:][right]"));
       add(name);
       add(value, "wrap");
       add(small, "span 2");

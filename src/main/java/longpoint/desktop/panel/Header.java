@@ -27,7 +27,8 @@ public final class Header extends JPanel {
     saved.setName("header.saved");
     add(title);
     add(saved, "gapleft 6, pushx, growx");
-    for (String id : List.of("edit.undo", "edit.redo", "view.fit", "view.layers", "view.theme")) {
+    for (String id :
+        List.of("edit.undo", "edit.redo", "view.fit", "view.solid", "view.layers", "view.theme")) {
       add(button(catalogue.task(id), FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON));
     }
     JButton find = worded(catalogue.task("help.find"));

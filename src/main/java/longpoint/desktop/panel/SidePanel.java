@@ -1,5 +1,6 @@
 package longpoint.desktop.panel;
 
+import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,6 +24,8 @@ import net.miginfocom.swing.MigLayout;
 public final class SidePanel extends JPanel {
   private static final long serialVersionUID = 1;
 
+  private static final int WIDTH_IN_LETTERS = 26;
+
   private final transient Job job;
   private LengthDisplay display = LengthDisplay.OF_PLAN;
   private final Properties properties;
@@ -39,7 +42,7 @@ public final class SidePanel extends JPanel {
     super(
         new MigLayout(
             "insets 14 0 8 0, gap 0, fill, wrap 1, hidemode 3",
-            "[grow,fill,360::]",
+            "[grow,fill]",
             "[shrinkprio 50][][][120::,grow,fill,shrinkprio 300][][][shrinkprio 200]"));
     this.job = job;
     properties = new Properties(job.runner());
@@ -118,6 +121,13 @@ public final class SidePanel extends JPanel {
             "figures.of",
             job.document().plan().part(selection.touchedParts().get(0)).map(Part::name).orElse(""))
         : Texts.of("figures.of.selected");
+  }
+
+  /** As wide as a row of figures needs at the present size of lettering, whatever is shown. */
+  @Override
+  public Dimension getPreferredSize() {
+    int letter = UIManager.getFont("defaultFont").getSize();
+    return new Dimension(WIDTH_IN_LETTERS * letter, super.getPreferredSize().height);
   }
 
   @Override
