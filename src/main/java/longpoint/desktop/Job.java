@@ -15,6 +15,7 @@ import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.sheets.PlanView;
+import longpoint.surface.RoofMemory;
 
 /**
  * The work in hand: the document, the file it belongs to, and what the engine last made of it.
@@ -22,8 +23,20 @@ import longpoint.sheets.PlanView;
  * arrives on the event thread when it is ready.
  */
 public final class Job implements AutoCloseable {
+  /** How far a plan is worked out. */
+  private enum Depth {
+    /** Roof and frame, quick enough to follow the pointer. */
+    SKETCH,
+    /** Everything. */
+    WHOLE
+  }
+
   /** What the engine is asked: a plan, and the scale its lettering is laid out for. */
-  private record Question(Plan plan, double unitsPerMm) {}
+  private record Question(Plan plan, Depth depth, double unitsPerMm) {
+    boolean sameDesign(Question other) {
+      return plan == other.plan && depth == other.depth;
+    }
+  }
 
   private final ToolRunner runner;
   private final Engine<Question, Picture> engine;
@@ -45,11 +58,18 @@ public final class Job implements AutoCloseable {
 
   /** The engine's side. A new zoom lays the lettering out anew but keeps the roof. */
   private static final class Work {
+    private final RoofMemory memory = new RoofMemory();
+    private Question solved;
     private Design last;
 
     Picture answer(Question question) {
-      if (last == null || last.plan() != question.plan()) {
-        last = Pipeline.solve(question.plan());
+      if (solved == null || !solved.sameDesign(question)) {
+        last =
+            switch (question.depth()) {
+              case SKETCH -> Pipeline.sketch(question.plan(), memory);
+              case WHOLE -> Pipeline.solve(question.plan(), memory);
+            };
+        solved = question;
       }
       PlanView view = PlanView.of(last.plan(), last.surface(), question.unitsPerMm());
       List<Mark> marks = new ArrayList<>(view.tints());
@@ -63,8 +83,9 @@ public final class Job implements AutoCloseable {
   }
 
   private void ask() {
-    Question now = new Question(runner.shown(), unitsPerMm);
-    if (asked == null || now.plan() != asked.plan() || unitsPerMm != asked.unitsPerMm()) {
+    Depth depth = runner.previewing() ? Depth.SKETCH : Depth.WHOLE;
+    Question now = new Question(runner.shown(), depth, unitsPerMm);
+    if (asked == null || !now.sameDesign(asked) || unitsPerMm != asked.unitsPerMm()) {
       asked = now;
       engine.ask(now);
     }

@@ -16,6 +16,7 @@ import longpoint.plan.Plan;
 import longpoint.plan.PlanCheck;
 import longpoint.plan.Problem;
 import longpoint.surface.Roof;
+import longpoint.surface.RoofMemory;
 import longpoint.surface.RoofSurface;
 
 /** The one way from what the user drew to what the crew needs. */
@@ -27,8 +28,17 @@ public final class Pipeline {
    * could still be solved; it never throws for what a user can draw.
    */
   public static Design solve(Plan plan) {
+    return solve(plan, new RoofMemory());
+  }
+
+  /**
+   * As {@link #solve(Plan)}, without solving again the roofs of parts that have not changed.
+   *
+   * @param memory of earlier plans; it never changes an answer
+   */
+  public static Design solve(Plan plan, RoofMemory memory) {
     List<Problem> plain = PlanCheck.check(plan);
-    RoofSurface surface = Roof.solve(plan);
+    RoofSurface surface = Roof.solve(plan, memory);
     FramingSet framing = Framing.solve(plan, surface);
     DeckPlan deck = Sheathing.lay(plan, surface, framing, DeckOptions.whole());
     List<ChalkSheet> chalk = Chalk.sheets(plan, framing, deck);
@@ -39,6 +49,25 @@ public final class Pipeline {
         deck,
         chalk,
         worstFirst(plain, List.of(surface.problems(), framing.problems(), deck.problems())));
+  }
+
+  /**
+   * The roof and its frame alone, for showing while the user is still drawing: the search for the
+   * fewest sheets takes longer than a frame on the screen. Deck and chalk lines are left empty.
+   *
+   * @param memory as for {@link #solve(Plan, RoofMemory)}
+   */
+  public static Design sketch(Plan plan, RoofMemory memory) {
+    List<Problem> plain = PlanCheck.check(plan);
+    RoofSurface surface = Roof.solve(plan, memory);
+    FramingSet framing = Framing.solve(plan, surface);
+    return new Design(
+        plan,
+        surface,
+        framing,
+        DeckPlan.NONE,
+        List.of(),
+        worstFirst(plain, List.of(surface.problems(), framing.problems())));
   }
 
   private static List<Problem> worstFirst(List<Problem> checked, List<List<Problem>> solved) {
