@@ -5,7 +5,8 @@ import longpoint.plan.Join.MadeFor;
 /**
  * Where one run's roof runs into another's.
  *
- * @param upper the wing; its END faces the run it meets, or its upper bearing side for a shed
+ * @param upper the wing, turned if need be so that its END faces the run it meets; a shed's upper
+ *     bearing side does
  * @param lower the run beneath
  * @param bank the side of {@code lower} the wing comes in over
  * @param from first end of the wing's width, measured along the lower run: u over LOW and HIGH, v
@@ -38,6 +39,12 @@ public record Meeting(
   /** Whether the lower run's trusses lose their wall along the mouth and hang on a girder. */
   public boolean needsGirder() {
     return manner == Manner.THROUGH && lower.bound(bank).isEave();
+  }
+
+  /** Whether it is at this end of this run that the girder or the last truss of the wing stands. */
+  public boolean isAt(Run run, Bank end) {
+    boolean sameWay = upper.axes().along().dot(run.axes().along()) > 0;
+    return upper.id().equals(run.id()) && end == (sameWay ? Bank.END : Bank.START);
   }
 
   /** Whether level valley trusses sit on the plane beneath. */

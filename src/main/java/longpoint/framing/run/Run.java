@@ -134,6 +134,17 @@ public record Run(
     return side.plateHeight() + side.heel();
   }
 
+  /** The same run with its start and end changed over. */
+  public Run reversed() {
+    List<Extension> turned = new ArrayList<>();
+    for (Extension e : extensions) {
+      Bank other = e.bank() == Bank.LOW ? Bank.HIGH : Bank.LOW;
+      turned.add(new Extension(other, length - e.to(), length - e.from(), e.depth(), e.bound()));
+    }
+    Axes back = new Axes(axes.at(length, width), axes.along().times(-1));
+    return new Run(id, part, back, length, width, high, low, end, start, turned);
+  }
+
   Run withExtension(Extension extension) {
     List<Extension> more = new ArrayList<>(extensions);
     more.add(extension);

@@ -40,18 +40,32 @@ public final class RunFinder {
     for (Run wing : runs) {
       if (wing.part().id().equals(join.upper())) {
         if (isOpen(wing.end())) {
-          Optional<Meeting> meeting = first(runs, join, lower -> meeting(plan, join, wing, lower));
-          if (meeting.isEmpty()) {
-            problems.add(notSquare(wing, join));
-            meeting = skew(wing, join, runs);
-          }
-          meeting.ifPresent(meetings::add);
-        } else if (isOpen(wing.low()) || isOpen(wing.high())) {
+          add(plan, join, wing, runs, meetings, problems);
+        }
+        if (isOpen(wing.start())) {
+          add(plan, join, wing.reversed(), runs, meetings, problems);
+        }
+        if (isOpen(wing.low()) || isOpen(wing.high())) {
           first(runs, join, lower -> shed(wing, lower)).ifPresent(meetings::add);
         }
       }
     }
     return new FoundRuns(List.of(), meetings, List.of(), problems);
+  }
+
+  private static void add(
+      Plan plan,
+      Join join,
+      Run wing,
+      List<Run> runs,
+      List<Meeting> meetings,
+      List<Problem> problems) {
+    Optional<Meeting> meeting = first(runs, join, lower -> meeting(plan, join, wing, lower));
+    if (meeting.isEmpty()) {
+      problems.add(notSquare(wing, join));
+      meeting = skew(wing, join, runs);
+    }
+    meeting.ifPresent(meetings::add);
   }
 
   private static boolean isOpen(Bound bound) {

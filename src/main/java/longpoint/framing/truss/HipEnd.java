@@ -71,10 +71,6 @@ final class HipEnd {
     return here < there || (here <= there && bank == Bank.START);
   }
 
-  double girder() {
-    return u(setback);
-  }
-
   /** Every jack of this end. */
   List<Placed> jacks() {
     List<Placed> jacks = new ArrayList<>(endJacks());
@@ -140,9 +136,12 @@ final class HipEnd {
     return places;
   }
 
-  /** Whether the hip jack, not the girder, stops a jack of the end wall. */
+  /**
+   * Whether the hip jack, not the girder, stops a jack of the end wall. One that comes to the
+   * girder beside the hip jack shares its hanger (common practice).
+   */
   private boolean meetsHip(Side side, double across) {
-    return hipD(side, across) - shortening(side) < face();
+    return hipD(side, across) < face();
   }
 
   private double shortening(Side side) {
@@ -160,10 +159,6 @@ final class HipEnd {
         Side side = wall.side().orElseThrow();
         double across = bankOfSide == Bank.LOW ? c : run.width() - c;
         if (meetsHip(side, across)) {
-          if (hipD(side, across) > face() - thickness) {
-            // The hip jack stands on this very place of the girder.
-            return Optional.empty();
-          }
           length = hipD(side, across) - shortening(side);
           kind = TrussKind.CORNER_JACK;
           carrier = Optional.empty();
@@ -176,7 +171,7 @@ final class HipEnd {
   }
 
   private Placed.Carrier carrier(double c) {
-    return new Placed.Carrier(run.id(), girder(), c);
+    return new Placed.Carrier(run.id(), at(setback, c));
   }
 
   /** Jacks square to a side wall, from the wall to the hip jack. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import longpoint.framing.Shop;
 import longpoint.framing.truss.Placed.Carrier;
+import longpoint.geometry.Segment;
 
 /**
  * Shares marks among trusses: one mark for all that would come off one jig, turned end for end or
@@ -124,7 +125,7 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
       if (p.kind().squareToRidge()
           && p.kind() != TrussKind.CAP
           && p.run().id().equals(carrier.run())
-          && Math.abs(p.station() - carrier.station()) < shop.mark()) {
+          && new Segment(p.from(), p.to()).distance(carrier.place()) < shop.mark()) {
         return Optional.of(ids.get(i));
       }
     }
@@ -135,8 +136,8 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
     Map<String, List<Girder.Hanger>> hangers = new HashMap<>();
     for (int i = 0; i < placed.size(); i++) {
       Truss t = trusses.get(i);
-      hang(hangers, t, t.carriedFrom(), placed.get(i).carriedFrom());
-      hang(hangers, t, t.carriedTo(), placed.get(i).carriedTo());
+      hang(hangers, trusses, t, t.carriedFrom(), placed.get(i).carriedFrom());
+      hang(hangers, trusses, t, t.carriedTo(), placed.get(i).carriedTo());
     }
     List<Girder> girders = new ArrayList<>();
     for (Truss t : trusses) {
@@ -151,13 +152,17 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
 
   private static void hang(
       Map<String, List<Girder.Hanger>> hangers,
+      List<Truss> trusses,
       Truss carried,
       Optional<String> by,
       Optional<Carrier> carrier) {
-    if (by.isPresent() && carrier.isPresent()) {
-      hangers
-          .computeIfAbsent(by.get(), id -> new ArrayList<>())
-          .add(new Girder.Hanger(carrier.get().along(), carried.id(), carried.mark()));
+    for (Truss girder : trusses) {
+      if (by.equals(Optional.of(girder.id())) && carrier.isPresent()) {
+        double along = girder.from().distance(carrier.get().place());
+        hangers
+            .computeIfAbsent(girder.id(), id -> new ArrayList<>())
+            .add(new Girder.Hanger(along, carried.id(), carried.mark()));
+      }
     }
   }
 }

@@ -37,10 +37,9 @@ public record Placed(
    * Something that carries the end of a truss.
    *
    * @param run id of the run the carrying truss belongs to
-   * @param station of the carrying truss in that run
-   * @param along where on the carrying truss, from its first bearing
+   * @param place plan point on the centre line of the carrying truss
    */
-  public record Carrier(String run, double station, double along) {}
+  public record Carrier(String run, Point place) {}
 
   static Placed onWalls(TrussKind kind, Section cut, Profile profile) {
     return new Placed(

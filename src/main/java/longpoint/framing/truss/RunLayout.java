@@ -97,26 +97,26 @@ public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
       int fromNear = stations.near().indexOf(station);
       int fromFar = stations.far().size() - 1 - stations.far().indexOf(station);
       if (fromNear >= 0) {
-        return endKind(run.start(), fromNear, cut);
+        return endKind(Bank.START, fromNear, cut);
       }
       if (stations.far().contains(station)) {
-        return endKind(run.end(), fromFar, cut);
+        return endKind(Bank.END, fromFar, cut);
       }
       return ordinary(cut);
     }
 
-    private TrussKind endKind(Bound end, int fromEnd, Section cut) {
+    private TrussKind endKind(Bank bank, int fromEnd, Section cut) {
+      Bound end = run.bound(bank);
       return switch (end.kind()) {
         case EAVE -> fromEnd == 0 ? TrussKind.HIP_GIRDER : TrussKind.STEP_DOWN;
         case GABLE -> end.overhang() > 0 ? TrussKind.DROPPED_GABLE_END : TrussKind.GABLE_END;
         case ABUTMENT -> ordinary(cut);
-        case OPEN -> isGirder(end) ? TrussKind.GIRDER : ordinary(cut);
+        case OPEN -> isGirder(bank) ? TrussKind.GIRDER : ordinary(cut);
       };
     }
 
-    private boolean isGirder(Bound end) {
-      return end.equals(run.end())
-          && meetings.stream().anyMatch(m -> m.upper().id().equals(run.id()) && m.needsGirder());
+    private boolean isGirder(Bank end) {
+      return meetings.stream().anyMatch(m -> m.needsGirder() && m.isAt(run, end));
     }
 
     private TrussKind ordinary(Section cut) {
@@ -170,7 +170,7 @@ public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
     private static Placed.Carrier carrier(Meeting m, Point end) {
       Run wing = m.upper();
       double girder = wing.length() - wing.part().frame().thickness() / 2;
-      return new Placed.Carrier(wing.id(), girder, wing.axes().v(end));
+      return new Placed.Carrier(wing.id(), wing.axes().at(girder, wing.axes().v(end)));
     }
 
     private List<Placed> split(Placed truss) {

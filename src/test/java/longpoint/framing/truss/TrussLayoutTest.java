@@ -111,8 +111,8 @@ class TrussLayoutTest {
     TrussMark jack = mark(set, TrussKind.JACK, 0);
     assertThat(jack.span()).isEqualTo(71.25);
     assertThat(jack.heelHigh()).isEqualTo(girder.height(), within(1e-9));
-    // 96 to 240 in: seven at each end; the hip jacks take the places at 72 and 264.
-    assertThat(jack.quantity()).isEqualTo(14);
+    // 72 to 264 in: nine at each end, the outer ones in one hanger with the hip jacks.
+    assertThat(jack.quantity()).isEqualTo(18);
     TrussMark hip = mark(set, TrussKind.HIP_JACK, 0);
     assertThat(hip.span()).isEqualTo(71.25 * Math.sqrt(2), within(1e-9));
     assertThat(hip.quantity()).isEqualTo(4);
@@ -125,9 +125,9 @@ class TrussLayoutTest {
         Houses.solve(Houses.plan(part.withFrame(part.frame().withHipSetback(Optional.of(72.0)))));
     assertThat(set.girders()).hasSize(2);
     Girder girder = set.girders().get(0);
-    assertThat(girder.hangers()).hasSize(9);
+    assertThat(girder.hangers()).hasSize(11);
     assertThat(girder.hangers().get(0).along()).isEqualTo(71.25, within(1e-9));
-    assertThat(girder.hangers().get(1).along()).isEqualTo(96);
+    assertThat(girder.hangers().get(1).along()).isEqualTo(72, within(1e-9));
     assertThat(girder.reminder()).contains("1/4 to 3/8 in");
   }
 
