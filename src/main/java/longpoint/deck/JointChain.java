@@ -79,7 +79,7 @@ record JointChain(List<double[]> cycle) {
       double end = way < 0 ? ends.left : ends.right;
       double u = start;
       while (!Double.isNaN(u) && (end - u) * way > panel.length() + panel.rounding()) {
-        u = next(places, u, way, panel, keepClearOf);
+        u = next(places, u, way, end, panel, keepClearOf);
         if (!Double.isNaN(u)) {
           chain.add(u);
         }
@@ -89,22 +89,35 @@ record JointChain(List<double[]> cycle) {
     return chain.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  /** The farthest support one sheet can reach in a direction, or the module where none is. */
+  /**
+   * The farthest support one sheet can reach in a direction that leaves no piece too short at the
+   * plane's end; failing that the farthest it can reach; or the module where there is none. Not a
+   * number where no support is left.
+   */
   private static double next(
-      double[] places, double u, int way, Panel panel, double[] keepClearOf) {
+      double[] places, double u, int way, double end, Panel panel, double[] keepClearOf) {
     double best = Double.NaN;
+    double good = Double.NaN;
     boolean more = false;
     for (double place : places) {
       double step = (place - u) * way;
       if (step > panel.rounding()) {
         more = true;
-        if (step <= panel.length() + panel.rounding()
-            && clear(place, keepClearOf, panel)
-            && !(step <= (best - u) * way)) {
-          best = place;
+        if (step <= panel.length() + panel.rounding() && clear(place, keepClearOf, panel)) {
+          best = farther(place, best, way);
+          if ((end - place) * way >= panel.shortest() - panel.rounding()) {
+            good = farther(place, good, way);
+          }
         }
       }
     }
+    if (!Double.isNaN(good)) {
+      return good;
+    }
     return more && Double.isNaN(best) ? u + way * panel.length() : best;
+  }
+
+  private static double farther(double place, double than, int way) {
+    return (place - than) * way <= 0 ? than : place;
   }
 }

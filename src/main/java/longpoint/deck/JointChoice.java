@@ -29,27 +29,39 @@ record JointChoice(double[] joints, Kept kept) {
     NOTHING
   }
 
+  /** What a walk minds besides the rules. */
+  enum Care {
+    /** Short pieces and tips are worth leaving the rhythm for. */
+    PIECES,
+    /** The rhythm alone, which keeps courses clear of each other all the way up. */
+    RHYTHM
+  }
+
   private static final double PIECE = 1;
   private static final double OFF_RHYTHM = 1.5;
   private static final double SHORT_PIECE = 0.75;
 
+  /** A tip at a hip or valley that a nail would split; worth moving a joint or two for. */
+  private static final double TIP = 4;
+
   /**
    * @param rhythm where joints would rather be; empty for no wish
    * @param below joints of the course beneath
+   * @param care what to mind besides
    */
   static JointChoice of(
-      Strip strip, Uprights uprights, double[] rhythm, double[] below, Panel panel) {
+      Strip strip, Uprights uprights, double[] rhythm, double[] below, Care care, Panel panel) {
     double[] held =
         Arrays.stream(uprights.places())
             .filter(u -> inside(u, strip, panel))
             .filter(u -> uprights.hold(u, strip))
             .toArray();
     double[] clear = Arrays.stream(held).filter(u -> JointChain.clear(u, below, panel)).toArray();
-    double[] walk = walk(strip, clear, rhythm, panel);
+    double[] walk = walk(strip, clear, rhythm, care, panel);
     if (walk != null) {
       return new JointChoice(walk, Kept.ALL);
     }
-    walk = walk(strip, held, rhythm, panel);
+    walk = walk(strip, held, rhythm, care, panel);
     if (walk != null) {
       return new JointChoice(walk, Kept.SUPPORT);
     }
@@ -75,12 +87,13 @@ record JointChoice(double[] joints, Kept kept) {
     }
     double[] all = places.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
     double[] clear = Arrays.stream(all).filter(u -> JointChain.clear(u, below, panel)).toArray();
-    double[] walk = walk(strip, clear, rhythm, panel);
-    return walk == null ? walk(strip, all, rhythm, panel) : walk;
+    double[] walk = walk(strip, clear, rhythm, Care.RHYTHM, panel);
+    return walk == null ? walk(strip, all, rhythm, Care.RHYTHM, panel) : walk;
   }
 
   /** The cheapest walk, or null if some step would be longer than a sheet. */
-  private static double[] walk(Strip strip, double[] places, double[] rhythm, Panel panel) {
+  private static double[] walk(
+      Strip strip, double[] places, double[] rhythm, Care care, Panel panel) {
     int n = places.length + 2;
     double[] at = new double[n];
     System.arraycopy(places, 0, at, 1, places.length);
@@ -96,8 +109,7 @@ record JointChoice(double[] joints, Kept kept) {
         if (step > panel.length() + panel.rounding()) {
           break;
         }
-        boolean tooShort = step < panel.shortest() - panel.rounding();
-        double c = cost[i] + stop + PIECE + (tooShort ? SHORT_PIECE : 0);
+        double c = cost[i] + stop + PIECE + (care == Care.PIECES ? tooShort(step, panel) : 0);
         if (c < cost[j]) {
           cost[j] = c;
           from[j] = i;
@@ -112,6 +124,13 @@ record JointChoice(double[] joints, Kept kept) {
       joints.add(0, at[j]);
     }
     return joints.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private static double tooShort(double step, Panel panel) {
+    if (step >= panel.shortest() - panel.rounding()) {
+      return 0;
+    }
+    return step < panel.shortest() / 2 ? TIP : SHORT_PIECE;
   }
 
   private static double stopCost(double u, double[] rhythm, Panel panel) {

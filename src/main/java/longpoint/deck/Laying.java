@@ -25,6 +25,21 @@ record Laying(List<Course> courses, List<Cell> pieces, JointChoice.Kept kept) {
    * @param rhythm of end joints, or none to take the fewest pieces course by course
    */
   static Laying of(Ground ground, List<Strip> strips, Uprights uprights, JointChain rhythm) {
+    Laying careful = of(ground, strips, uprights, rhythm, JointChoice.Care.PIECES);
+    if (careful.kept == JointChoice.Kept.ALL) {
+      return careful;
+    }
+    // Stepping aside for a tip in one course can leave the next no clear support.
+    Laying plain = of(ground, strips, uprights, rhythm, JointChoice.Care.RHYTHM);
+    return plain.kept.compareTo(careful.kept) < 0 ? plain : careful;
+  }
+
+  private static Laying of(
+      Ground ground,
+      List<Strip> strips,
+      Uprights uprights,
+      JointChain rhythm,
+      JointChoice.Care care) {
     Panel panel = ground.panel();
     List<Course> courses = new ArrayList<>();
     List<Cell> cells = new ArrayList<>();
@@ -36,7 +51,7 @@ record Laying(List<Course> courses, List<Cell> pieces, JointChoice.Kept kept) {
       List<Double> joints = new ArrayList<>();
       for (; i < strips.size() && strips.get(i).course() == course; i++) {
         Strip strip = strips.get(i);
-        JointChoice choice = JointChoice.of(strip, uprights, rhythm.of(course), below, panel);
+        JointChoice choice = JointChoice.of(strip, uprights, rhythm.of(course), below, care, panel);
         kept = kept.compareTo(choice.kept()) >= 0 ? kept : choice.kept();
         Arrays.stream(choice.joints()).forEach(joints::add);
         cells.addAll(cut(strip, choice.joints(), panel));

@@ -48,6 +48,13 @@ public final class Layers {
   public static final Layer ALERT =
       new Layer("A-ANNO-ALRT", "What is wrong", Pen.solid(0.35), Ink.ALERT);
 
+  public static final Layer DECK = new Layer("A-ROOF-DECK", "Sheathing", Pen.solid(0.25), Ink.MAIN);
+  public static final Layer SUPPORT = new Layer("S-TRUS-CNTR", "Supports", chain(0.18), Ink.QUIET);
+  public static final Layer CHALK =
+      new Layer("A-ROOF-CHLK", "Chalk lines", Pen.solid(0.35), Ink.VALLEY);
+  public static final Layer OFFCUT =
+      new Layer("A-DECK-OFFC", "Left over", Pen.dashed(0.18), Ink.HIDDEN);
+
   private Layers() {}
 
   /** The layer of a kind of roof line. */

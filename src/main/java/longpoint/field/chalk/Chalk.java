@@ -121,6 +121,10 @@ public final class Chalk {
   }
 
   private void add(ChalkLine.Kind kind, String label, Point from, Point to) {
-    lines.add(new ChalkLine(kind, label, datum.taped(from), datum.taped(to)));
+    Point a = datum.taped(from);
+    Point b = datum.taped(to);
+    // Level lines start at the end nearer the corner they are taped from; others at their foot.
+    boolean asIs = a.y() == b.y() ? a.x() <= b.x() : a.y() < b.y();
+    lines.add(new ChalkLine(kind, label, asIs ? a : b, asIs ? b : a));
   }
 }
