@@ -51,7 +51,8 @@ record JointChain(List<double[]> cycle) {
     double best = Double.NaN;
     for (double place : places) {
       if (clear(place, odd, panel)
-          && (Double.isNaN(best) || offHalf(place, first, panel) <= offHalf(best, first, panel))) {
+          && (Double.isNaN(best)
+              || offHalf(place, first, panel) <= offHalf(best, first, panel) + panel.rounding())) {
         best = place;
       }
     }

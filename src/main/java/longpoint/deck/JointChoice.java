@@ -37,6 +37,7 @@ record JointChoice(double[] joints, Kept kept) {
     RHYTHM
   }
 
+  private static final double SAME_COST = 1e-6;
   private static final double PIECE = 1;
   private static final double OFF_RHYTHM = 1.5;
   private static final double SHORT_PIECE = 0.75;
@@ -110,7 +111,8 @@ record JointChoice(double[] joints, Kept kept) {
           break;
         }
         double c = cost[i] + stop + PIECE + (care == Care.PIECES ? tooShort(step, panel) : 0);
-        if (c < cost[j]) {
+        // Equal walks stay equal when the plan is turned: rounding must not choose between them.
+        if (c < cost[j] - SAME_COST || Double.isInfinite(cost[j])) {
           cost[j] = c;
           from[j] = i;
         }

@@ -89,7 +89,7 @@ final class Rhythms {
             case RIGHT -> place >= wish - panel.rounding();
             case CENTRE -> true;
           };
-      if (reach && !(Math.abs(place - wish) >= Math.abs(best - wish))) {
+      if (reach && !(Math.abs(place - wish) >= Math.abs(best - wish) - panel.rounding())) {
         best = place;
       }
     }

@@ -58,6 +58,9 @@ public final class Sheathing {
     List<PlaneDeck> bare = new ArrayList<>();
     for (FlushPlanes flush : FlushPlanes.of(surface)) {
       Part part = part(flush.whole());
+      if (!workable(part, flush.whole())) {
+        continue;
+      }
       Ground ground = ground(flush);
       List<Support> flat = flat(flush, supports, ground.unfold());
       bare.add(bare(flush, ground, flat));
@@ -77,6 +80,29 @@ public final class Sheathing {
     }
     return new DeckPlan(planes, Cutting.stock(planes, choices), problems);
   }
+
+  /** Whether a plane's sheets are sheets at all, and not so small that there is no end of them. */
+  private boolean workable(Part part, RoofPlane plane) {
+    Deck deck = part.deck();
+    double area = deck.sheetWidth() * deck.sheetLength();
+    boolean sheets = deck.sheetWidth() > 0 && deck.sheetLength() > 0 && Double.isFinite(area);
+    boolean thick = deck.thickness() >= 0 && Double.isFinite(deck.thickness());
+    double size = plane.visible().stream().mapToDouble(r -> r.shell().perimeter()).sum();
+    boolean few =
+        (plane.area() + plane.coveredArea()) / area <= MOST_SHEETS
+            && size * plane.plane().areaFactor() / deck.sheetWidth() <= MOST_SHEETS;
+    if (!(sheets && thick && few)) {
+      problems.add(
+          Problem.warning(
+              plane.id(),
+              "the sheets of " + part.name() + " have sizes that this plane cannot be laid with",
+              "set the thickness, width and length of the sheets as they are sold"));
+    }
+    return sheets && thick && few;
+  }
+
+  /** More sheets than this on one plane are a slip in typing a size. */
+  private static final double MOST_SHEETS = 4000;
 
   private Part part(RoofPlane plane) {
     return plan.part(plane.part())
@@ -99,8 +125,10 @@ public final class Sheathing {
     for (Join join : plan.joins()) {
       if (join.method() == Join.Method.OVERLAY && join.upper().equals(plane.part())) {
         for (RoofPlane other : surface.planes()) {
-          if (other.part().equals(join.lower()) && !other.covered().isEmpty()) {
-            beds.add(new Ground.Bed(other, unfold(other), part(other).deck().thickness()));
+          double thickness = part(other).deck().thickness();
+          boolean solid = thickness >= 0 && Double.isFinite(thickness);
+          if (other.part().equals(join.lower()) && !other.covered().isEmpty() && solid) {
+            beds.add(new Ground.Bed(other, unfold(other), thickness));
           }
         }
       }

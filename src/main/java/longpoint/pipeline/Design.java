@@ -3,6 +3,7 @@ package longpoint.pipeline;
 import java.util.List;
 import longpoint.deck.DeckPlan;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.field.takeoff.TakeOff;
 import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -19,6 +20,7 @@ public record Design(
     FramingSet framing,
     DeckPlan deck,
     List<ChalkSheet> chalk,
+    TakeOff takeOff,
     List<Problem> problems) {
   public Design {
     chalk = List.copyOf(chalk);
@@ -28,7 +30,8 @@ public record Design(
   /** A plan before anything is worked out. */
   public static Design blank(Plan plan) {
     RoofSurface none = new RoofSurface(List.of(), List.of(), List.of());
-    return new Design(plan, none, FramingSet.NONE, DeckPlan.NONE, List.of(), List.of());
+    return new Design(
+        plan, none, FramingSet.NONE, DeckPlan.NONE, List.of(), TakeOff.NONE, List.of());
   }
 
   /** Whether any part of the plan could not be worked out. */

@@ -10,6 +10,8 @@ import longpoint.deck.DeckPlan;
 import longpoint.deck.Sheathing;
 import longpoint.field.chalk.Chalk;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.field.takeoff.TakeOff;
+import longpoint.field.takeoff.TakeOffChoices;
 import longpoint.framing.Framing;
 import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
@@ -42,18 +44,23 @@ public final class Pipeline {
     FramingSet framing = Framing.solve(plan, surface);
     DeckPlan deck = Sheathing.lay(plan, surface, framing, DeckOptions.whole());
     List<ChalkSheet> chalk = Chalk.sheets(plan, framing, deck);
+    TakeOff takeOff = TakeOff.of(plan, surface, deck, TakeOffChoices.of(plan.unit()));
     return new Design(
         plan,
         surface,
         framing,
         deck,
         chalk,
-        worstFirst(plain, List.of(surface.problems(), framing.problems(), deck.problems())));
+        takeOff,
+        worstFirst(
+            plain,
+            List.of(surface.problems(), framing.problems(), deck.problems(), takeOff.problems())));
   }
 
   /**
    * The roof and its frame alone, for showing while the user is still drawing: the search for the
-   * fewest sheets takes longer than a frame on the screen. Deck and chalk lines are left empty.
+   * fewest sheets takes longer than a frame on the screen. Deck, chalk lines and take-off are left
+   * empty.
    *
    * @param memory as for {@link #solve(Plan, RoofMemory)}
    */
@@ -67,6 +74,7 @@ public final class Pipeline {
         framing,
         DeckPlan.NONE,
         List.of(),
+        TakeOff.NONE,
         worstFirst(plain, List.of(surface.problems(), framing.problems())));
   }
 

@@ -85,7 +85,8 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
       this.deck = deck;
       this.unit = unit;
       this.mm = unitsPerMm;
-      this.clutter = new Clutter(unitsPerMm);
+      Bounds box = ground(deck);
+      this.clutter = new Clutter(unitsPerMm, Math.max(box.width(), box.height()));
     }
 
     void pieces() {

@@ -7,6 +7,7 @@ import java.util.List;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.plan.Deck;
+import longpoint.plan.Extras;
 import org.junit.jupiter.api.Test;
 
 class SheathingTest {
@@ -155,9 +156,25 @@ class SheathingTest {
     assertThat(plain(Deck.Start.LEAST)).isEqualTo(plain(Deck.Start.LEAST));
   }
 
+  /** Sizes a slip of the keys can leave in a plan. */
+  @Test
+  void saysWhenSheetsCannotBeLaid() {
+    for (Deck deck :
+        List.of(
+            new Deck(0.5, 0, 96, Deck.Start.LEFT, Extras.NONE),
+            new Deck(0.5, 48, -96, Deck.Start.LEFT, Extras.NONE),
+            new Deck(-1, 48, 96, Deck.Start.LEFT, Extras.NONE),
+            new Deck(0.5, 0.01, 96, Deck.Start.LEFT, Extras.NONE),
+            new Deck(0.5, 48, Double.NaN, Deck.Start.LEFT, Extras.NONE))) {
+      DeckPlan plan = DeckFixture.of(6, PLAIN, DeckFixture.every(24, 0, 480), deck).lay();
+      assertThat(plan.planes()).isEmpty();
+      assertThat(plan.problems()).singleElement().matches(p -> p.message().contains("sheets"));
+    }
+  }
+
   @Test
   void keepsTheMetricModule() {
-    Deck deck = new Deck(12, 1220, 2440, Deck.Start.LEFT, longpoint.plan.Extras.NONE);
+    Deck deck = new Deck(12, 1220, 2440, Deck.Start.LEFT, Extras.NONE);
     Ring outline = Ring.of(0, 0, 9760, 0, 9760, 3660, 0, 3660);
     DeckPlan plan = DeckFixture.of(8, outline, DeckFixture.every(610, 0, 9760), deck).lay();
     DeckLaws.check(plan);

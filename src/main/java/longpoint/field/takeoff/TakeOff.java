@@ -58,6 +58,18 @@ public record TakeOff(
    */
   public record Sheets(Panel panel, int bought, long byArea, int lowerBound, double areaUsed) {}
 
+  /** Nothing to order. */
+  public static final TakeOff NONE =
+      new TakeOff(
+          List.of(),
+          new Fixings(0, 0, 0),
+          SpanRating.EdgeSupport.NOT_NEEDED,
+          new Lines(0, 0, 0, 0, 0, 0, 0, 0),
+          new Covering(0, 0, 0, 0, 0, 0),
+          new Vents(0),
+          0,
+          List.of());
+
   public TakeOff {
     sheets = List.copyOf(sheets);
     problems = List.copyOf(problems);
@@ -100,8 +112,8 @@ public record TakeOff(
         support,
         Lines.of(surface, planes),
         Covering.of(area, low, plan.unit(), choices),
-        new Vents(attic(plan)),
-        soffit(plan, surface, planes),
+        new Vents(attic(sound(plan, surface))),
+        soffit(plan, sound(plan, surface), surface, planes),
         problems);
   }
 
@@ -120,10 +132,16 @@ public record TakeOff(
   }
 
   /** Ground inside the walls. */
-  private static double attic(Plan plan) {
-    List<Region> walls =
-        plan.parts().stream().filter(p -> !p.existing()).map(Part::region).toList();
+  private static double attic(List<Part> parts) {
+    List<Region> walls = parts.stream().filter(p -> !p.existing()).map(Part::region).toList();
     return Overlay.union(walls).stream().mapToDouble(Region::area).sum();
+  }
+
+  /** Parts whose roof could be solved; the walls of the others may cross themselves. */
+  private static List<Part> sound(Plan plan, RoofSurface surface) {
+    return plan.parts().stream()
+        .filter(part -> surface.planes().stream().anyMatch(p -> p.part().equals(part.id())))
+        .toList();
   }
 
   private static List<RoofPlane> toBuild(Plan plan, RoofSurface surface) {
@@ -133,12 +151,13 @@ public record TakeOff(
   }
 
   /** The roof's shadow outside the walls, less what the fascia boards stand on. */
-  private static double soffit(Plan plan, RoofSurface surface, List<RoofPlane> planes) {
+  private static double soffit(
+      Plan plan, List<Part> sound, RoofSurface surface, List<RoofPlane> planes) {
     List<Region> roof = planes.stream().flatMap(p -> p.visible().stream()).toList();
-    List<Region> walls = plan.parts().stream().map(Part::region).toList();
+    List<Region> walls = sound.stream().map(Part::region).toList();
     double outside = Overlay.minus(roof, walls).stream().mapToDouble(Region::area).sum();
     double fascia = 0;
-    for (Part part : plan.parts().stream().filter(p -> !p.existing()).toList()) {
+    for (Part part : sound.stream().filter(p -> !p.existing()).toList()) {
       for (Side side : plan.sides(part)) {
         if (side.kind() == EdgeKind.EAVE) {
           fascia += side.fascia() * eave(surface, side);
