@@ -69,9 +69,9 @@ final class Crowding {
       return Problem.warning(
           other.id(),
           "The overhangs of "
-              + Sides.name(one)
+              + Wording.side(one)
               + " and "
-              + Sides.name(other)
+              + Wording.side(other)
               + " run into each other; they are shown meeting in a valley.",
           facing() && overhang >= 0
               ? "Keep both overhangs under "

@@ -99,12 +99,12 @@ public final class FasciaLevels {
             Problem.Level.NOTE,
             next.id(),
             "The fascia of "
-                + Sides.name(next)
+                + Wording.side(next)
                 + " is "
                 + LengthText.of(Math.abs(apart), unit)
                 + (apart > 0 ? " higher" : " lower")
                 + " than that of "
-                + Sides.name(one)
+                + Wording.side(one)
                 + " where they meet.",
             cures(one, next, unit)));
   }

@@ -7,9 +7,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import longpoint.geometry.Jts;
+import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Side;
+import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 
 /** Finds the roof's lines along the borders between cells. */
 final class LineFinder {
@@ -38,6 +41,7 @@ final class LineFinder {
       Standing right = at(standing, border.right());
       Segment line = new Segment(border.from(), border.to());
       finder.seen(line, left, right);
+      finder.wallOnRoof(line, left, right);
       finder.abutments(line, left, right);
       finder.abutments(new Segment(line.to(), line.from()), right, left);
     }
@@ -102,6 +106,35 @@ final class LineFinder {
     if (!higher.holds(lower.id())) {
       add(LineKind.STEP, lower, line, lower, higher.top());
     }
+  }
+
+  /** Where a wall of the roof that shows, a dormer's, stands on a roof that is built beneath. */
+  private void wallOnRoof(Segment line, Standing left, Standing right) {
+    if (left.empty() || right.empty() || !left.top().part().equals(right.top().part())) {
+      return;
+    }
+    PartRoof upper = roofs.get(left.top().part());
+    for (Piece lower : left.covered()) {
+      PartRoof beneath = roofs.get(lower.part());
+      if (right.holds(lower.id())
+          && inside(line.middle(), beneath)
+          && upper.sides().stream().anyMatch(s -> standsAlong(line, s))) {
+        add(LineKind.STEP, lower, line, lower, left.top());
+      }
+    }
+  }
+
+  private boolean standsAlong(Segment line, Side side) {
+    double near = 8 * grain.place();
+    return (side.kind() == EdgeKind.EAVE || side.kind() == EdgeKind.GABLE)
+        && side.wall().distance(line.from()) < near
+        && side.wall().distance(line.to()) < near;
+  }
+
+  /** Within the walls, not along one: there two walls stand back to back. */
+  private boolean inside(Point place, PartRoof roof) {
+    return SimplePointInAreaLocator.isContained(Jts.coordinate(place), roof.walls())
+        && roof.sides().stream().allMatch(s -> s.wall().distance(place) > 8 * grain.place());
   }
 
   /** An abutment is flashed whether or not an overhang above hides it. */

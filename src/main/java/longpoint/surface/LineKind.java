@@ -18,7 +18,7 @@ public enum LineKind {
   BREAK,
   /** Where a plane stops against a taller wall. */
   ABUTMENT,
-  /** Upright piece of wall between a higher and a lower plane. */
+  /** Where a plane stops against, or passes under, a wall that stands up from it; on that plane. */
   STEP;
 
   /** As it stands in the figures. */

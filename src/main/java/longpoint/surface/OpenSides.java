@@ -88,7 +88,7 @@ final class OpenSides {
                 presence.roof(other).own());
         if (distance < gap) {
           gap = distance;
-          nearest = presence.roof(other).part();
+          nearest = Wording.part(presence.roof(other).part());
         }
       }
     }
@@ -110,7 +110,7 @@ final class OpenSides {
           Problem.error(
               roof.part(),
               "The roof of "
-                  + roof.part()
+                  + Wording.part(roof.part())
                   + " passes over the ridge of the roof it runs into, "
                   + text(runOn.height() - runOn.met())
                   + " too high; it is shown no further than its open side.",
@@ -120,7 +120,9 @@ final class OpenSides {
       problems.add(
           Problem.warning(
               roof.part(),
-              "The roof of " + roof.part() + " runs out past the edge of the roof it lies over.",
+              "The roof of "
+                  + Wording.part(roof.part())
+                  + " runs out past the edge of the roof it lies over.",
               "Move it in from the edge, or lower its plate or heel."));
     }
   }
@@ -130,7 +132,7 @@ final class OpenSides {
   }
 
   private static String capital(Side side) {
-    String name = Sides.name(side);
+    String name = Wording.side(side);
     return Character.toUpperCase(name.charAt(0)) + name.substring(1);
   }
 }

@@ -34,7 +34,7 @@ final class PartCheck {
       faults.add(
           fault(
               sides.get(0).part(),
-              "The planes of " + sides.get(0).part() + " do not fill its outline"));
+              "The planes of " + Wording.part(sides.get(0).part()) + " do not fill its outline"));
     }
     for (Side side : sides) {
       if (PartSolver.isEave(side)) {
@@ -46,14 +46,14 @@ final class PartCheck {
 
   private static void check(Side side, List<Piece> own, double grain, List<Problem> faults) {
     if (own.isEmpty()) {
-      faults.add(fault(side.id(), "No roof rises from " + Sides.name(side)));
+      faults.add(fault(side.id(), "No roof rises from " + Wording.side(side)));
     }
     double lowest = FasciaLevels.height(side) - 8 * grain * (1 + side.slope().ratio());
     for (Piece piece : own) {
       for (Coordinate c : piece.ground().getCoordinates()) {
         if (piece.plane().heightAt(Jts.point(c)) < lowest) {
           faults.add(
-              fault(side.id(), "The plane over " + Sides.name(side) + " drops below its fascia"));
+              fault(side.id(), "The plane over " + Wording.side(side) + " drops below its fascia"));
           return;
         }
       }

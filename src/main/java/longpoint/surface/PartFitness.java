@@ -38,7 +38,9 @@ final class PartFitness {
       return Optional.of(
           Problem.error(
               spec.part(),
-              "No side of " + spec.part() + " is an eave, so its roof slopes nowhere.",
+              "No side of "
+                  + Wording.part(spec.part())
+                  + " is an eave, so its roof slopes nowhere.",
               "Make at least one side an eave."));
     }
     return outline(spec);
@@ -76,7 +78,7 @@ final class PartFitness {
   }
 
   private static Optional<Problem> error(Side side, String fault, String cure) {
-    String name = Sides.name(side);
+    String name = Wording.side(side);
     String start = Character.toUpperCase(name.charAt(0)) + name.substring(1);
     return Optional.of(Problem.error(side.id(), start + " " + fault + ".", cure));
   }

@@ -57,7 +57,7 @@ final class PartSolver {
       return unsolved(
           Problem.error(
               spec.part(),
-              "The roof of " + spec.part() + " could not be worked out.",
+              "The roof of " + Wording.part(spec.part()) + " could not be worked out.",
               "Move one of its corners a little."));
     }
   }
@@ -169,7 +169,7 @@ final class PartSolver {
     return Optional.of(
         Problem.error(
             near.id(),
-            "The edges of the roof run into each other near " + Sides.name(near) + ".",
+            "The edges of the roof run into each other near " + Wording.side(near) + ".",
             "Shorten the overhangs there, or bring the heel heights closer together."));
   }
 
@@ -181,7 +181,7 @@ final class PartSolver {
     Side side = sides.get(loop.run(i).side());
     return Problem.error(
         side.id(),
-        "There is no room for " + Sides.name(side) + " between the overhangs of its neighbours.",
+        "There is no room for " + Wording.side(side) + " between the overhangs of its neighbours.",
         "Shorten the overhangs beside it, or draw the wall straight across.");
   }
 
@@ -200,7 +200,11 @@ final class PartSolver {
     Side near = sides.get(Math.max(0, side));
     return Problem.error(
         near.id(),
-        "The roof over " + Sides.name(near) + " could not be worked out: " + failed.reason() + ".",
+        "The roof over "
+            + Wording.side(near)
+            + " could not be worked out: "
+            + failed.reason()
+            + ".",
         "Move a corner there a little, or make a neighbouring slope the same.");
   }
 

@@ -42,7 +42,7 @@ public final class Roof {
     List<PartRoof> roofs = parts(plan, bounds, origin, memory, problems);
     problems.addAll(FasciaLevels.check(plan));
     if (roofs.isEmpty()) {
-      return new RoofSurface(List.of(), List.of(), problems);
+      return new RoofSurface(List.of(), List.of(), Wording.named(problems, plan));
     }
     Optional<Joining> joined = Joining.join(roofs, plan.joins(), grain);
     if (joined.isEmpty()) {
@@ -51,7 +51,7 @@ public final class Roof {
               "plan",
               "The parts could not be joined into one roof.",
               "Move the part drawn last a little, or draw the parts one by one."));
-      return new RoofSurface(List.of(), List.of(), problems);
+      return new RoofSurface(List.of(), List.of(), Wording.named(problems, plan));
     }
     Joining roof = joined.get();
     problems.addAll(OpenSides.check(roof.presence(), roof.runsOn(), plan.unit(), grain));
@@ -60,7 +60,7 @@ public final class Roof {
     return new RoofSurface(
         assembly.planes(plan, roof.presence().ground(), roof.standing(), roof.lines()),
         assembly.lines(roof.lines()),
-        problems);
+        Wording.named(problems, plan));
   }
 
   private static Bounds bounds(Plan plan) {
@@ -91,7 +91,7 @@ public final class Roof {
         problems.add(
             Problem.error(
                 part.id(),
-                "Two parts are called " + part.id() + "; only one of them has a roof.",
+                "Two parts have the id “" + part.id() + "”; only one of them has a roof.",
                 "Give one of them another id."));
         continue;
       }

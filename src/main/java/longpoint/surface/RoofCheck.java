@@ -63,7 +63,7 @@ final class RoofCheck {
             fault(
                 line.on().id(),
                 "The roof breaks off beside "
-                    + Sides.name(roof.sides().get(line.on().side()))
+                    + Wording.side(roof.sides().get(line.on().side()))
                     + " where no wall stands"));
       }
     }

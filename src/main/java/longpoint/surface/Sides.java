@@ -4,7 +4,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.Side;
 
-/** A side measured from elsewhere, and its name in messages. */
+/** A side measured from elsewhere. */
 final class Sides {
   private Sides() {}
 
@@ -20,10 +20,5 @@ final class Sides {
         side.heel(),
         side.plateHeight(),
         side.fascia());
-  }
-
-  /** As people count: the first side is side 1. */
-  static String name(Side side) {
-    return "side " + (side.index() + 1) + " of " + side.part();
   }
 }

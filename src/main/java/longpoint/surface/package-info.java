@@ -1,6 +1,20 @@
 /**
- * From a plan to the roof's planes and lines: sweep every eave inward ({@code sweep}), clip to the
- * roof outline, join the parts, name the lines, verify. Everything here speaks of frame planes, the
- * top of trusses and rafters; the deck on top of them is another stage's business.
+ * From a plan to the roof's planes and lines. {@link longpoint.surface.Roof} is the front door; its
+ * steps:
+ *
+ * <ol>
+ *   <li>solve every part alone ({@code PartSolver}): set out the base of every side ({@code
+ *       Contour}), sweep the eaves inward ({@code sweep}), run them down to their fascias ({@code
+ *       Strips}), cut back what starts too high ({@code Trim}), look it over ({@code PartCheck});
+ *   <li>cut the ground of all parts into cells once ({@code Noding}, {@code Ground}) along every
+ *       side of every plane and every line where two are equally high ({@code Crossings});
+ *   <li>find what lies over each cell ({@code Presence}), how far open sides run on ({@code
+ *       RunOn}), and what shows and what is built beneath ({@code Covering});
+ *   <li>name the lines between ({@code LineFinder}, {@code LineNaming}, {@code LineMerger}), look
+ *       the whole over ({@code RoofCheck}) and put it together ({@code Assembly}).
+ * </ol>
+ *
+ * <p>Everything here speaks of frame planes, the top of trusses and rafters; the deck on top of
+ * them is another stage's business.
  */
 package longpoint.surface;

@@ -54,6 +54,29 @@ class JoiningTest {
     assertThat(roof.problems()).isEmpty();
   }
 
+  /** Its walls stand on the main slope: the front, and the sides back to 97 + ⅔y = 150. */
+  @Test
+  void dormerWallsStandOnTheMainSlope() {
+    RoofSurface roof = Roof.solve(plan(Houses.gabled("main"), Houses.dormer(150)));
+    assertThat(roof.lines(LineKind.STEP))
+        .allSatisfy(s -> assertThat(s.planes()).contains("main/0"))
+        .extracting(RoofLine::run)
+        .satisfiesExactlyInAnyOrder(
+            // The front wall, in two where the dormer's planes change above it.
+            r -> assertThat(r).isCloseTo(40, within(1e-9)),
+            r -> assertThat(r).isCloseTo(40, within(1e-9)),
+            r -> assertThat(r).isCloseTo(79.5 - 40, within(1e-9)),
+            r -> assertThat(r).isCloseTo(79.5 - 40, within(1e-9)));
+  }
+
+  /** The wing's fascia reaches 17.5 out and the valley's foot lies 14 out: 3.5 in pass beneath. */
+  @Test
+  void aLowerFasciaStopsUnderTheHigherOne() {
+    assertThat(Roof.solve(Plans.gardenWing()).lines(LineKind.STEP))
+        .hasSize(2)
+        .allSatisfy(s -> assertThat(s.run()).isCloseTo(3.5, within(1e-9)));
+  }
+
   @Test
   void abutmentLineIsThereThoughAnOverhangHidesIt() {
     RoofSurface roof = Roof.solve(Houses.leanTo());

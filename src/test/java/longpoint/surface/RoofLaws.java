@@ -58,7 +58,7 @@ final class RoofLaws {
             .sum();
     double lines =
         roof.lines().stream()
-            .filter(l -> l.kind() != LineKind.ABUTMENT)
+            .filter(l -> l.kind() != LineKind.ABUTMENT && l.kind() != LineKind.STEP)
             .mapToDouble(
                 l -> l.run() * (SHARED.contains(l.kind()) && l.planes().size() == 2 ? 2 : 1))
             .sum();
