@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import longpoint.framing.edge.EdgeBoards;
 import longpoint.framing.edge.LevelFascia;
+import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.gable.Ladders;
 import longpoint.framing.run.FoundRuns;
@@ -59,6 +60,7 @@ public final class Framing {
         valleys.sets(),
         blocks(plan, layouts, valleys, shop),
         ladders(found, layouts, plan, shop),
+        gableWalls(found),
         Sticks.lay(
             found.runs().stream().filter(Framing::isNew).toList(),
             found.meetings(),
@@ -148,9 +150,17 @@ public final class Framing {
       FoundRuns found, List<RunLayout> layouts, Plan plan, Shop shop) {
     List<Ladder> ladders = new ArrayList<>();
     for (Run run : found.runs().stream().filter(Framing::isNew).toList()) {
-      ladders.addAll(Ladders.of(run, stations(run, layouts), plan.defaults(), shop));
+      ladders.addAll(
+          Ladders.of(run, stations(run, layouts), found.meetings(), plan.defaults(), shop));
     }
     return ladders;
+  }
+
+  private static List<GableWall> gableWalls(FoundRuns found) {
+    return found.runs().stream()
+        .filter(run -> isNew(run) && run.part().frame().method() == Frame.Method.RAFTER)
+        .flatMap(run -> GableWall.of(run).stream())
+        .toList();
   }
 
   private static List<Double> stations(Run run, List<RunLayout> layouts) {

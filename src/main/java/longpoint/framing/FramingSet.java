@@ -3,6 +3,7 @@ package longpoint.framing;
 import java.util.List;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.edge.LevelFascia;
+import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.run.RunProposal;
 import longpoint.framing.stick.Rafter;
@@ -25,6 +26,7 @@ import longpoint.plan.Problem;
  * @param valleySets one for each meeting of runs that has one
  * @param ridgeBlocks blocks between trusses
  * @param ladders one for each overhanging rake
+ * @param gableWalls studs of gable walls under rafters
  * @param rafters every rafter to cut and how many
  * @param fascia boards along eaves and rakes
  * @param levelFascias neighbouring eaves whose fascias differ in height, with cures
@@ -38,6 +40,7 @@ public record FramingSet(
     List<ValleySet> valleySets,
     List<RidgeBlocks> ridgeBlocks,
     List<Ladder> ladders,
+    List<GableWall> gableWalls,
     List<Rafter> rafters,
     List<EdgeBoard> fascia,
     List<LevelFascia> levelFascias,
@@ -47,7 +50,7 @@ public record FramingSet(
   public static final FramingSet NONE =
       new FramingSet(
           List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-          List.of(), List.of(), List.of(), List.of());
+          List.of(), List.of(), List.of(), List.of(), List.of());
 
   public FramingSet {
     trusses = List.copyOf(trusses);
@@ -57,6 +60,7 @@ public record FramingSet(
     valleySets = List.copyOf(valleySets);
     ridgeBlocks = List.copyOf(ridgeBlocks);
     ladders = List.copyOf(ladders);
+    gableWalls = List.copyOf(gableWalls);
     rafters = List.copyOf(rafters);
     fascia = List.copyOf(fascia);
     levelFascias = List.copyOf(levelFascias);

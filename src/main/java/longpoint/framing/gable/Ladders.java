@@ -5,6 +5,7 @@ import java.util.List;
 import longpoint.framing.Shop;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
+import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.plan.Defaults;
 import longpoint.plan.EdgeKind;
@@ -40,8 +41,10 @@ public final class Ladders {
 
   /**
    * @param stations centres of the run's trusses or rafters, rising
+   * @param meetings of the whole plan
    */
-  public static List<Ladder> of(Run run, List<Double> stations, Defaults defaults, Shop shop) {
+  public static List<Ladder> of(
+      Run run, List<Double> stations, List<Meeting> meetings, Defaults defaults, Shop shop) {
     List<Ladder> ladders = new ArrayList<>();
     if (defaults.lookoutSpacing() <= shop.lookoutWidth(lookout(run.part()))) {
       return ladders;
@@ -51,7 +54,9 @@ public final class Ladders {
       if (wall.kind() == EdgeKind.GABLE && wall.overhang() > 0 && stations.size() > 1) {
         for (Bank bearing : List.of(Bank.LOW, Bank.HIGH)) {
           if (run.bound(bearing).isEave()) {
-            ladders.add(ladder(run, end, bearing, firstBay(run, end, stations), defaults, shop));
+            double bay = firstBay(run, end, stations);
+            double rake = rakeRun(run, bearing, meetings);
+            ladders.add(ladder(run, end, bearing, rake, bay, defaults, shop));
           }
         }
       }
@@ -67,14 +72,32 @@ public final class Ladders {
         : run.length() - stations.get(stations.size() - 2) - half;
   }
 
+  /** Plan run of a rake from its tail to its top: a ridge, a far overhang, or the deck beyond. */
+  private static double rakeRun(Run run, Bank bearing, List<Meeting> meetings) {
+    Bound far = run.bound(bearing == Bank.LOW ? Bank.HIGH : Bank.LOW);
+    double half = bearing == Bank.LOW ? run.ridgeV() : run.width() - run.ridgeV();
+    double past = far.isEave() ? 0 : far.overhang();
+    for (Meeting m : meetings) {
+      if (m.manner() == Meeting.Manner.SHED && m.upper().id().equals(run.id())) {
+        past = m.shedRun();
+      }
+    }
+    return run.bound(bearing).overhang() + half + past;
+  }
+
   private static Ladder ladder(
-      Run run, Bank end, Bank bearing, double backSpan, Defaults defaults, Shop shop) {
+      Run run,
+      Bank end,
+      Bank bearing,
+      double rakeRun,
+      double backSpan,
+      Defaults defaults,
+      Shop shop) {
     Side gable = run.bound(end).side().orElseThrow();
     Side eave = run.bound(bearing).side().orElseThrow();
     double slope = eave.slope().ratio();
     double steep = Math.sqrt(1 + slope * slope);
-    double half = bearing == Bank.LOW ? run.ridgeV() : run.width() - run.ridgeV();
-    double length = (half + eave.overhang()) * steep;
+    double length = rakeRun * steep;
     Lookout lookout = lookout(run.part());
     double width = shop.lookoutWidth(lookout);
     double fly = run.part().frame().thickness();

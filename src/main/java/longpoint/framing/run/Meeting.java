@@ -1,6 +1,9 @@
 package longpoint.framing.run;
 
+import longpoint.geometry.Plane;
+import longpoint.geometry.Point;
 import longpoint.plan.Join.MadeFor;
+import longpoint.plan.Side;
 
 /**
  * Where one run's roof runs into another's.
@@ -53,5 +56,26 @@ public record Meeting(
       case OVERLAY_FRAME, OVERLAY_DECK, THROUGH -> lower.bound(bank).isEave();
       case SKEW, SHED -> false;
     };
+  }
+
+  /**
+   * The surface the wing comes in over: top of the deck, or of the bare frame when framed through.
+   * The bank beneath must be an eave.
+   */
+  public Plane beneath() {
+    Plane frame = lower.bound(bank).side().orElseThrow().framePlane();
+    double deck = manner == Manner.THROUGH ? 0 : lower.part().deck().thickness();
+    return frame.raised(deck * frame.areaFactor());
+  }
+
+  /** Plan distance a shed roof runs on past its open side; 0 if it is not above the deck there. */
+  public double shedRun() {
+    boolean climbsHigh = upper.low().isEave();
+    Side eave = (climbsHigh ? upper.low() : upper.high()).side().orElseThrow();
+    Point open = upper.axes().at(0, climbsHigh ? upper.width() : 0);
+    Plane under = beneath();
+    double room = eave.framePlane().heightAt(open) - under.heightAt(open);
+    double closing = under.slope() - eave.slope().ratio();
+    return room > 0 && closing > 0 ? room / closing : 0;
   }
 }

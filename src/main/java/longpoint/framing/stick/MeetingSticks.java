@@ -36,8 +36,7 @@ final class MeetingSticks {
     this.wing = meeting.upper();
     this.frame = side.framePlane();
     this.thickness = wing.part().frame().thickness();
-    double deck = meeting.lower().part().deck().thickness();
-    this.under = through() ? frame : frame.raised(deck * frame.areaFactor());
+    this.under = meeting.beneath();
   }
 
   static List<Stick> lay(Meeting meeting) {
@@ -61,24 +60,9 @@ final class MeetingSticks {
     return layer.sticks;
   }
 
-  /** Plan distance a shed roof runs on past its open side; 0 if it is not above the deck there. */
-  static double shedRun(Meeting meeting) {
-    Side below = meeting.lower().bound(meeting.bank()).side().orElseThrow();
-    return new MeetingSticks(meeting, below).shedRun();
-  }
-
-  private double shedRun() {
-    boolean up = wing.low().isEave();
-    Side eave = (up ? wing.low() : wing.high()).side().orElseThrow();
-    Point open = wing.axes().at(0, up ? wing.width() : 0);
-    double room = eave.framePlane().heightAt(open) - under.heightAt(open);
-    double closing = frame.slope() - eave.slope().ratio();
-    return room > 0 && closing > 0 ? room / closing : 0;
-  }
-
   /** Over mono trusses: from the open side up to the deck. */
   private void shedRafters() {
-    double on = shedRun();
+    double on = meeting.shedRun();
     if (wing.part().frame().method() != Frame.Method.TRUSS || on < thickness) {
       return;
     }

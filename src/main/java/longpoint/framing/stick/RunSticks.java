@@ -131,7 +131,7 @@ final class RunSticks {
   private double overlap() {
     return meetings.stream()
         .filter(m -> m.upper().id().equals(run.id()) && m.manner() == Meeting.Manner.SHED)
-        .mapToDouble(MeetingSticks::shedRun)
+        .mapToDouble(Meeting::shedRun)
         .findFirst()
         .orElse(0);
   }

@@ -7,7 +7,9 @@ import java.util.List;
 import longpoint.framing.FramingSet;
 import longpoint.framing.Houses;
 import longpoint.framing.truss.TrussKind;
+import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices;
+import longpoint.plan.Join;
 import longpoint.plan.Part;
 import org.junit.jupiter.api.Test;
 
@@ -82,21 +84,53 @@ class LadderTest {
         .allMatch(l -> l.review().isEmpty());
   }
 
-  /** US Navy NAVEDTRA 14044 vol. 2: 24 in on centre, 6 in 12: 12 in from stud to stud. */
+  /**
+   * A porch of 4 in 12, 72 in deep, open at the back against a house of 8 in 12 with a 1/2 in deck:
+   * its roof runs 22.197 in on over the house, and so does its rake.
+   */
   @Test
-  void studsOfAGable() {
-    GableStuds studs = new GableStuds(288, 0.5, 24, 0);
-    assertThat(studs.difference()).isEqualTo(12);
-    assertThat(studs.toMiddle()).containsExactly(12.0, 24.0, 36.0, 48.0, 60.0, 72.0);
-    // 16 in on centre: 8 in.
-    assertThat(new GableStuds(288, 0.5, 16, 0).difference()).isEqualTo(8);
+  void rakeOfAPorchRunsOnOverTheHouse() {
+    Part porch = Houses.part("porch", 97.125, "egog", 4, 120, -72, 300, -72, 300, 0, 120, 0);
+    Part low = porch.withPlateHeight(97.125 - 16);
+    FramingSet set =
+        Houses.solve(
+            Houses.plan(Houses.box("egeg", 8, 480, 336), low)
+                .withJoins(List.of(Join.overlay("porch", "main"))));
+    Ladder ladder =
+        set.ladders().stream().filter(l -> l.part().equals("porch")).findFirst().orElseThrow();
+    // Ahead at the wall: 24 in of rise less 16 lower, less the deck's 0.601 plumb, over 1/3.
+    double on = (24 - 16 - 0.5 * 14.4222 / 12) * 3;
+    assertThat(ladder.rakeLength()).isEqualTo((16 + 72 + on) * 12.6491 / 12, within(0.001));
   }
 
-  /** R. Hunter, Basic Carpentry Techniques: 150 in 250, 600 mm: 360; at 1200 mm in: 720. */
+  private static List<Double> studs(double rise, double spacing) {
+    Part part = Houses.box("egeg", rise, 480, 288);
+    Part level =
+        part.withEdge(0, part.edges().get(0).withHeel(0))
+            .withEdge(2, part.edges().get(2).withHeel(0));
+    return Houses.solve(Houses.plan(Houses.framed(level, Frame.Method.RAFTER, spacing)))
+        .gableWalls()
+        .get(0)
+        .heights();
+  }
+
+  /**
+   * US Navy NAVEDTRA 14044 vol. 2: at 6 in 12 studs 24 in apart differ by 12 in, 16 in apart by 8.
+   */
   @Test
-  void studsOfAGableInMillimetres() {
-    GableStuds studs = new GableStuds(6000, 150 / 250.0, 600, 0);
-    assertThat(studs.difference()).isEqualTo(360, within(1e-9));
-    assertThat(studs.height(1200)).isEqualTo(720, within(1e-9));
+  void studsOfAGable() {
+    List<Double> wide = studs(6, 24);
+    assertThat(wide).hasSize(11);
+    assertThat(wide.get(1) - wide.get(0)).isEqualTo(12, within(1e-9));
+    assertThat(wide.get(5)).isEqualTo(72, within(1e-9));
+    assertThat(wide.get(6) - wide.get(5)).isEqualTo(-12, within(1e-9));
+    List<Double> narrow = studs(6, 16);
+    assertThat(narrow.get(1) - narrow.get(0)).isEqualTo(8, within(1e-9));
+  }
+
+  /** R. Hunter, Basic Carpentry Techniques: 150 in 250: 1200 in is 720 up. */
+  @Test
+  void studByRunAndRise() {
+    assertThat(studs(12 * 150 / 250.0, 24).get(4)).isEqualTo(120 * 720 / 1200.0, within(1e-9));
   }
 }
