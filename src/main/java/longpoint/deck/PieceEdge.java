@@ -48,6 +48,17 @@ public record PieceEdge(Segment line, Use use, double bevel) {
     return line.length();
   }
 
+  /**
+   * The gap a square edge leaves at the face, square to the line: with the bevel the two faces of
+   * the sheet end this far apart. At a sheet line the underside ends this far back from the face,
+   * on the set line.
+   *
+   * @param thickness of the sheet
+   */
+  public double squareGap(double thickness) {
+    return thickness * Math.tan(Math.toRadians(bevel));
+  }
+
   /** Degrees off a cut square across the sheet: 0 along the width, 90 along the length. */
   public double angle() {
     double du = Math.abs(line.to().x() - line.from().x());
