@@ -32,6 +32,7 @@ import longpoint.desktop.file.Dialogs;
 import longpoint.desktop.file.Drafts;
 import longpoint.desktop.file.FileFlow;
 import longpoint.desktop.file.PacketWriter;
+import longpoint.desktop.panel.AppIcon;
 import longpoint.desktop.panel.Figure;
 import longpoint.desktop.panel.FigureMark;
 import longpoint.desktop.panel.Header;
@@ -86,7 +87,7 @@ public final class MainWindow {
     files = new FileFlow(job, settings, this.dialogs, packets, this::opened, status::state);
     drafts =
         new Drafts(job, draftFolder, words -> this.dialogs.tell(Texts.of("tell.noDraft"), words));
-    solid = new SolidWindow(frame, job);
+    solid = new SolidWindow(frame, job, canvas);
     catalogue = new WindowTasks(this).catalogue();
     menus = new Menus(catalogue);
     tools = new ToolStrip(toolTasks());
@@ -114,6 +115,7 @@ public final class MainWindow {
     middle.add(header, BorderLayout.NORTH);
     middle.add(canvas, BorderLayout.CENTER);
     frame.setName("main");
+    frame.setIconImages(AppIcon.images());
     frame.setJMenuBar(menus.bar());
     frame.add(middle, BorderLayout.CENTER);
     frame.add(tools, BorderLayout.WEST);

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
 
@@ -15,6 +17,9 @@ import java.util.prefs.Preferences;
 public final class Settings {
   private static final int RECENT = 8;
 
+  /** Held here, since a logger nobody holds forgets its level. */
+  private static final Logger PREFERENCES_LOG = Logger.getLogger("java.util.prefs");
+
   private final Preferences kept;
 
   Settings(Preferences kept) {
@@ -22,6 +27,7 @@ public final class Settings {
   }
 
   public static Settings ofUser() {
+    PREFERENCES_LOG.setLevel(Level.OFF); // see the class comment; nobody needs to be told
     return new Settings(Preferences.userRoot().node("longpoint"));
   }
 

@@ -26,6 +26,7 @@ final class Sight {
   private final Job job;
   private final PlanCanvas canvas;
   private int fits = FITS;
+  private boolean wasBlank;
 
   Sight(Job job, PlanCanvas canvas) {
     this.job = job;
@@ -45,6 +46,11 @@ final class Sight {
   /** Follows a new picture. */
   void picture() {
     setExtent();
+    boolean blank = job.picture().design().plan().parts().isEmpty();
+    if (wasBlank && !blank && !job.runner().previewing() && !canvas.isAllInSight()) {
+      fits = FITS; // the first walls were typed larger than the sheet
+    }
+    wasBlank = blank || wasBlank && job.runner().previewing();
     if (fits > 0) {
       int left = fits - 1;
       canvas.fit();

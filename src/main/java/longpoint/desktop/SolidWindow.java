@@ -1,5 +1,6 @@
 package longpoint.desktop;
 
+import java.awt.Component;
 import java.awt.Window;
 import javax.swing.JDialog;
 import javax.swing.WindowConstants;
@@ -10,9 +11,14 @@ final class SolidWindow {
   private final SolidView view = new SolidView();
   private final JDialog dialog;
   private final Job job;
+  private final Component beside;
 
-  SolidWindow(Window owner, Job job) {
+  /**
+   * @param beside the sheet, in whose lower right corner it opens
+   */
+  SolidWindow(Window owner, Job job, Component beside) {
     this.job = job;
+    this.beside = beside;
     dialog = new JDialog(owner, Texts.of("task.view.solid"));
     dialog.setName("solid.window");
     dialog.setDefaultCloseOperation(WindowConstants.HIDE_ON_CLOSE);
@@ -34,9 +40,9 @@ final class SolidWindow {
     }
     view.setColours(theme.canvas());
     view.show(job.picture().design());
-    Window owner = dialog.getOwner();
     dialog.setLocation(
-        owner.getX() + 130, owner.getY() + owner.getHeight() - dialog.getHeight() - 60);
+        beside.getLocationOnScreen().x + beside.getWidth() - dialog.getWidth() - 20,
+        beside.getLocationOnScreen().y + beside.getHeight() - dialog.getHeight() - 20);
     dialog.setFocusableWindowState(false); // letters go on to the sheet
     dialog.setVisible(true);
   }

@@ -73,6 +73,16 @@ class HouseFromNothingTest {
   }
 
   @Test
+  void wallsTypedLargerThanTheSheetComeIntoSight() {
+    window.type("r").click(0, 0).move(200, 140).type("140' x 90'").enter();
+    window.design();
+    WindowDriver.until(
+        "the whole house shows",
+        () ->
+            window.window().canvas().view().scale() < 1 && window.window().canvas().isAllInSight());
+  }
+
+  @Test
   void aGableMadeAnEaveGetsTwoHipsAtHalfTheCorner() {
     drawHouse();
     window.click(480, 168).push("kind.eave");

@@ -4,21 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.event.KeyEvent;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JCheckBox;
 import javax.swing.JFrame;
 import javax.swing.JList;
 import javax.swing.JPopupMenu;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import longpoint.desktop.canvas.CanvasColours;
 import longpoint.desktop.canvas.View;
 import longpoint.desktop.file.Dialogs.Unsaved;
+import longpoint.desktop.file.SwingDialogs;
 import longpoint.desktop.panel.Figure;
 import longpoint.desktop.panel.LayersPopup;
 import longpoint.desktop.panel.LengthDisplay;
@@ -243,9 +249,7 @@ class WindowTest {
           window.window().finder().open();
           return null;
         });
-    java.awt.Window finder =
-        WindowDriver.onEvents(() -> window.window().frame().getOwnedWindows()[0]);
-    assertThat(finder.getName()).isEqualTo("finder");
+    java.awt.Window finder = owned("finder");
     JTextField field = WindowDriver.find(finder, "finder.field", JTextField.class);
     boolean grid = window.window().canvas().isGridShown();
     WindowDriver.onEvents(
@@ -256,6 +260,78 @@ class WindowTest {
         });
     assertThat(window.window().canvas().isGridShown()).isNotEqualTo(grid);
     assertThat(WindowDriver.onEvents(finder::isVisible)).isFalse();
+  }
+
+  private java.awt.Window owned(String name) {
+    return WindowDriver.onEvents(
+        () ->
+            Stream.of(window.window().frame().getOwnedWindows())
+                .filter(w -> name.equals(w.getName()) && w.isShowing())
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no window named " + name)));
+  }
+
+  private boolean asked() {
+    return Stream.of(window.window().frame().getOwnedWindows())
+        .anyMatch(w -> "question".equals(w.getName()) && w.isShowing());
+  }
+
+  @Test
+  void theQuestionItselfGivesTheAnswerOfItsButton() {
+    for (String answer : List.of("save", "discard", "stay")) {
+      Unsaved[] given = new Unsaved[1];
+      SwingUtilities.invokeLater(
+          () -> given[0] = new SwingDialogs(window.window().canvas()).unsaved("Quennel Court"));
+      WindowDriver.until("the question is asked", this::asked);
+      AbstractButton button =
+          WindowDriver.find(owned("question"), "question." + answer, AbstractButton.class);
+      WindowDriver.onEvents(
+          () -> {
+            button.doClick(0);
+            return null;
+          });
+      WindowDriver.until("it is answered", () -> given[0] != null);
+      assertThat(given[0]).isEqualTo(Unsaved.valueOf(answer.toUpperCase(Locale.ROOT)));
+    }
+  }
+
+  @Test
+  void theHouseFromOutsideFollowsThePlan() {
+    window.type("v");
+    java.awt.Window solid = owned("solid.window");
+    assertThat(WindowDriver.onEvents(solid::isShowing)).isTrue();
+    BufferedImage before = picture(solid);
+    Plan low = window.plan().withParts(window.plan().parts().subList(0, 1));
+    Part flat = low.parts().get(0).withPlateHeight(300);
+    WindowDriver.onEvents(
+        () -> {
+          window.window().job().open(low.withPart(flat), Optional.empty(), List.of());
+          return null;
+        });
+    window.untilSolved();
+    assertThat(pixelsThatDiffer(before, picture(solid))).isGreaterThan(1000);
+    window.type("v");
+    assertThat(WindowDriver.onEvents(solid::isShowing)).isFalse();
+  }
+
+  private static int pixelsThatDiffer(BufferedImage a, BufferedImage b) {
+    int count = 0;
+    for (int y = 0; y < a.getHeight(); y++) {
+      for (int x = 0; x < a.getWidth(); x++) {
+        count += a.getRGB(x, y) == b.getRGB(x, y) ? 0 : 1;
+      }
+    }
+    return count;
+  }
+
+  private static BufferedImage picture(java.awt.Window of) {
+    return WindowDriver.onEvents(
+        () -> {
+          BufferedImage image =
+              new BufferedImage(of.getWidth(), of.getHeight(), BufferedImage.TYPE_INT_RGB);
+          of.paint(image.getGraphics());
+          return image;
+        });
   }
 
   @Test

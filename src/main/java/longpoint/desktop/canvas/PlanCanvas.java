@@ -34,7 +34,7 @@ public final class PlanCanvas extends JPanel {
   private static final long serialVersionUID = 1;
 
   /** Free pixels around everything when all of it is shown. */
-  private static final int FIT_MARGIN = 18;
+  private static final int FIT_MARGIN = 28;
 
   private static final double KEY_ZOOM = 1.25;
 
@@ -142,6 +142,14 @@ public final class PlanCanvas extends JPanel {
     } else {
       fitted = false;
     }
+  }
+
+  /** Whether walls and roof show whole. */
+  public boolean isAllInSight() {
+    Bounds seen = view.seen(getWidth(), getHeight());
+    return extent.isEmpty()
+        || seen.contains(new longpoint.geometry.Point(extent.minX(), extent.minY()))
+            && seen.contains(new longpoint.geometry.Point(extent.maxX(), extent.maxY()));
   }
 
   /** A box in sight, with what stands around it. */

@@ -4,6 +4,8 @@ import java.awt.Component;
 import java.awt.Dialog;
 import java.awt.Window;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -54,6 +56,13 @@ final class Question {
       buttons.add(button);
       if (i == 0) {
         dialog.getRootPane().setDefaultButton(button);
+        dialog.addWindowListener(
+            new WindowAdapter() {
+              @Override
+              public void windowOpened(WindowEvent e) {
+                button.requestFocusInWindow();
+              }
+            });
       }
     }
     pane.add(buttons);

@@ -25,8 +25,8 @@ public final class Header extends JPanel {
     super(new MigLayout("insets 7 14 7 12, fillx, gapx 6"));
     title.setName("header.title");
     saved.setName("header.saved");
-    add(title);
-    add(saved, "gapleft 6, pushx, growx");
+    add(title, "wmin 40");
+    add(saved, "gapleft 6, pushx, growx, wmin 0");
     for (String id :
         List.of("edit.undo", "edit.redo", "view.fit", "view.solid", "view.layers", "view.theme")) {
       add(button(catalogue.task(id), FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON));

@@ -43,7 +43,7 @@ public final class SolidView extends JPanel {
   public SolidView() {
     setName("solid");
     setBorder(BorderFactory.createLineBorder(Color.GRAY));
-    setPreferredSize(new Dimension(640, 460));
+    setPreferredSize(new Dimension(500, 360));
     Mouse mouse = new Mouse();
     addMouseListener(mouse);
     addMouseMotionListener(mouse);
