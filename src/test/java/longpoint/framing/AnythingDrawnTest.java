@@ -16,6 +16,7 @@ import longpoint.plan.FrameChoices;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
 import longpoint.units.Slope;
 import org.junit.jupiter.api.Test;
@@ -29,27 +30,36 @@ class AnythingDrawnTest {
     Random random = new Random(41);
     int framed = 0;
     for (int round = 0; round < 1500; round++) {
-      List<Part> parts = new ArrayList<>();
-      int count = 1 + random.nextInt(3);
-      for (int i = 0; i < count; i++) {
-        parts.add(part(random, "p" + i));
-      }
-      Plan plan =
-          Houses.plan(parts.toArray(Part[]::new))
-              .withJoins(
-                  count == 1
-                      ? List.of()
-                      : List.of(
-                          new Join(
-                              "p1",
-                              "p0",
-                              pick(random, Join.Method.values()),
-                              pick(random, Join.MadeFor.values()),
-                              Extras.NONE)));
-      FramingSet set = Framing.solve(plan, NO_ROOF);
-      framed += set.trusses().isEmpty() ? 0 : 1;
+      framed += Framing.solve(plan(random), NO_ROOF).trusses().isEmpty() ? 0 : 1;
     }
     assertThat(framed).isGreaterThan(100);
+  }
+
+  /** The same over solved roofs, which edge boards and rafters of odd shapes are read off. */
+  @Test
+  void anyRoof() {
+    Random random = new Random(43);
+    int boarded = 0;
+    for (int round = 0; round < 150; round++) {
+      Plan plan = plan(random);
+      boarded += Framing.solve(plan, Roof.solve(plan)).fascia().isEmpty() ? 0 : 1;
+    }
+    assertThat(boarded).isGreaterThan(20);
+  }
+
+  private static Plan plan(Random random) {
+    List<Part> parts = new ArrayList<>();
+    int count = 1 + random.nextInt(3);
+    for (int i = 0; i < count; i++) {
+      parts.add(part(random, "p" + i));
+    }
+    Plan plan = Houses.plan(parts.toArray(Part[]::new));
+    if (count == 1) {
+      return plan;
+    }
+    Join.Method method = pick(random, Join.Method.values());
+    return plan.withJoins(
+        List.of(new Join("p1", "p0", method, pick(random, Join.MadeFor.values()), Extras.NONE)));
   }
 
   /** Right-angled staircases on a coarse grid, so that walls often line up and often cross. */

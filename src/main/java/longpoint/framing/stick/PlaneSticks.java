@@ -3,6 +3,7 @@ package longpoint.framing.stick;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longpoint.framing.stick.Stick.Joint;
 import longpoint.geometry.Plane;
 import longpoint.geometry.Point;
@@ -138,9 +139,14 @@ final class PlaneSticks {
   }
 
   private boolean mine(RoofLine line) {
+    return own(line).findFirst().isPresent();
+  }
+
+  /** The planes of this part that a line bounds. */
+  private Stream<RoofPlane> own(RoofLine line) {
     return line.planes().stream()
         .flatMap(id -> surface.plane(id).stream())
-        .anyMatch(p -> p.part().equals(part.id()));
+        .filter(p -> p.part().equals(part.id()));
   }
 
   /** Where a line square to the eave runs over a plane, as distances from the wall, rising. */
@@ -203,7 +209,7 @@ final class PlaneSticks {
     Point head = line.to().plan();
     Point edge = line.from().plan();
     Point foot = wallCrossing(edge, head).orElse(edge);
-    Side eave = plan.side(part, surface.plane(line.planes().get(0)).orElseThrow().edge());
+    Side eave = plan.side(part, own(line).findFirst().orElseThrow().edge());
     double tail = eave.reach() > 0 ? foot.distance(edge) * eave.overhang() / eave.reach() : 0;
     Joint atHead =
         kind == RafterKind.RIDGE
