@@ -51,6 +51,7 @@ public final class Framing {
     List<Problem> problems = new ArrayList<>(found.problems());
     problems.addAll(valleys.problems());
     problems.addAll(opened(found));
+    layouts.forEach(layout -> problems.addAll(RunLayout.check(layout.run(), shop)));
     problems.addAll(Ladders.check(plan, shop));
     return new FramingSet(
         marks.trusses(),

@@ -9,6 +9,7 @@ import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
+import longpoint.plan.Problem;
 import longpoint.plan.Side;
 
 /**
@@ -37,15 +38,46 @@ final class HipEnd {
   }
 
   /**
-   * Set-back the program chooses: the largest number of whole spacings that is not over the crew's
-   * usual limit and leaves the girder a flat top.
+   * The user's set-back if it leaves the girder a flat top, else the program's: the largest number
+   * of whole spacings that does so and is not over the crew's usual limit.
    *
    * @param limit longest set-back chosen without being asked
    */
-  static double chooseSetback(Run run, Bank bank, double limit) {
+  static double setback(Run run, Bank bank, double limit) {
+    double hipRun = run.hipRun(bank);
+    Optional<Double> asked = run.part().frame().hipSetback().filter(d -> d < hipRun);
+    if (asked.isPresent()) {
+      return asked.get();
+    }
     double spacing = run.part().frame().spacing();
-    double most = Math.min(limit, run.hipRun(bank) - run.part().frame().thickness());
+    double most = Math.min(limit, hipRun - run.part().frame().thickness());
     return Math.max(1, Math.floor(most / spacing)) * spacing;
+  }
+
+  /** Says so when a hip end is too short for its girder, or for the set-back that was asked. */
+  static Optional<Problem> check(Run run, Bank bank, double limit) {
+    double hipRun = run.hipRun(bank);
+    String where = run.bound(bank).side().orElseThrow().id();
+    String name = run.part().name();
+    if (setback(run, bank, limit) >= hipRun) {
+      return Optional.of(
+          Problem.warning(
+              where,
+              "The hip of " + name + " is too short for a hip girder; no jacks are laid out.",
+              "Frame this part with rafters."));
+    }
+    return run.part()
+        .frame()
+        .hipSetback()
+        .filter(d -> d >= hipRun)
+        .map(
+            d ->
+                Problem.warning(
+                    where,
+                    "The hip girder of "
+                        + name
+                        + " is set back past the end of the hip; a shorter set-back is used.",
+                    "Set it back less than the hip is long."));
   }
 
   /** Stations of hip girder and step-downs, from the end wall in. */

@@ -12,6 +12,7 @@ import longpoint.geometry.Point;
 import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices;
 import longpoint.plan.FrameChoices.Lookout;
+import longpoint.plan.Problem;
 
 /**
  * Every truss of one run: end trusses flush inside the end walls' outside faces, or a hip end;
@@ -31,6 +32,17 @@ public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
    */
   public static RunLayout lay(Run run, List<Meeting> meetings, Shop shop) {
     return new Layer(run, meetings, shop).lay();
+  }
+
+  /** Says where a hip end could not be laid out as asked. */
+  public static List<Problem> check(Run run, Shop shop) {
+    List<Problem> problems = new ArrayList<>();
+    for (Bank bank : List.of(Bank.START, Bank.END)) {
+      if (run.bound(bank).isEave()) {
+        HipEnd.check(run, bank, shop.hipSetback()).ifPresent(problems::add);
+      }
+    }
+    return problems;
   }
 
   private record Layer(Run run, List<Meeting> meetings, Shop shop) {
@@ -68,10 +80,7 @@ public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
     /** From the end in. */
     private List<Double> endStations(Bank bank, List<HipEnd> hips) {
       if (run.bound(bank).isEave()) {
-        double setback =
-            frame()
-                .hipSetback()
-                .orElseGet(() -> HipEnd.chooseSetback(run, bank, shop.hipSetback()));
+        double setback = HipEnd.setback(run, bank, shop.hipSetback());
         HipEnd hip = new HipEnd(run, bank, setback);
         List<Double> stations = hip.stations();
         if (!stations.isEmpty()) {

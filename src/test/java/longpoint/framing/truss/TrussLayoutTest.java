@@ -118,6 +118,16 @@ class TrussLayoutTest {
     assertThat(hip.quantity()).isEqualTo(4);
   }
 
+  /** Hips of a 28 ft house at equal slopes are 14 ft long; 15 ft back there is no flat left. */
+  @Test
+  void setbackPastTheHipIsSaid() {
+    Part part = Houses.box("eeee", 6, 528, 336);
+    FramingSet set =
+        Houses.solve(Houses.plan(part.withFrame(part.frame().withHipSetback(Optional.of(180.0)))));
+    assertThat(set.problems()).hasSize(2).allMatch(p -> p.message().contains("set back past"));
+    assertThat(mark(set, TrussKind.HIP_GIRDER, 0).quantity()).isEqualTo(2);
+  }
+
   @Test
   void hipGirderCarriesItsJacks() {
     Part part = Houses.box("eeee", 6, 528, 336);
