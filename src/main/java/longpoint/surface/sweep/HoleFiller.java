@@ -38,16 +38,24 @@ final class HoleFiller {
   /** Border of the holes that could not be tiled: tile edges beyond, or ~corner for stretches. */
   final IntList left = new IntList();
 
+  /** Edges of that border across which the hole has to grow. */
+  final IntList growing = new IntList();
+
   /** False when a border did not close. */
   boolean closed;
 
   /** Whether a hole whose corners all lie in line may be tiled. */
   private boolean evenFlat;
 
-  void fill(IntList open, IntList walls, double time, boolean takeFlat) {
+  /** Whether holes grow on all sides, where growing at one place has led nowhere. */
+  private boolean allRound;
+
+  void fill(IntList open, IntList walls, double time, int round) {
     now = time;
-    evenFlat = takeFlat;
+    evenFlat = round == Mending.GROWTHS + Mending.ALL_ROUND;
+    allRound = round >= Mending.GROWTHS;
     left.clear();
+    growing.clear();
     closed = true;
     border(open, walls);
     for (int i = 0; i < from.size && closed; i++) {
@@ -190,13 +198,18 @@ final class HoleFiller {
     if (size == 2) {
       return close(ref[0], ref[1]);
     }
-    boolean spiked = false;
+    int grown = growing.size;
     for (int i = 0; i < size; i++) {
       roundness[i] = roundness(i, size);
-      spiked |= size > 3 && roundness[i] <= 0 && spike(i, size);
+      if (!evenFlat && size > 3 && roundness[i] <= 0) {
+        growAtSpike(i, size);
+      }
     }
-    if (spiked && !evenFlat) {
+    if (growing.size > grown) {
       leftSize = size;
+      if (allRound) {
+        growEverywhere();
+      }
       return false;
     }
     while (size > 3) {
@@ -208,6 +221,7 @@ final class HoleFiller {
       }
       if (best < 0) {
         leftSize = size;
+        growEverywhere();
         return false;
       }
       clip(best, size);
@@ -219,6 +233,7 @@ final class HoleFiller {
     }
     if (!evenFlat && !(clock.turn(ring[0], ring[1], ring[2], now) > 0)) {
       leftSize = 3;
+      growAcrossLongest();
       return false;
     }
     int t = tile(ring[0], ring[1], ring[2], ref[0], ref[1]);
@@ -273,9 +288,10 @@ final class HoleFiller {
     return turn / Math.max(longest, Double.MIN_NORMAL);
   }
 
-  /** The border turns back on itself and will cross itself just after. */
-  private boolean spike(int i, int size) {
-    int p = ring[i == 0 ? size - 1 : i - 1];
+  /** Where the border turns back on itself and will cross itself just after. */
+  private void growAtSpike(int i, int size) {
+    int before = i == 0 ? size - 1 : i - 1;
+    int p = ring[before];
     int v = ring[i];
     int n = ring[i + 1 == size ? 0 : i + 1];
     double x = front.x(v, now);
@@ -284,7 +300,36 @@ final class HoleFiller {
     double ay = front.y(p, now) - y;
     double bx = front.x(n, now) - x;
     double by = front.y(n, now) - y;
-    return ax * bx + ay * by > 0 && clock.inLine(p, v, n, now);
+    if (ax * bx + ay * by > 0 && clock.inLine(p, v, n, now)) {
+      boolean longerBefore = span(p, v) > span(v, n);
+      int longer = longerBefore ? ref[before] : ref[i];
+      int shorter = longerBefore ? ref[i] : ref[before];
+      growAcross(longer >= 0 ? longer : shorter);
+    }
+  }
+
+  private void growAcrossLongest() {
+    double ab = span(ring[0], ring[1]);
+    double bc = span(ring[1], ring[2]);
+    double ca = span(ring[2], ring[0]);
+    int longest = ab >= bc && ab >= ca ? 0 : bc >= ca ? 1 : 2;
+    if (ref[longest] >= 0 && !allRound) {
+      growAcross(ref[longest]);
+    } else {
+      growEverywhere();
+    }
+  }
+
+  private void growEverywhere() {
+    for (int k = 0; k < leftSize; k++) {
+      growAcross(ref[k]);
+    }
+  }
+
+  private void growAcross(int edge) {
+    if (edge >= 0) {
+      growing.add(edge);
+    }
   }
 
   private double span(int a, int b) {

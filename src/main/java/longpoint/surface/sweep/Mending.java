@@ -253,32 +253,41 @@ final class Mending {
         bareWallLater(front.prev[v]);
       }
     }
-    for (int round = 0; round <= GROWTHS; round++) {
+    for (int round = 0; round <= GROWTHS + ALL_ROUND; round++) {
       lift(from);
       from = taken.size;
-      filler.fill(open, walls, now, round == GROWTHS);
+      filler.fill(open, walls, now, round);
       if (filler.left.size == 0) {
         return filler.closed;
       }
       open.clear();
       walls.clear();
       wallRound++;
+      for (int i = 0; i < filler.growing.size; i++) {
+        int t = filler.growing.at[i] / 3;
+        // The slot may be that of a tile taken before and laid anew.
+        if (tiles.alive[t]) {
+          tiles.alive[t] = false;
+          taken.add(t);
+        }
+      }
       for (int i = 0; i < filler.left.size; i++) {
         int e = filler.left.at[i];
         if (e < 0) {
           addWall(~e);
         } else if (tiles.alive[e / 3]) {
-          // The slot may be that of a tile taken before and laid anew.
-          tiles.alive[e / 3] = false;
-          taken.add(e / 3);
+          open.add(e);
         }
       }
     }
     return false;
   }
 
-  /** How often a hole may grow before the step is given up. */
-  private static final int GROWTHS = 6;
+  /** How often a hole may grow at one place: a row of corners in line is taken in one by one. */
+  static final int GROWTHS = 256;
+
+  /** How often it may then grow on all sides before the step is given up. */
+  static final int ALL_ROUND = 8;
 
   /** Takes tiles away from the given place in the list on, and notes what they leave open. */
   private void lift(int first) {

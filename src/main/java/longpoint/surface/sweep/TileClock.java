@@ -7,12 +7,14 @@ final class TileClock {
   private final Sides sides;
   private final double grain;
   private final double still;
+  private final double rounding;
 
   TileClock(Front front, Tiles tiles, double reach) {
     this.front = front;
     this.tiles = tiles;
     this.sides = front.sides;
     this.grain = Contacts.GRAIN * reach;
+    this.rounding = 16 * Math.ulp(sides.diagonal);
     this.still = Front.STILL * sides.fastest();
   }
 
@@ -84,18 +86,22 @@ final class TileClock {
       return a1 < 0 || a2 < 0 ? 0 : Double.POSITIVE_INFINITY;
     }
     double inside = a1 * a1 - 4 * a0 * a2;
-    if (inside < -DOUBLE * a1 * a1) {
+    double blur = (DOUBLE + rounding / length) * a1 * a1;
+    if (inside < -blur) {
       return Double.POSITIVE_INFINITY;
     }
     // Three corners that come to one point: rounding under the root would cost half the digits.
-    double root = inside < DOUBLE * a1 * a1 ? 0 : Math.sqrt(inside);
+    double root = inside < blur ? 0 : Math.sqrt(inside);
     if (a1 < 0) {
       return 2 * a0 / (root - a1);
     }
     return a2 < 0 ? (a1 + root) / (-2 * a2) : Double.POSITIVE_INFINITY;
   }
 
-  /** Share of a1² below which the two roots of a quadratic are taken for one. */
+  /**
+   * Share of a1² below which the two roots of a quadratic are taken for one; to it comes what the
+   * rounding of coordinates makes of a short length.
+   */
   private static final double DOUBLE = 1e-13;
 
   /** Positive when three corners lie counter-clockwise now or, if they lie in line, just after. */

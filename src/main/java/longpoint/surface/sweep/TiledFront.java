@@ -53,18 +53,26 @@ final class TiledFront {
       agenda.set(t, clock.runsOut(t, 0));
     }
     double now = 0;
-    long rounds = 60L * front.sides.count + 1000;
+    int idle = 0;
     while (front.living > 0) {
-      if (agenda.isEmpty() || rounds-- == 0) {
+      double next = agenda.firstTime();
+      idle = next > now || front.ended > 0 ? 0 : idle + 1;
+      if (agenda.isEmpty() || idle > IDLE) {
         return anySide();
       }
-      now = Math.max(now, agenda.firstTime());
+      now = Math.max(now, next);
       if (!step(now)) {
         return front.trouble >= 0 ? front.trouble : anySide();
       }
     }
     return front.trouble;
   }
+
+  /**
+   * Steps at one time that may go by without a corner ending. Edges are swapped all at once, so a
+   * handful is usual; tiles that keep running out in a circle would go on for ever.
+   */
+  private static final int IDLE = 200;
 
   private boolean step(double now) {
     mending.open(now);
