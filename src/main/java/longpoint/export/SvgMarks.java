@@ -29,31 +29,49 @@ final class SvgMarks implements MarkVisitor {
   private final Writer out;
   private final Bounds paper;
   private final double penScale;
+  private final String idStart;
   private final Map<String, Integer> used = new HashMap<>();
   private Layer current;
 
   /**
    * @param paper what is shown, in millimetres, y up
    * @param penScale millimetres of the file to a millimetre of pen or lettering
+   * @param idStart what every id begins with, may be empty
    */
-  SvgMarks(Writer out, Bounds paper, double penScale) {
+  SvgMarks(Writer out, Bounds paper, double penScale, String idStart) {
     this.out = out;
     this.paper = paper;
     this.penScale = penScale;
+    this.idStart = idStart;
   }
 
+  /** Begins a file of its own, as large as the paper. */
   void open(String title) {
-    String width = number(paper.width());
-    String height = number(paper.height());
     line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
+    String size = "width=\"%smm\" height=\"%smm\"";
+    begin(String.format(Locale.ROOT, size, number(paper.width()), number(paper.height())));
+    line("<title>%s</title>", XmlText.escaped(title));
+    sheet();
+  }
+
+  /** Begins an element of another file, which says how large it is shown. */
+  void openInside(String title) {
+    begin("role=\"img\" aria-label=\"" + XmlText.escaped(title) + "\"");
+    sheet();
+  }
+
+  private void begin(String attributes) {
     line(
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"%smm\" height=\"%smm\""
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" %s"
             + " viewBox=\"0 0 %s %s\" font-family=\"Arial, 'Liberation Sans', Helvetica,"
             + " sans-serif\" stroke-linecap=\"round\" stroke-linejoin=\"round\">",
-        width, height, width, height);
-    line("<title>%s</title>", XmlText.escaped(title));
-    line("<rect id=\"paper\" width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>", width, height);
-    used.put("paper", 1);
+        attributes, number(paper.width()), number(paper.height()));
+  }
+
+  private void sheet() {
+    line(
+        "<rect id=\"%s\" width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>",
+        unique("paper"), number(paper.width()), number(paper.height()));
   }
 
   void close() {
@@ -201,7 +219,7 @@ final class SvgMarks implements MarkVisitor {
   /** The name itself the first time, then with two full stops and a number. */
   private String unique(String name) {
     int count = used.merge(name, 1, Integer::sum);
-    return count == 1 ? name : unique(name + ".." + count);
+    return count == 1 ? idStart + name : unique(name + ".." + count);
   }
 
   private String chain(List<Point> points) {

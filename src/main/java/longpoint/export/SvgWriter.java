@@ -38,9 +38,29 @@ public final class SvgWriter {
    * @throws IOException if the stream cannot be written
    */
   public static void write(Page page, OutputStream out) throws IOException {
-    Bounds paper = new Bounds(0, 0, page.widthMm(), page.heightMm());
-    String title = page.number().isEmpty() ? page.title() : page.number() + " " + page.title();
-    write(title, page.marks(), paper, 1, out);
+    write(title(page), page.marks(), paper(page), 1, out);
+  }
+
+  /**
+   * Writes a page as an element for the inside of another file, as wide as that file makes it.
+   *
+   * @param idStart what its ids begin with, so that several pages can stand in one file; an XML
+   *     name
+   */
+  static void writeInside(Page page, String idStart, Writer out) {
+    SvgMarks svg = new SvgMarks(out, paper(page), 1, idStart);
+    svg.openInside(title(page));
+    page.marks().forEach(m -> m.accept(svg));
+    svg.close();
+  }
+
+  /** The page's number and title, as one line. */
+  static String title(Page page) {
+    return page.number().isEmpty() ? page.title() : page.number() + " " + page.title();
+  }
+
+  private static Bounds paper(Page page) {
+    return new Bounds(0, 0, page.widthMm(), page.heightMm());
   }
 
   /**
@@ -66,7 +86,7 @@ public final class SvgWriter {
       throws IOException {
     Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
     try {
-      SvgMarks svg = new SvgMarks(writer, paper, penScale);
+      SvgMarks svg = new SvgMarks(writer, paper, penScale, "");
       svg.open(title);
       marks.forEach(m -> m.accept(svg));
       svg.close();

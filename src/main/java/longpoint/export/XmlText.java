@@ -16,6 +16,15 @@ final class XmlText {
     return out.toString();
   }
 
+  /** Plain text, only the characters replaced that no file should carry. */
+  static String allowed(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints()
+        .map(c -> c == '\t' || c == '\n' || c == '\r' ? ' ' : c)
+        .forEach(c -> out.appendCodePoint(allowed(c) ? c : REPLACEMENT));
+    return out.toString();
+  }
+
   private static void append(StringBuilder out, int c) {
     switch (c) {
       case '&' -> out.append("&amp;");

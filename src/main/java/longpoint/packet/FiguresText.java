@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import longpoint.pipeline.Design;
 import longpoint.plan.Part;
+import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.surface.LineFigures;
 import longpoint.surface.LineKind;
@@ -43,9 +44,13 @@ public final class FiguresText {
     return text.out.toString();
   }
 
+  /** What a plan is called on whatever is made of it. */
+  static String title(Plan plan) {
+    return plan.title().isBlank() ? "Untitled plan" : plan.title();
+  }
+
   private void heading() {
-    String title = design.plan().title();
-    out.heading(title.isBlank() ? "Untitled plan" : title);
+    out.heading(title(design.plan()));
     out.heading(
         switch (unit) {
           case INCH -> "Lengths in feet and inches to the nearest 1/16 in, on top of the framing.";

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import longpoint.drawing.Page;
 import longpoint.export.DxfWriter;
+import longpoint.export.PdfWriter;
 import longpoint.export.SvgWriter;
 import longpoint.pipeline.Design;
 import longpoint.plan.Plan;
@@ -21,9 +22,9 @@ import longpoint.sheets.PlanSheet;
 import longpoint.units.LengthUnit;
 
 /**
- * Writes every output of a design to a folder: the sheets as SVG, the plan in real size as DXF, the
- * figures as text and as JSON, and the plan itself. Files of the same names are written over,
- * others in the folder are left alone. The same design gives the same bytes.
+ * Writes every output of a design to a folder: the sheets as SVG and together as PDF, the plan in
+ * real size as DXF, the figures as text and as JSON, and the plan itself. Files of the same names
+ * are written over, others in the folder are left alone. The same design gives the same bytes.
  */
 public final class Packet {
   private final Path folder;
@@ -53,6 +54,7 @@ public final class Packet {
     Files.createDirectories(folder);
     PlanSheet sheet = PlanSheet.of(design.plan(), design.surface(), paper);
     packet.sheets(sheet);
+    packet.pdf(design, sheet.pages());
     packet.model(design, sheet);
     packet.figures(design);
     packet.plan(design.plan());
@@ -83,6 +85,11 @@ public final class Packet {
       String number = page.number().toLowerCase(Locale.ROOT);
       write("-" + baseName(number) + ".svg", out -> SvgWriter.write(page, out));
     }
+  }
+
+  private void pdf(Design design, List<Page> pages) throws IOException {
+    String title = FiguresText.title(design.plan());
+    write("-sheets.pdf", out -> PdfWriter.write(pages, title, out));
   }
 
   private void model(Design design, PlanSheet sheet) throws IOException {

@@ -1,0 +1,113 @@
+package longpoint.export;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.zip.CRC32;
+import longpoint.drawing.Page;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences.PRINT_SCALING;
+
+/**
+ * Writes all sheets into one PDF, each on paper of its own size: a millimetre of a sheet is a
+ * millimetre of paper, and the print dialogue is asked not to shrink it.
+ *
+ * <p>Lines, lettering and tints are drawn as such, in the widths, dashes and colours of the SVG
+ * files. Lettering can be searched and copied; the letters used are in the file. Every sheet has a
+ * bookmark. No script, link, form or outside file; no clock, so the same sheets give the same
+ * bytes.
+ */
+public final class PdfWriter {
+  private PdfWriter() {}
+
+  /**
+   * Writes the sheets in order. The stream is flushed, not closed.
+   *
+   * @param pages at least one
+   * @param title of the file, any text
+   * @throws IOException if the stream cannot be written
+   */
+  public static void write(List<Page> pages, String title, OutputStream out) throws IOException {
+    if (pages.isEmpty()) {
+      throw new IllegalArgumentException("a PDF needs a sheet");
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (PDDocument document = new PDDocument()) {
+      about(document, title);
+      bookmarks(document, pages, sheets(document, pages));
+      document.setDocumentId(fingerprint(document));
+      document.save(bytes);
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+    bytes.writeTo(out);
+    out.flush();
+  }
+
+  private static void about(PDDocument document, String title) {
+    PDDocumentInformation about = document.getDocumentInformation();
+    about.setTitle(XmlText.allowed(title));
+    about.setCreator("Longpoint");
+    document.getDocumentCatalog().setLanguage("en");
+    PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
+    viewer.setDisplayDocTitle(true);
+    viewer.setPrintScaling(PRINT_SCALING.None);
+    document.getDocumentCatalog().setViewerPreferences(viewer);
+  }
+
+  private static List<PDPage> sheets(PDDocument document, List<Page> pages) throws IOException {
+    PdfLettering lettering = PdfLettering.in(document);
+    List<PDPage> sheets = new ArrayList<>();
+    for (Page page : pages) {
+      float width = (float) (page.widthMm() * PdfMarks.POINTS_PER_MM);
+      float height = (float) (page.heightMm() * PdfMarks.POINTS_PER_MM);
+      PDPage sheet = new PDPage(new PDRectangle(width, height));
+      document.addPage(sheet);
+      sheets.add(sheet);
+      try (PDPageContentStream content = new PDPageContentStream(document, sheet)) {
+        PdfMarks marks = new PdfMarks(content, lettering);
+        page.marks().forEach(m -> m.accept(marks));
+      }
+    }
+    return sheets;
+  }
+
+  private static void bookmarks(PDDocument document, List<Page> pages, List<PDPage> sheets) {
+    PDDocumentOutline outline = new PDDocumentOutline();
+    document.getDocumentCatalog().setDocumentOutline(outline);
+    for (int i = 0; i < pages.size(); i++) {
+      PDPageFitDestination whole = new PDPageFitDestination();
+      whole.setPage(sheets.get(i));
+      PDOutlineItem item = new PDOutlineItem();
+      item.setTitle(XmlText.allowed(SvgWriter.title(pages.get(i))));
+      item.setDestination(whole);
+      outline.addLast(item);
+    }
+  }
+
+  /** The file's id from what is drawn, where the library would take the clock. */
+  private static long fingerprint(PDDocument document) throws IOException {
+    CRC32 sum = new CRC32();
+    for (PDPage page : document.getPages()) {
+      sum.update(page.getMediaBox().toString().getBytes(StandardCharsets.UTF_8));
+      try (InputStream content = page.getContents()) {
+        sum.update(content.readAllBytes());
+      }
+    }
+    return sum.getValue();
+  }
+}
