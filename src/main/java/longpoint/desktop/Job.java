@@ -38,10 +38,14 @@ public final class Job implements AutoCloseable {
     }
   }
 
+  /** A picture and what had been asked for. */
+  private record Answer(Question question, Picture picture) {}
+
   private final ToolRunner runner;
-  private final Engine<Question, Picture> engine;
+  private final Engine<Question, Answer> engine;
   private final List<Runnable> pictureListeners = new CopyOnWriteArrayList<>();
   private Question asked;
+  private Optional<Question> answered = Optional.empty();
   private double unitsPerMm = 1;
   private Picture picture;
   private Optional<Path> file = Optional.empty();
@@ -62,7 +66,7 @@ public final class Job implements AutoCloseable {
     private Question solved;
     private Design last;
 
-    Picture answer(Question question) {
+    Answer answer(Question question) {
       if (solved == null || !solved.sameDesign(question)) {
         last =
             switch (question.depth()) {
@@ -78,7 +82,8 @@ public final class Job implements AutoCloseable {
       marks.addAll(view.roof());
       marks.addAll(view.dimensions());
       marks.addAll(view.labels());
-      return new Picture(last, new Drawing(view.title(), marks), question.unitsPerMm());
+      return new Answer(
+          question, new Picture(last, new Drawing(view.title(), marks), question.unitsPerMm()));
     }
   }
 
@@ -97,9 +102,10 @@ public final class Job implements AutoCloseable {
     ask();
   }
 
-  private void arrived(Picture answer) {
+  private void arrived(Answer answer) {
     failure = Optional.empty();
-    picture = answer;
+    answered = Optional.of(answer.question());
+    picture = answer.picture();
     pictureListeners.forEach(Runnable::run);
   }
 
@@ -121,9 +127,9 @@ public final class Job implements AutoCloseable {
     return picture;
   }
 
-  /** Whether the picture shows the plan as it stands now. */
+  /** Whether the picture shows all there is to know of the plan as it stands now. */
   public boolean isUpToDate() {
-    return picture.design().plan() == runner.shown() || failure.isPresent();
+    return failure.isPresent() || answered.filter(asked::sameDesign).isPresent();
   }
 
   /** What broke the engine on the newest plan; a bug, but no reason to lose the plan. */

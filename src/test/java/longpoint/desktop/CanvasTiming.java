@@ -37,6 +37,7 @@ public final class CanvasTiming {
           () -> {
             canvas.setSize(1920, 1080);
             canvas.fit();
+            window.window().catalogue().task("view.frame").perform();
             Graphics2D g = image.createGraphics();
             g.setClip(0, 0, 1920, 1080);
             time("frame afresh (plan or view changed)", () -> canvas.paintAfresh(g));
