@@ -41,7 +41,12 @@ public record Meeting(
 
   /** Whether the lower run's trusses lose their wall along the mouth and hang on a girder. */
   public boolean needsGirder() {
-    return manner == Manner.THROUGH && lower.bound(bank).isEave();
+    return manner == Manner.THROUGH && lower.bound(bank).isEave() && endsAtWall();
+  }
+
+  /** Whether the wing ends at the lower run's wall, as against inside it like a dormer. */
+  public boolean endsAtWall() {
+    return Math.abs(depth) < lower.part().frame().thickness();
   }
 
   /** Whether it is at this end of this run that the girder or the last truss of the wing stands. */

@@ -65,7 +65,21 @@ public final class RunFinder {
       problems.add(notSquare(wing, join));
       meeting = skew(wing, join, runs);
     }
+    meeting
+        .filter(m -> m.manner() == Manner.THROUGH && !m.endsAtWall())
+        .ifPresent(m -> problems.add(inside(m)));
     meeting.ifPresent(meetings::add);
+  }
+
+  private static Problem inside(Meeting m) {
+    return Problem.warning(
+        m.upper().id(),
+        "Part "
+            + m.upper().part().name()
+            + " stands inside "
+            + m.lower().part().name()
+            + ", so no girder at its wall carries the cut trusses or rafters there.",
+        "Lay it over the roof, or have the opening designed by an engineer.");
   }
 
   private static boolean isOpen(Bound bound) {

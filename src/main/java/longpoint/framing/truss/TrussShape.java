@@ -92,21 +92,41 @@ public record TrussShape(List<Segment> chords, List<Segment> webs) {
 
   /** Posts under every corner of the top edge and at even steps between, with diagonals. */
   private static List<Segment> panels(Profile p, Shop shop) {
-    List<Double> posts = new ArrayList<>();
-    double step = p.span() / Math.max(1, Math.ceil(p.span() / (shop.kingPost() / 2)));
-    for (double v = step; v < p.span() - step / 2; v += step) {
-      posts.add(v);
-    }
+    List<Double> posts = posts(p, shop.kingPost() / 2);
     List<Segment> webs = new ArrayList<>();
-    double before = 0;
-    for (double v : posts) {
-      webs.add(post(p, v));
-      webs.add(p.topAt(v) >= p.topAt(before) ? web(p, v, before) : web(p, before, v));
-      before = v;
+    for (int i = 0; i + 1 < posts.size(); i++) {
+      double a = posts.get(i);
+      double b = posts.get(i + 1);
+      double low = p.topAt(a) <= p.topAt(b) ? a : b;
+      double high = low == a ? b : a;
+      if (i > 0) {
+        webs.add(post(p, a));
+      }
+      boolean slender = p.topAt(low) < p.topAt(high) / 2;
+      if (!slender || (low > 0 && low < p.span())) {
+        // From a low heel a diagonal would only run along the chord.
+        webs.add(web(p, high, low));
+      }
     }
-    webs.add(
-        p.topAt(p.span()) >= p.topAt(before) ? web(p, p.span(), before) : web(p, before, p.span()));
     return webs;
+  }
+
+  /** Both bearings, the corners between them, and even steps no longer than a panel. */
+  private static List<Double> posts(Profile p, double panel) {
+    List<Double> fixed = new ArrayList<>();
+    fixed.add(0.0);
+    p.top().stream().map(Point::x).filter(v -> v > 0 && v < p.span()).forEach(fixed::add);
+    fixed.add(p.span());
+    List<Double> posts = new ArrayList<>();
+    for (int i = 0; i + 1 < fixed.size(); i++) {
+      double length = fixed.get(i + 1) - fixed.get(i);
+      int steps = (int) Math.max(1, Math.ceil(length / panel));
+      for (int k = 0; k < steps; k++) {
+        posts.add(fixed.get(i) + length * k / steps);
+      }
+    }
+    posts.add(p.span());
+    return posts;
   }
 
   private static double peak(Profile p) {

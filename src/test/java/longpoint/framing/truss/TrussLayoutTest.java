@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import longpoint.framing.FramingSet;
 import longpoint.framing.Houses;
+import longpoint.framing.valley.ValleySet;
+import longpoint.plan.Extras;
 import longpoint.plan.FrameChoices;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
@@ -202,6 +204,35 @@ class TrussLayoutTest {
     assertThat(Math.min(hung.tailLow(), hung.tailHigh())).isZero();
     assertThat(Math.max(hung.tailLow(), hung.tailHigh())).isEqualTo(16);
     assertThat(set.valleySets().get(0).shift()).isZero();
+  }
+
+  private static Plan dormer(Join.Method method) {
+    return Houses.plan(
+            Houses.box("egeg", 8, 480, 336),
+            Houses.part("dormer", 160, "geoe", 8, 200, 40, 280, 40, 280, 100, 200, 100))
+        .withJoins(List.of(new Join("dormer", "main", method, Join.MadeFor.FRAME, Extras.NONE)));
+  }
+
+  /**
+   * A dormer that ends 100 in up the main plane, by hand: ridge 160 + 4.5 + 40 × 2/3 = 191.167;
+   * main deck at x: 101.625 + 2x/3 + 0.601, so apex 133.411; first valley truss 24 in on less the
+   * shift 0.5 / sin 33.69° = 0.901.
+   */
+  @Test
+  void dormer() {
+    ValleySet set = Houses.solve(dormer(Join.Method.OVERLAY)).valleySets().get(0);
+    assertThat(set.last()).isEqualTo(100, within(1e-9));
+    assertThat(set.apex().x()).isEqualTo(133.411, within(0.001));
+    assertThat(set.trusses()).hasSize(1);
+    assertThat(set.trusses().get(0).x()).isEqualTo(124 - 0.901, within(0.001));
+    assertThat(set.trusses().get(0).length()).isEqualTo(2 * (133.411 - 123.099), within(0.003));
+  }
+
+  @Test
+  void dormerFramedThroughHasNoGirderAtTheWall() {
+    FramingSet set = Houses.solve(dormer(Join.Method.THROUGH));
+    assertThat(set.girders()).isEmpty();
+    assertThat(set.problems()).anyMatch(p -> p.message().contains("stands inside"));
   }
 
   /** An existing house is not framed again, and cutting it open is warned of. */
