@@ -41,7 +41,9 @@ public final class FiguresJson {
     root.set("surface", surface(design));
     root.set("framing", RecordsJson.of(design.framing()).without("problems"));
     root.set("deck", DeckJson.deck(design.deck()));
-    root.putObject("field").set("chalk", DeckJson.chalk(design.chalk()));
+    ObjectNode field = root.putObject("field");
+    field.set("chalk", DeckJson.chalk(design.chalk()));
+    field.set("takeOff", RecordsJson.of(design.takeOff()).without("problems"));
     return print(root);
   }
 

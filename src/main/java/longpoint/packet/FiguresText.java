@@ -40,6 +40,7 @@ public final class FiguresText {
     text.hipsAndValleys();
     text.lineTotals();
     FramingText.write(design.framing(), text.unit, text.out);
+    TakeOffText.write(design.takeOff(), text.unit, text.out);
     DeckText.write(design.deck(), design.chalk(), text.unit, text.out);
     return text.out.toString();
   }
