@@ -11,7 +11,7 @@ import java.util.Arrays;
  * point; it does not know when they meet. That is found by {@link WholeFront}.
  *
  * <p>Conventions at meetings, where more than one roof could be drawn, are laid down in
- * docs/decisions/0010-what-the-sweep-decides.md.
+ * docs/decisions/0003-what-the-sweep-decides.md.
  */
 final class Front {
   /**
