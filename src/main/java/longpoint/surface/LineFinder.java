@@ -137,17 +137,23 @@ final class LineFinder {
         && roof.sides().stream().allMatch(s -> s.wall().distance(place) > 8 * grain.place());
   }
 
-  /** An abutment is flashed whether or not an overhang above hides it. */
+  /**
+   * A roof that stops against a wall is flashed whether or not an overhang above hides it; an open
+   * side stops so where it passes beneath the overhang of the roof it was meant to meet.
+   */
   private void abutments(Segment line, Standing in, Standing out) {
     if (!in.empty()) {
-      abutment(line, in.top(), out);
-      in.covered().forEach(p -> abutment(line, p, out));
+      abutment(line, in.top(), out, EdgeKind.ABUTMENT);
+      for (Piece hidden : in.covered()) {
+        abutment(line, hidden, out, EdgeKind.ABUTMENT);
+        abutment(line, hidden, out, EdgeKind.OPEN);
+      }
     }
   }
 
-  private void abutment(Segment line, Piece piece, Standing beyond) {
+  private void abutment(Segment line, Piece piece, Standing beyond, EdgeKind kind) {
     if (!beyond.holds(piece.id())
-        && sideAt(line, piece).filter(s -> s.kind() == EdgeKind.ABUTMENT).isPresent()) {
+        && sideAt(line, piece).filter(s -> s.kind() == kind).isPresent()) {
       add(LineKind.ABUTMENT, piece, line, piece);
     }
   }

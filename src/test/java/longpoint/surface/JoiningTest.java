@@ -42,6 +42,12 @@ class JoiningTest {
     // At the fascia, y = −17.5: d = (12 − 11.667) ÷ 10/12 = 0.4.
     assertThat(valley.from().x()).isCloseTo(168.4, within(1e-9));
     assertThat(roof.plane("wing/3").orElseThrow().coveredArea()).isPositive();
+    // From its fascia, 17.5 outside its wall, to where the planes meet over the main wall: d =
+    // 14.4.
+    assertThat(roof.lines(LineKind.ABUTMENT))
+        .hasSize(2)
+        .allSatisfy(l -> assertThat(l.from().y()).isCloseTo(0, within(1e-9)))
+        .allSatisfy(l -> assertThat(l.run()).isCloseTo(17.5 + 14.4, within(1e-9)));
   }
 
   /** The dormer's planes at 8 in 12 meet the main's 8 in 12 where 97 + ⅔y = 150 + ⅔d. */
