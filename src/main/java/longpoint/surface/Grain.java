@@ -21,8 +21,18 @@ record Grain(double place) {
    */
   private static final double LIFT = 4;
 
+  private static final double NEAR = 8;
+
   static Grain of(Bounds bounds) {
     return new Grain(SHARE * Math.max(bounds.width(), bounds.height()));
+  }
+
+  /**
+   * Two places that ought to lie on one line do so within this: each of the lines that were crossed
+   * to find them may be off by a grain or two.
+   */
+  double near() {
+    return NEAR * place;
   }
 
   double height(Plane a, Plane b) {

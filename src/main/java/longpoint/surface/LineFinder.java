@@ -125,7 +125,7 @@ final class LineFinder {
   }
 
   private boolean standsAlong(Segment line, Side side) {
-    double near = 8 * grain.place();
+    double near = grain.near();
     return (side.kind() == EdgeKind.EAVE || side.kind() == EdgeKind.GABLE)
         && side.wall().distance(line.from()) < near
         && side.wall().distance(line.to()) < near;
@@ -134,7 +134,7 @@ final class LineFinder {
   /** Within the walls, not along one: there two walls stand back to back. */
   private boolean inside(Point place, PartRoof roof) {
     return SimplePointInAreaLocator.isContained(Jts.coordinate(place), roof.walls())
-        && roof.sides().stream().allMatch(s -> s.wall().distance(place) > 8 * grain.place());
+        && roof.sides().stream().allMatch(s -> s.wall().distance(place) > grain.near());
   }
 
   /**
@@ -168,7 +168,7 @@ final class LineFinder {
   }
 
   private boolean lies(Segment line, Side side) {
-    double near = 8 * grain.place();
+    double near = grain.near();
     return Math.abs(-side.wall().offset(line.from()) - side.reach()) < near
         && Math.abs(-side.wall().offset(line.to()) - side.reach()) < near;
   }

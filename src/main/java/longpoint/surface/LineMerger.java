@@ -12,11 +12,6 @@ import longpoint.geometry.Segment;
 
 /** Makes one line of stretches that touch, lie straight, and lie between the same planes. */
 final class LineMerger {
-  /**
-   * Three ends lie straight when the middle one is off the line by no more than this many grains.
-   */
-  private static final double STRAIGHT = 8;
-
   private LineMerger() {}
 
   /** The stretches merged; the order of groups follows the kind and the planes. */
@@ -27,7 +22,7 @@ final class LineMerger {
       groups.computeIfAbsent(key, k -> new ArrayList<>()).add(s);
     }
     List<LineFinder.Stretch> merged = new ArrayList<>();
-    groups.values().forEach(g -> merged.addAll(mergeGroup(g, grain.place() * STRAIGHT)));
+    groups.values().forEach(g -> merged.addAll(mergeGroup(g, grain.near())));
     return merged;
   }
 

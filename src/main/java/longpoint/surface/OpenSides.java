@@ -25,7 +25,7 @@ final class OpenSides {
   }
 
   static List<Problem> check(Presence presence, List<RunOn> runsOn, LengthUnit unit, Grain grain) {
-    OpenSides open = new OpenSides(presence, unit, 8 * grain.place());
+    OpenSides open = new OpenSides(presence, unit, grain.near());
     for (int part = 0; part < presence.parts(); part++) {
       for (Side side : presence.roof(part).sides()) {
         if (side.kind() == EdgeKind.OPEN) {

@@ -18,9 +18,6 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Makes one region of cells that touch, with no corner that is not one. */
 final class Regions {
-  /** A corner is none when it is off the line between its neighbours by no more than this. */
-  private static final double STRAIGHT = 8;
-
   private Regions() {}
 
   /**
@@ -38,10 +35,10 @@ final class Regions {
     for (Region region : Jts.regions(together)) {
       List<Ring> holes =
           region.holes().stream()
-              .map(h -> tidy(h, ends, grain.place() * STRAIGHT))
+              .map(h -> tidy(h, ends, grain.near()))
               .sorted(Comparator.comparing(h -> h.corner(0), Regions::order))
               .toList();
-      regions.add(new Region(tidy(region.shell(), ends, grain.place() * STRAIGHT), holes));
+      regions.add(new Region(tidy(region.shell(), ends, grain.near()), holes));
     }
     regions.sort(Comparator.comparing(r -> r.shell().corner(0), Regions::order));
     return List.copyOf(regions);

@@ -56,9 +56,7 @@ final class RoofCheck {
       PartRoof roof, List<LineFinder.Stretch> lines, Grain grain) {
     for (LineFinder.Stretch line : lines) {
       boolean within = line.planes().stream().allMatch(p -> p.startsWith(roof.part() + "/"));
-      if (line.kind() == LineKind.STEP
-          && within
-          && !stands(roof, line.line(), 16 * grain.place())) {
+      if (line.kind() == LineKind.STEP && within && !stands(roof, line.line(), grain.near())) {
         return Optional.of(
             fault(
                 line.on().id(),
