@@ -7,8 +7,6 @@ import longpoint.plan.Side;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Finds overhangs of one part that reach over one another, as in a notch narrower than the two
@@ -45,7 +43,7 @@ final class Crowding {
         || !a.ground().getEnvelopeInternal().intersects(b.ground().getEnvelopeInternal())) {
       return;
     }
-    Geometry shared = OverlayNGRobust.overlay(a.ground(), b.ground(), OverlayNG.INTERSECTION);
+    Geometry shared = Overlay.intersection(a.ground(), b.ground(), grain);
     if (shared.getArea() > 4 * grain * shared.getLength()) {
       Side one = sides.get(Math.min(a.side(), b.side()));
       Side other = sides.get(Math.max(a.side(), b.side()));

@@ -18,7 +18,6 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.TopologyException;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.valid.IsValidOp;
 import org.locationtech.jts.operation.valid.TopologyValidationError;
 
@@ -255,7 +254,7 @@ final class PartSolver {
     List<Geometry> all = new ArrayList<>();
     all.add(polygon(drawn));
     strips(drawn).forEach(s -> all.add(s.ground()));
-    return OverlayNGRobust.union(all);
+    return Overlay.union(all, grain);
   }
 
   private Geometry walls() {
@@ -274,7 +273,7 @@ final class PartSolver {
     all.add(polygon(contour));
     strips(contour).forEach(s -> all.add(s.ground()));
     double apart = all.stream().mapToDouble(Geometry::getArea).sum();
-    Geometry together = OverlayNGRobust.union(all);
+    Geometry together = Overlay.union(all, grain);
     return apart - together.getArea() > grain * together.getLength();
   }
 

@@ -8,7 +8,6 @@ import longpoint.geometry.Segment;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Looks the joined roof over: what is seen fills the ground of all parts once, and within one part
@@ -38,7 +37,7 @@ final class RoofCheck {
 
   private static Optional<Problem> filled(
       Ground ground, List<Standing> standing, List<PartRoof> roofs, Grain grain) {
-    Geometry all = OverlayNGRobust.union(roofs.stream().map(PartRoof::own).toList());
+    Geometry all = Overlay.union(roofs.stream().map(PartRoof::own).toList(), grain.place());
     double seen = 0;
     for (int cell = 0; cell < standing.size(); cell++) {
       if (!standing.get(cell).empty()) {

@@ -9,8 +9,6 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Cuts the planes of a part back to its roof outline, where an eave starts so high that its base
@@ -24,7 +22,7 @@ record Trim(Contour contour, Polygon outline, double grain) {
     List<Piece> kept = new ArrayList<>();
     for (Piece piece : pieces) {
       Contour.Run run = run(piece.side());
-      for (Polygon inside : polygons(piece.ground(), outline, OverlayNG.INTERSECTION)) {
+      for (Polygon inside : polygons(Overlay.intersection(piece.ground(), outline, grain))) {
         if (run.spare() >= -grain) {
           kept.add(piece.over(inside));
         } else {
@@ -37,8 +35,9 @@ record Trim(Contour contour, Polygon outline, double grain) {
 
   private void cutAtFascia(Piece piece, Contour.Run run, List<Piece> pieces, List<Piece> kept) {
     Polygon within = within(run);
-    polygons(piece.ground(), within, OverlayNG.INTERSECTION).forEach(p -> kept.add(piece.over(p)));
-    for (Polygon lost : polygons(piece.ground(), within, OverlayNG.DIFFERENCE)) {
+    polygons(Overlay.intersection(piece.ground(), within, grain))
+        .forEach(p -> kept.add(piece.over(p)));
+    for (Polygon lost : polygons(Overlay.difference(piece.ground(), within, grain))) {
       inherit(lost, heirs(pieces, piece.side(), lost), kept);
     }
   }
@@ -50,8 +49,8 @@ record Trim(Contour contour, Polygon outline, double grain) {
     }
     Piece heir = heirs.get(0);
     Polygon within = within(run(heir.side()));
-    polygons(lost, within, OverlayNG.INTERSECTION).forEach(p -> kept.add(heir.over(p)));
-    for (Polygon rest : polygons(lost, within, OverlayNG.DIFFERENCE)) {
+    polygons(Overlay.intersection(lost, within, grain)).forEach(p -> kept.add(heir.over(p)));
+    for (Polygon rest : polygons(Overlay.difference(lost, within, grain))) {
       inherit(rest, heirs.subList(1, heirs.size()), kept);
     }
   }
@@ -106,8 +105,7 @@ record Trim(Contour contour, Polygon outline, double grain) {
     return found;
   }
 
-  private List<Polygon> polygons(Geometry a, Geometry b, int operation) {
-    Geometry result = OverlayNGRobust.overlay(a, b, operation);
+  private List<Polygon> polygons(Geometry result) {
     List<Polygon> out = new ArrayList<>();
     for (int i = 0; i < result.getNumGeometries(); i++) {
       if (result.getGeometryN(i) instanceof Polygon p && p.getArea() > grain * p.getLength()) {

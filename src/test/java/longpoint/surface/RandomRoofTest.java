@@ -25,25 +25,20 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 class RandomRoofTest {
   private static final int HOUSES = 240;
 
-  /** Every roof obeys the laws or says that it does not; few say so. */
+  /** Every roof obeys the laws; now and then the sweep gives a part up and says so. */
   @Test
   void roofsObeyTheLaws() {
     int given = 0;
     for (long seed = 1; seed <= HOUSES; seed++) {
       RoofSurface roof = Roof.solve(RandomRun.plan(seed));
-      boolean trouble =
-          roof.problems().stream()
-              .anyMatch(
-                  p ->
-                      p.level() == Problem.Level.ERROR
-                          && (p.message().contains("do not build")
-                              || p.message().contains("worked out")));
-      given += trouble ? 1 : 0;
-      if (!trouble) {
-        RoofLaws.check(roof);
-      }
+      RoofLaws.check(roof);
+      given += roof.problems().stream().anyMatch(RandomRoofTest::givesUp) ? 1 : 0;
     }
     assertThat(given).isLessThanOrEqualTo(HOUSES / 50);
+  }
+
+  private static boolean givesUp(Problem problem) {
+    return problem.level() == Problem.Level.ERROR && problem.message().contains("worked out");
   }
 
   /**
