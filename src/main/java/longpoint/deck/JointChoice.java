@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * The end joints of one strip: a shortest walk from its left end to its right, every step at most a
  * sheet long, every stop on a support and clear of the joints of the course below. A stop off the
- * plane's rhythm costs more than a piece, a piece too short to span two bays costs part of one.
+ * plane's rhythm costs more than a piece, a piece too short to span two bays part of one.
  *
  * <p>Where no such walk exists the rules give way in this order, and the result says so:
  *
@@ -40,7 +40,7 @@ record JointChoice(double[] joints, Kept kept) {
   private static final double SAME_COST = 1e-6;
   private static final double PIECE = 1;
   private static final double OFF_RHYTHM = 1.5;
-  private static final double SHORT_PIECE = 0.75;
+  private static final double SHORT_PIECE = 0.25;
 
   /** A tip at a hip or valley that a nail would split; worth moving a joint or two for. */
   private static final double TIP = 4;
@@ -128,11 +128,12 @@ record JointChoice(double[] joints, Kept kept) {
     return joints.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
+  /** Sheets are strong over two bays or more; the shorter a piece, the worse. */
   private static double tooShort(double step, Panel panel) {
-    if (step >= panel.shortest() - panel.rounding()) {
-      return 0;
+    if (step < panel.shortest() / 2) {
+      return TIP;
     }
-    return step < panel.shortest() / 2 ? TIP : SHORT_PIECE;
+    return SHORT_PIECE * Math.max(0, 2 - step / panel.shortest());
   }
 
   private static double stopCost(double u, double[] rhythm, Panel panel) {

@@ -60,7 +60,7 @@ public record Panel(double thickness, double width, double length) {
     return width / 2;
   }
 
-  /** A piece narrower than this along the eave cannot span two bays (common practice: 24 in). */
+  /** No piece is narrower than this along the eave if it can be helped (common practice: 24 in). */
   public double shortest() {
     return width / 2;
   }

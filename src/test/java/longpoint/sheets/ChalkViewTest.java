@@ -82,4 +82,32 @@ class ChalkViewTest {
     chalk.get(0).lines().forEach(l -> assertThat(words).contains(l.label()));
     assertThat(words).noneMatch(w -> w.equals("…"));
   }
+
+  /** As many outlines as pieces of sheets that are cut, and every cut sheet has its number. */
+  @Test
+  void drawsEverySheetThatIsCut() {
+    DeckPlan deck = HIP.lay();
+    List<Page> pages = CuttingPages.of(HIP.plan(), HIP.surface(), deck, Paper.LETTER);
+    List<String> words = new ArrayList<>();
+    long outlines = 0;
+    for (Page page : pages) {
+      texts(page.marks()).forEach(t -> words.add(t.text()));
+      for (Mark mark : page.marks()) {
+        if (mark instanceof Mark.Group group) {
+          outlines +=
+              group.marks().stream()
+                  .filter(m -> m instanceof Mark.Path p && p.layer().equals(Layers.DECK))
+                  .count();
+        }
+      }
+    }
+    long cut = 0;
+    for (var sheet : deck.stock().get(0).sheets()) {
+      if (sheet.pieces().stream().noneMatch(p -> p.cut().equals("whole"))) {
+        cut += sheet.pieces().size();
+        assertThat(words).contains("No. " + sheet.number());
+      }
+    }
+    assertThat(outlines).isEqualTo(cut);
+  }
 }
