@@ -6,6 +6,9 @@ import longpoint.geometry.Ring;
 
 /** What makes an outline unfit to be swept, found before the sweep and said with a cure. */
 final class Flaws {
+  /** Up to so many sides every pair is looked at. */
+  private static final int PAIRWISE = 256;
+
   private Flaws() {}
 
   /** The first flaw, or null. */
@@ -19,7 +22,15 @@ final class Flaws {
           0, "there are " + sides + " walls but " + speeds.length + " slopes: give each its own");
     }
     SweepResult.Failed bad = badSpeed(speeds);
-    return bad != null ? bad : badRing(rings);
+    bad = bad != null ? bad : badRing(rings);
+    if (bad != null || sides > PAIRWISE) {
+      return bad;
+    }
+    int crossed = Crossings.first(rings, sides);
+    return crossed < 0
+        ? null
+        : new SweepResult.Failed(
+            crossed, "this wall touches or crosses another: move one of its corners");
   }
 
   private static SweepResult.Failed badSpeed(double[] speeds) {

@@ -36,7 +36,13 @@ final class Paving {
     return next < sides.given ? next : sides.corner[next];
   }
 
+  /** Joins the tiles edge to edge. False if they overlap, miss a piece or do not fit together. */
   private boolean join() {
+    for (int t = 0; t < tiles.count; t++) {
+      if (!(cross(tiles.corner[3 * t], tiles.corner[3 * t + 1], tiles.corner[3 * t + 2]) > 0)) {
+        return false;
+      }
+    }
     int edges = 3 * tiles.count;
     int room = Integer.highestOneBit(Math.max(8, edges)) << 1;
     int[] drawer = new int[room];

@@ -119,6 +119,10 @@ class SweepTest {
   void anOutlineThatCrossesItselfIsRefused() {
     Ring bow = Ring.of(0, 0, 10, 0, 10, 4, 4, -3, 0, 10);
     assertThat(solve(bow, 1, 1, 1, 1, 1)).isInstanceOf(SweepResult.Failed.class);
+    assertThat(solve(Ring.of(0, 0, 8, 0, 8, 6, 4, 0, 0, 6), 1, 1, 1, 1, 1))
+        .isEqualTo(
+            new SweepResult.Failed(
+                0, "this wall touches or crosses another: move one of its corners"));
     Ring twice = Ring.of(0, 0, 10, 0, 10, 10, 0, 10, 3, 3, 7, 3, 7, 7, 3, 7);
     assertThat(solve(twice, 1, 1, 1, 1, 1, 1, 1, 1)).isInstanceOf(SweepResult.Failed.class);
   }
