@@ -87,12 +87,27 @@ public final class Job implements AutoCloseable {
     }
   }
 
+  /** A changed plan is sketched first, so that its roof is seen while the rest is worked out. */
   private void ask() {
-    Depth depth = runner.previewing() ? Depth.SKETCH : Depth.WHOLE;
-    Question now = new Question(runner.shown(), depth, unitsPerMm);
-    if (asked == null || !now.sameDesign(asked) || unitsPerMm != asked.unitsPerMm()) {
-      asked = now;
-      engine.ask(now);
+    Plan shown = runner.shown();
+    if (asked == null || shown != asked.plan()) {
+      ask(new Question(shown, Depth.SKETCH, unitsPerMm));
+    } else if (unitsPerMm != asked.unitsPerMm()) {
+      ask(new Question(shown, asked.depth(), unitsPerMm));
+    } else {
+      goOn();
+    }
+  }
+
+  private void ask(Question question) {
+    asked = question;
+    engine.ask(question);
+  }
+
+  /** From the sketch to the whole, unless a gesture is about to change the plan again. */
+  private void goOn() {
+    if (isSketch() && answered.filter(asked::sameDesign).isPresent() && !runner.previewing()) {
+      ask(new Question(asked.plan(), Depth.WHOLE, unitsPerMm));
     }
   }
 
@@ -107,6 +122,7 @@ public final class Job implements AutoCloseable {
     answered = Optional.of(answer.question());
     picture = answer.picture();
     pictureListeners.forEach(Runnable::run);
+    goOn();
   }
 
   private void failed(Throwable broken) {
@@ -129,7 +145,13 @@ public final class Job implements AutoCloseable {
 
   /** Whether the picture shows all there is to know of the plan as it stands now. */
   public boolean isUpToDate() {
-    return failure.isPresent() || answered.filter(asked::sameDesign).isPresent();
+    boolean deepEnough = runner.previewing() || !isSketch();
+    return failure.isPresent() || deepEnough && answered.filter(asked::sameDesign).isPresent();
+  }
+
+  /** Whether the picture holds roof and frame alone, with the rest still to come. */
+  public boolean isSketch() {
+    return answered.filter(q -> q.depth() == Depth.SKETCH).isPresent();
   }
 
   /** What broke the engine on the newest plan; a bug, but no reason to lose the plan. */

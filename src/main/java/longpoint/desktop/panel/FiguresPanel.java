@@ -24,7 +24,16 @@ import net.miginfocom.swing.MigLayout;
 public final class FiguresPanel extends JPanel {
   private static final long serialVersionUID = 1;
   private final DefaultListModel<Figure> model = new DefaultListModel<>();
-  private final JList<Figure> list = new JList<>(model);
+  private final JList<Figure> list =
+      new JList<>(model) {
+        private static final long serialVersionUID = 1;
+
+        /** Rows are as wide as the panel: a long name is cut, never a figure. */
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+          return true;
+        }
+      };
   private final Words empty = new Words(Words.Rank.QUIET, Texts.of("figures.none"));
   private transient List<Figure> shown = List.of();
 
@@ -67,10 +76,12 @@ public final class FiguresPanel extends JPanel {
     private final Words small = new Words(Words.Rank.QUIET, "");
 
     Row() {
-      super(new MigLayout("insets 3 8 4 8, gap 8 0, fillx, hidemode 3", "[grow,fill,0:0:][right]"));
-      add(name);
+      super(
+          new MigLayout(
+              "insets 3 8 4 8, gap 8 0, fillx, hidemode 3", "[0:0:,grow,fill][pref!,right]"));
+      add(name, "wmin 0");
       add(value, "wrap");
-      add(small, "span 2");
+      add(small, "span 2, wmin 0");
     }
 
     @Override
@@ -84,6 +95,7 @@ public final class FiguresPanel extends JPanel {
       small.setFont(Words.Rank.QUIET.font());
       small.setForeground(Words.Rank.QUIET.colour());
       name.setText(figure.name());
+      setToolTipText(figure.name());
       value.setText(figure.value());
       small.setText(Html.lines(figure.smallPrint()));
       small.setVisible(!figure.smallPrint().isEmpty());

@@ -32,7 +32,7 @@ public final class SidePanel extends JPanel {
   private final FiguresPanel figures;
   private final ProblemsPanel problems;
   private final Words figuresTitle = new Words(Words.Rank.TITLE, "");
-  private final Words problemsTitle = new Words(Words.Rank.TITLE, "");
+  private final Words problemsTitle = new Words(Words.Rank.TITLE, Texts.of("state.working"));
 
   /**
    * @param picked told which figure is picked
@@ -91,6 +91,9 @@ public final class SidePanel extends JPanel {
   /** Follows the engine. */
   public void picture() {
     showFigures();
+    if (job.isSketch() && !job.runner().previewing()) {
+      return; // the list would only come and go
+    }
     List<Problem> now = new ArrayList<>(job.picture().design().problems());
     now.addAll(job.notes());
     now.sort(Comparator.comparing(Problem::level));
