@@ -94,11 +94,25 @@ public final class Framing {
         .collect(Collectors.toSet());
   }
 
+  /** Parts without runs, and those framed with rafters that are more than one plain run. */
   private static List<Part> irregular(Plan plan, FoundRuns found) {
     return plan.parts().stream()
         .filter(p -> !p.existing() && p.frame().method() != Frame.Method.NONE)
-        .filter(p -> found.runs().stream().noneMatch(r -> r.part().id().equals(p.id())))
+        .filter(p -> !isOneRun(p, found) && (!hasRuns(p, found) || hasRafters(p)))
         .toList();
+  }
+
+  private static boolean hasRafters(Part part) {
+    return part.frame().method() == Frame.Method.RAFTER;
+  }
+
+  private static boolean hasRuns(Part part, FoundRuns found) {
+    return found.runs().stream().anyMatch(r -> r.part().id().equals(part.id()));
+  }
+
+  private static boolean isOneRun(Part part, FoundRuns found) {
+    List<Run> own = found.runs().stream().filter(r -> r.part().id().equals(part.id())).toList();
+    return own.size() == 1 && own.get(0).extensions().isEmpty();
   }
 
   private static boolean isNew(Run run) {

@@ -10,6 +10,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
+import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Side;
@@ -19,7 +20,7 @@ import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
 
 /**
- * Rafters of a part that falls into no straight runs: crooked walls, courtyards. Read off the
+ * Rafters of a part that is not one straight run: wings, crooked walls, courtyards. Read off the
  * solved roof: on each plane a rafter square to its eave at every spacing, from line to line; and
  * every ridge, hip and valley itself. What an end meets is the roof line it lies on.
  */
@@ -57,16 +58,44 @@ final class PlaneSticks {
 
   private void onPlane(RoofPlane plane) {
     Side side = plan.side(part, plane.edge());
-    double length = side.wall().length();
-    double spacing = part.frame().spacing();
-    // A plane spreads past the ends of its wall beside a valley, so stations run both ways.
-    double reach = part.outline().perimeter();
-    for (int k = (int) -Math.ceil(reach / spacing); k * spacing < length + reach; k++) {
-      Point wall = side.wall().from().plus(side.wall().direction().times(k * spacing));
+    for (double station : stations(side)) {
+      Point wall = side.wall().from().plus(side.wall().direction().times(station));
       for (double[] stretch : stretches(plane, wall, side.wall().direction().left())) {
         rafter(side, wall, stretch[0], stretch[1]);
       }
     }
+  }
+
+  /**
+   * Along the wall from its start: flush inside a gable, else on and on, for beside a valley a
+   * plane spreads past the ends of its wall.
+   */
+  private List<Double> stations(Side side) {
+    double length = side.wall().length();
+    double spacing = part.frame().spacing();
+    double reach = part.outline().perimeter();
+    boolean flushStart = isGable(side.wall().from(), side);
+    boolean flushEnd = isGable(side.wall().to(), side);
+    double limit = flushEnd ? length - thickness * 3 / 2 : length + reach;
+    List<Double> stations = new ArrayList<>();
+    if (flushStart) {
+      stations.add(thickness / 2);
+    }
+    for (int k = flushStart ? 1 : (int) -Math.ceil(reach / spacing); k * spacing < limit; k++) {
+      stations.add(k * spacing);
+    }
+    if (flushEnd) {
+      stations.add(length - thickness / 2);
+    }
+    return stations;
+  }
+
+  /** Whether the wall that shares a corner with a side is a gable. */
+  private boolean isGable(Point corner, Side side) {
+    return plan.sides(part).stream()
+        .filter(s -> s.index() != side.index())
+        .filter(s -> s.wall().from().equals(corner) || s.wall().to().equals(corner))
+        .anyMatch(s -> s.kind() == EdgeKind.GABLE);
   }
 
   /** From one distance in from the wall to another. */

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import longpoint.framing.Shop;
 import longpoint.framing.rafter.Incline;
 import longpoint.framing.run.Bank;
@@ -26,7 +28,7 @@ public final class Sticks {
   /**
    * @param runs those to be framed
    * @param meetings of the whole plan
-   * @param irregular parts that fall into no runs
+   * @param irregular parts that are not one straight run; their rafters are read off the roof
    */
   public static List<Rafter> lay(
       List<Run> runs,
@@ -39,14 +41,16 @@ public final class Sticks {
     for (Part part : irregular) {
       sticks.addAll(PlaneSticks.lay(plan, part, surface, shop.mark()));
     }
+    Set<String> done = irregular.stream().map(Part::id).collect(Collectors.toSet());
     for (Run run : runs) {
-      if (run.part().frame().method() == Frame.Method.RAFTER) {
+      if (run.part().frame().method() == Frame.Method.RAFTER && !done.contains(run.part().id())) {
         sticks.addAll(RunSticks.lay(run, meetings));
       }
     }
     for (Meeting m : meetings) {
-      boolean rafters = m.upper().part().frame().method() == Frame.Method.RAFTER;
-      if (!m.upper().part().existing() && (rafters || !m.takesValleyTrusses())) {
+      Part upper = m.upper().part();
+      boolean rafters = upper.frame().method() == Frame.Method.RAFTER;
+      if (!upper.existing() && !done.contains(upper.id()) && (rafters || !m.takesValleyTrusses())) {
         sticks.addAll(MeetingSticks.lay(m));
       }
     }

@@ -10,6 +10,7 @@ import longpoint.framing.run.Run;
 import longpoint.framing.run.RunFinder;
 import longpoint.framing.square.PolygonFigures;
 import longpoint.framing.square.SquareFigures;
+import longpoint.plan.Frame;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.surface.Roof;
@@ -95,5 +96,40 @@ class PlaneSticksTest {
     assertThat(jacks)
         .anySatisfy(
             j -> assertThat(j.line().length()).isEqualTo(octagon.jackDifference(24), within(1e-6)));
+  }
+
+  /**
+   * An L of 20 and 24 ft legs at 8 in 12, by hand: one valley of the narrower leg's run, 10 ft ×
+   * √(2 + 4/9) = 187.6 in; jacks 24 in apart differ by 28.844 in, and none is longer than a common.
+   */
+  @Test
+  void valleyOfAnL() {
+    Part part =
+        Houses.framed(
+            Houses.part(
+                "main", 97.125, "eeeege", 8, 0, 0, 480, 0, 480, 288, 240, 288, 240, 528, 0, 528),
+            Frame.Method.RAFTER,
+            24);
+    List<Rafter> rafters = Houses.solve(Houses.plan(part)).rafters();
+    List<Rafter> valleys = rafters.stream().filter(r -> r.kind() == RafterKind.VALLEY).toList();
+    assertThat(valleys).hasSize(1);
+    assertThat(valleys.get(0).lineLength()).isEqualTo(120 * Math.sqrt(2 + 4 / 9.0), within(1e-6));
+    assertThat(rafters)
+        .filteredOn(r -> r.kind() == RafterKind.VALLEY_JACK)
+        .isNotEmpty()
+        .allSatisfy(
+            r -> {
+              double steps = r.lineLength() / 28.8444;
+              assertThat(steps).isEqualTo(Math.rint(steps), within(1e-4));
+              assertThat(r.lineLength()).isLessThan(173.07);
+            });
+    // Flush inside the gable at each bearing wall, and no rafter out in the rake.
+    assertThat(
+            rafters.stream()
+                .flatMap(r -> r.places().stream())
+                .mapToDouble(q -> q.from().y())
+                .max()
+                .orElseThrow())
+        .isEqualTo(528 - 0.75, within(1e-9));
   }
 }
