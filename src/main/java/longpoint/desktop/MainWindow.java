@@ -64,7 +64,7 @@ public final class MainWindow {
   private final SidePanel side;
   private final Finder finder;
   private final Sight sight;
-  private final SolidWindow solid;
+  private final Beside beside;
   private final Timer letteringRest;
   private final JMenu recent = new JMenu(Texts.of("menu.recent"));
   private Optional<Figure> pickedFigure = Optional.empty();
@@ -87,7 +87,7 @@ public final class MainWindow {
     files = new FileFlow(job, settings, this.dialogs, packets, this::opened, status::state);
     drafts =
         new Drafts(job, draftFolder, words -> this.dialogs.tell(Texts.of("tell.noDraft"), words));
-    solid = new SolidWindow(frame, job, canvas);
+    beside = new Beside(canvas, job, settings, this::performLetter);
     catalogue = new WindowTasks(this).catalogue();
     menus = new Menus(catalogue);
     tools = new ToolStrip(toolTasks());
@@ -99,6 +99,7 @@ public final class MainWindow {
     letteringRest.setRepeats(false);
     recent.setName("menu.recent");
     menus.insert("menu.file", recent, 3);
+    beside.furnish(catalogue, settings.theme(), this::refresh);
     layOut();
     connect();
     refresh();
@@ -113,7 +114,7 @@ public final class MainWindow {
     canvas.setLayerShown(FrameMarks.RAFTERS.name(), false);
     JPanel middle = new JPanel(new BorderLayout());
     middle.add(header, BorderLayout.NORTH);
-    middle.add(canvas, BorderLayout.CENTER);
+    middle.add(beside.component(), BorderLayout.CENTER);
     frame.setName("main");
     frame.setIconImages(AppIcon.images());
     frame.setJMenuBar(menus.bar());
@@ -138,11 +139,7 @@ public final class MainWindow {
           pickedFigure.ifPresent(f -> FigureMark.paint(f, g, view, colours));
           overlay.paint(g, view, colours);
         });
-    canvas.setGestures(
-        new EditGestures(
-            job.runner(),
-            letter -> catalogue.onLetter(letter).map(this::perform).orElse(false),
-            this::sheetMenu));
+    canvas.setGestures(new EditGestures(job.runner(), this::performLetter, this::sheetMenu));
     canvas.onView(
         () -> {
           sight.moved();
@@ -188,6 +185,10 @@ public final class MainWindow {
     Menus.popup(catalogue, WindowTasks.ON_SHEET).show(canvas, e.getX(), e.getY());
   }
 
+  private boolean performLetter(char letter) {
+    return catalogue.onLetter(letter).map(this::perform).orElse(false);
+  }
+
   private boolean perform(Task task) {
     task.perform();
     return true;
@@ -211,6 +212,7 @@ public final class MainWindow {
     status.say(job.runner().status());
     menus.refresh();
     tools.refresh();
+    beside.refresh();
     side.update();
     showTitle();
     showState();
@@ -314,8 +316,8 @@ public final class MainWindow {
     return side;
   }
 
-  SolidWindow solid() {
-    return solid;
+  Beside beside() {
+    return beside;
   }
 
   Sight sight() {
@@ -329,6 +331,7 @@ public final class MainWindow {
   /** Another plan: everything in sight once its roof is there. */
   private void opened() {
     sight.startOver();
+    beside.startOver();
     listRecent();
   }
 
@@ -370,7 +373,7 @@ public final class MainWindow {
     canvas.setFont(UIManager.getFont("defaultFont"));
     canvas.setColours(settings.theme().canvas());
     canvas.setLetteringZoom(settings.textSize() / 15.0);
-    solid.dress(settings.theme());
+    beside.dress(settings.theme());
     job.letterFor(canvas.unitsPerMm());
     frame.revalidate();
   }

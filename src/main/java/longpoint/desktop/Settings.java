@@ -3,12 +3,16 @@ package longpoint.desktop;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
+import java.util.stream.Collectors;
+import longpoint.desktop.solid.SolidLayer;
 
 /**
  * What the window remembers from one day to the next, kept where the platform keeps such things. A
@@ -71,6 +75,47 @@ public final class Settings {
 
   public void setWindow(Rectangle at) {
     put("window", at.x + "," + at.y + "," + at.width + "," + at.height);
+  }
+
+  /** Whether the house stands beside the sheet. */
+  public boolean solidShown() {
+    return "yes".equals(get("solid", "no"));
+  }
+
+  public void setSolidShown(boolean shown) {
+    put("solid", shown ? "yes" : "no");
+  }
+
+  /** What of the house is shown. */
+  public Set<SolidLayer> solidLayers() {
+    String kept = get("solidLayers", "?");
+    return kept.equals("?")
+        ? SolidLayer.AT_FIRST
+        : Arrays.stream(SolidLayer.values())
+            .filter(layer -> List.of(kept.split(" ")).contains(layer.name()))
+            .collect(Collectors.toSet());
+  }
+
+  public void setSolidLayers(Set<SolidLayer> layers) {
+    put(
+        "solidLayers",
+        layers.stream().sorted().map(SolidLayer::name).collect(Collectors.joining(" ")));
+  }
+
+  /** Share of the room that the sheet keeps beside the house, if it has been set. */
+  public Optional<Double> sheetShare() {
+    try {
+      return Optional.of(get("sheetShare", ""))
+          .filter(s -> !s.isEmpty())
+          .map(Double::parseDouble)
+          .filter(share -> share > 0.1 && share < 0.9);
+    } catch (NumberFormatException e) {
+      return Optional.empty();
+    }
+  }
+
+  public void setSheetShare(double share) {
+    put("sheetShare", Double.toString(share));
   }
 
   /** Plans opened or saved lately, latest first. */

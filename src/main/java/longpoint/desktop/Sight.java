@@ -111,7 +111,8 @@ final class Sight {
             });
   }
 
-  private static Optional<Ref> ref(Plan plan, String where) {
+  /** The part or side that an id stands for, if the plan has it. */
+  static Optional<Ref> ref(Plan plan, String where) {
     for (Part part : plan.parts()) {
       if (part.id().equals(where)) {
         return Optional.of(Ref.part(part.id()));

@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.panel.LayersPopup;
+import longpoint.desktop.solid.SolidLayer;
+import longpoint.desktop.solid.Stand;
 import longpoint.drawing.Layer;
 import longpoint.editor.Command;
 import longpoint.editor.PartCommands;
@@ -73,6 +75,7 @@ final class WindowTasks {
     chapters.put("menu.edit", edit());
     chapters.put("menu.tools", tools());
     chapters.put("menu.view", view());
+    chapters.put("menu.solid", solid());
     chapters.put("menu.help", help());
     return new Catalogue(chapters);
   }
@@ -205,9 +208,9 @@ final class WindowTasks {
         Task.of("view.frame", this::showFrame).letter('k').shows(this::frameShown),
         Task.of("view.units", () -> window.side().setDisplay(window.side().display().next()))
             .letter('u'),
-        Task.of("view.solid", () -> window.solid().turnOver(window.settings().theme()))
+        Task.of("view.solid", () -> window.beside().turnOver())
             .letter('v')
-            .shows(() -> window.solid().isShown()),
+            .shows(() -> window.beside().isShown()),
         Task.of("view.theme", () -> window.setTheme(window.settings().theme().other()))
             .key("menu T"),
         Task.of("view.larger", () -> window.setTextSize(window.settings().textSize() + 1))
@@ -228,6 +231,29 @@ final class WindowTasks {
     boolean show = !frameShown();
     window.canvas().setLayerShown(FrameMarks.TRUSSES.name(), show);
     window.canvas().setLayerShown(FrameMarks.RAFTERS.name(), show);
+  }
+
+  private List<Task> solid() {
+    return List.of(
+        layer("solid.show.roof", SolidLayer.ROOF),
+        layer("solid.show.walls", SolidLayer.WALLS),
+        layer("solid.show.frame", SolidLayer.FRAME),
+        from("solid.from.plan", Stand.Named.PLAN).key("alt 1"),
+        from("solid.from.front", Stand.Named.FRONT).key("alt 2"),
+        from("solid.from.right", Stand.Named.RIGHT).key("alt 3"),
+        from("solid.from.back", Stand.Named.BACK).key("alt 4"),
+        from("solid.from.left", Stand.Named.LEFT).key("alt 5"),
+        from("solid.from.corner", Stand.Named.CORNER).key("alt 6"));
+  }
+
+  private Task layer(String id, SolidLayer layer) {
+    return Task.of(id, () -> window.beside().turnOver(layer))
+        .when(() -> window.beside().isShown())
+        .shows(() -> window.beside().shows(layer));
+  }
+
+  private Task from(String id, Stand.Named view) {
+    return Task.of(id, () -> window.beside().look(view)).when(() -> window.beside().isShown());
   }
 
   private List<Task> help() {

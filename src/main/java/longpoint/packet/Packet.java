@@ -16,10 +16,8 @@ import longpoint.export.SvgWriter;
 import longpoint.pipeline.Design;
 import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
-import longpoint.sheets.FrameSheet;
 import longpoint.sheets.ModelDrawing;
 import longpoint.sheets.Paper;
-import longpoint.sheets.PaperScale;
 import longpoint.sheets.PlanSheet;
 import longpoint.units.LengthUnit;
 
@@ -55,13 +53,9 @@ public final class Packet {
     Packet packet = new Packet(folder, name);
     Files.createDirectories(folder);
     PlanSheet sheet = PlanSheet.of(design.plan(), design.surface(), paper);
-    FrameSheet frame = FrameSheet.of(design.plan(), design.surface(), design.framing(), paper);
-    List<Page> pages = new ArrayList<>(sheet.pages());
-    pages.addAll(frame.pages());
-    packet.sheets(pages);
-    packet.pdf(design, pages);
+    packet.sheets(sheet);
+    packet.pdf(design, sheet.pages());
     packet.model(design, sheet);
-    packet.frame(design, frame.scale());
     packet.figures(design);
     packet.plan(design.plan());
     return List.copyOf(packet.files);
@@ -86,8 +80,8 @@ public final class Packet {
     return safe.isEmpty() ? "plan" : safe;
   }
 
-  private void sheets(List<Page> pages) throws IOException {
-    for (Page page : pages) {
+  private void sheets(PlanSheet sheet) throws IOException {
+    for (Page page : sheet.pages()) {
       String number = page.number().toLowerCase(Locale.ROOT);
       write("-" + baseName(number) + ".svg", out -> SvgWriter.write(page, out));
     }
@@ -103,17 +97,6 @@ public final class Packet {
     LengthUnit unit = design.plan().unit();
     double scale = model.scale().ratio();
     write("-plan.dxf", out -> DxfWriter.write(model.drawing(), unit, scale, out));
-  }
-
-  /** A plan without a frame has no CAD file of one. */
-  private void frame(Design design, PaperScale sheet) throws IOException {
-    if (!design.framing().trusses().isEmpty() || !design.framing().rafters().isEmpty()) {
-      ModelDrawing model =
-          ModelDrawing.ofFrame(design.plan(), design.surface(), design.framing(), sheet);
-      LengthUnit unit = design.plan().unit();
-      double scale = model.scale().ratio();
-      write("-frame.dxf", out -> DxfWriter.write(model.drawing(), unit, scale, out));
-    }
   }
 
   private void figures(Design design) throws IOException {

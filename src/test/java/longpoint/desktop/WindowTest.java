@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.event.KeyEvent;
-import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -293,45 +292,6 @@ class WindowTest {
       WindowDriver.until("it is answered", () -> given[0] != null);
       assertThat(given[0]).isEqualTo(Unsaved.valueOf(answer.toUpperCase(Locale.ROOT)));
     }
-  }
-
-  @Test
-  void theHouseFromOutsideFollowsThePlan() {
-    window.type("v");
-    java.awt.Window solid = owned("solid.window");
-    assertThat(WindowDriver.onEvents(solid::isShowing)).isTrue();
-    BufferedImage before = picture(solid);
-    Plan low = window.plan().withParts(window.plan().parts().subList(0, 1));
-    Part flat = low.parts().get(0).withPlateHeight(300);
-    WindowDriver.onEvents(
-        () -> {
-          window.window().job().open(low.withPart(flat), Optional.empty(), List.of());
-          return null;
-        });
-    window.untilSolved();
-    assertThat(pixelsThatDiffer(before, picture(solid))).isGreaterThan(1000);
-    window.type("v");
-    assertThat(WindowDriver.onEvents(solid::isShowing)).isFalse();
-  }
-
-  private static int pixelsThatDiffer(BufferedImage a, BufferedImage b) {
-    int count = 0;
-    for (int y = 0; y < a.getHeight(); y++) {
-      for (int x = 0; x < a.getWidth(); x++) {
-        count += a.getRGB(x, y) == b.getRGB(x, y) ? 0 : 1;
-      }
-    }
-    return count;
-  }
-
-  private static BufferedImage picture(java.awt.Window of) {
-    return WindowDriver.onEvents(
-        () -> {
-          BufferedImage image =
-              new BufferedImage(of.getWidth(), of.getHeight(), BufferedImage.TYPE_INT_RGB);
-          of.paint(image.getGraphics());
-          return image;
-        });
   }
 
   @Test

@@ -24,6 +24,8 @@ public record CanvasColours(
     Color bubbleText,
     Color solidRoof,
     Color solidWall,
+    Color solidFrame,
+    Color solidShadow,
     Map<Ink, Color> inks) {
   public CanvasColours {
     inks = new EnumMap<>(inks);
@@ -48,7 +50,9 @@ public record CanvasColours(
         new Color(0x23302B),
         new Color(0xFFFFFF),
         new Color(0xC9B79A),
-        new Color(0xFBF6EC),
+        new Color(0xF8EFDF),
+        new Color(0x9A6A2F),
+        new Color(0xEDE7DC),
         inks);
   }
 
@@ -76,6 +80,8 @@ public record CanvasColours(
         new Color(0x15191B),
         new Color(0x54646C),
         new Color(0x8D9AA0),
+        new Color(0xD9AE74),
+        new Color(0x0E1214),
         inks);
   }
 

@@ -1,175 +1,168 @@
 package longpoint.desktop.solid;
 
 import java.awt.Color;
-import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
-import java.util.Arrays;
-import java.util.List;
+import java.util.EnumSet;
+import java.util.Set;
 import longpoint.desktop.canvas.CanvasColours;
 import longpoint.drawing.Ink;
 import longpoint.geometry.Point3;
-import longpoint.sheets.Layers;
-import longpoint.surface.RoofLine;
+import longpoint.sheets.solid.SolidEdge;
+import longpoint.sheets.solid.SolidFace;
 
 /**
- * Paints a scene pixel by pixel, the nearest face winning: a depth buffer, filled face by face
- * along scan lines. Seen without perspective a flat face's depth changes evenly over the screen, so
- * that faces with holes need no cutting up.
+ * Paints a house as a model on a turntable under a fixed lamp: shadow on the ground, walls, frame,
+ * roof, lines. With the frame shown the roof is a veil, so that one sees the trusses through it.
  */
 final class SolidPainter {
-  /** A line is painted when it lies no farther than this behind the face there, in pixels. */
-  private static final double LINE_BIAS = 3;
+  /** To the lamp: from the left, above, and over the shoulder of whoever looks. */
+  private static final double[] LAMP = unit(-0.5, 0.62, 0.6);
 
-  /** A face seen so nearly from its edge has no width worth a pixel. */
-  private static final double EDGE_ON = 1e-9;
+  /** Share of its colour that a face turned away from the lamp keeps. */
+  private static final double SHADE = 0.66;
 
-  private static final double SHADOW = 0.62;
+  /** Undersides of eaves keep this share. */
+  private static final double UNDERSIDE = 0.55;
 
-  private final BufferedImage image;
-  private final int[] pixels;
-  private final double[] depth;
-  private final int width;
-  private final int height;
-  private final Stand stand;
+  /** How far picked faces are mixed with the colour of picked things. */
+  private static final double PICKED = 0.62;
+
+  /** A line lies on faces, whose depth at a pixel's middle differs a little from its own. */
+  private static final double ON_FACE = 2.5;
+
+  // Pens, in pixels.
+  private static final double CHORD = 2.2;
+  private static final double WEB = 1.3;
+  private static final double ROOF_LINE = 1.5;
+  private static final double EDGE_LINE = 1.1;
+  private static final double THIN_LINE = 0.9;
+
+  /** The lamp is so bright that a face this share away from it is still lit fully. */
+  private static final double BRIGHT = 1.2;
+
+  /** Webs are drawn this much fainter than chords. */
+  private static final double FAINT = 0.35;
+
+  private final DepthImage image;
+  private final SolidScene scene;
+  private final Projection projection;
   private final CanvasColours colours;
 
-  private SolidPainter(int width, int height, Stand stand, CanvasColours colours) {
-    this.width = width;
-    this.height = height;
-    this.stand = stand;
+  private SolidPainter(DepthImage image, SolidScene scene, Stand stand, CanvasColours colours) {
+    this.image = image;
+    this.scene = scene;
     this.colours = colours;
-    image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    pixels = ((DataBufferInt) image.getRaster().getDataBuffer()).getData();
-    depth = new double[width * height];
-    Arrays.fill(pixels, colours.ground().getRGB());
-    Arrays.fill(depth, Double.NEGATIVE_INFINITY);
+    projection = new Projection(stand, image.fine(), image.width(), image.height());
   }
 
-  static BufferedImage paint(
-      SolidScene scene, int width, int height, Stand stand, CanvasColours colours) {
-    SolidPainter painter = new SolidPainter(width, height, stand, colours);
-    scene.faces().forEach(painter::face);
-    scene.lines().forEach(painter::line);
-    return painter.image;
+  /** Paints a whole frame. */
+  static void paint(DepthImage image, SolidScene scene, Stand stand, CanvasColours colours) {
+    SolidPainter painter = new SolidPainter(image, scene, stand, colours);
+    image.clear(rgb(colours.ground(), 1));
+    painter.shadow();
+    painter.faces(EnumSet.of(SolidFace.Kind.WALL));
+    painter.edges(EnumSet.of(SolidEdge.Kind.WALL, SolidEdge.Kind.CHORD, SolidEdge.Kind.WEB));
+    painter.faces(EnumSet.of(SolidFace.Kind.ROOF, SolidFace.Kind.FASCIA));
+    painter.edges(EnumSet.of(SolidEdge.Kind.ROOF, SolidEdge.Kind.FASCIA));
   }
 
-  private void face(Face face) {
-    double[][][] rings = face.rings().stream().map(this::projected).toArray(double[][][]::new);
-    double[] normal = normal(rings[0]);
-    if (Math.abs(normal[2]) < EDGE_ON) {
-      return;
-    }
-    int rgb = lit(face, normal);
-    double[] p = rings[0][0];
-    double low = Double.MAX_VALUE;
-    double high = -Double.MAX_VALUE;
-    for (double[][] ring : rings) {
-      for (double[] c : ring) {
-        low = Math.min(low, c[1]);
-        high = Math.max(high, c[1]);
-      }
-    }
-    double[] crossings = new double[Arrays.stream(rings).mapToInt(r -> r.length).sum()];
-    for (int y = Math.max(0, (int) low); y <= Math.min(height - 1, (int) high); y++) {
-      int count = crossings(rings, y + 0.5, crossings);
-      Arrays.sort(crossings, 0, count);
-      for (int k = 0; k + 1 < count; k += 2) {
-        int to = (int) Math.min(width - 1, Math.floor(crossings[k + 1] - 0.5));
-        for (int x = (int) Math.max(0, Math.ceil(crossings[k] - 0.5)); x <= to; x++) {
-          double near =
-              p[2] - (normal[0] * (x + 0.5 - p[0]) + normal[1] * (y + 0.5 - p[1])) / normal[2];
-          int at = y * width + x;
-          if (near > depth[at]) {
-            depth[at] = near;
-            pixels[at] = rgb;
-          }
-        }
+  /** Every face thrown onto the ground along the light. */
+  private void shadow() {
+    Point3 lamp = projection.back(LAMP[0], LAMP[1], LAMP[2]);
+    int rgb = rgb(colours.solidShadow(), 1);
+    for (SolidFace face : scene.house().faces()) {
+      if (scene.shows(SolidLayer.of(face.kind()))) {
+        FlatShape.of(
+                projection.of(
+                    face.rings().stream()
+                        .map(ring -> ring.stream().map(p -> onGround(p, lamp)).toList())
+                        .toList()))
+            .ifPresent(shape -> image.stain(shape, rgb));
       }
     }
   }
 
-  private double[][] projected(List<Point3> ring) {
-    double[][] out = new double[ring.size()][3];
-    for (int i = 0; i < out.length; i++) {
-      stand.project(ring.get(i), out[i]);
-    }
-    return out;
+  private static Point3 onGround(Point3 p, Point3 lamp) {
+    double along = p.z() / lamp.z();
+    return new Point3(p.x() - lamp.x() * along, p.y() - lamp.y() * along, 0);
   }
 
-  /** Newell's sum over the corners, which no three corners in a line can spoil. */
-  private static double[] normal(double[][] ring) {
-    double[] n = new double[3];
-    for (int i = 0; i < ring.length; i++) {
-      double[] a = ring[i];
-      double[] b = ring[(i + 1) % ring.length];
-      n[0] += (a[1] - b[1]) * (a[2] + b[2]);
-      n[1] += (a[2] - b[2]) * (a[0] + b[0]);
-      n[2] += (a[0] - b[0]) * (a[1] + b[1]);
-    }
-    return n;
-  }
-
-  private static int crossings(double[][][] rings, double y, double[] out) {
-    int count = 0;
-    for (double[][] ring : rings) {
-      for (int i = 0; i < ring.length; i++) {
-        double[] a = ring[i];
-        double[] b = ring[(i + 1) % ring.length];
-        if (a[1] > y != b[1] > y) {
-          out[count++] = a[0] + (b[0] - a[0]) * ((y - a[1]) / (b[1] - a[1]));
-        }
+  private void faces(Set<SolidFace.Kind> kinds) {
+    boolean veiled = scene.shows(SolidLayer.FRAME) && image.fine() > 1;
+    for (SolidFace face : scene.house().faces()) {
+      if (kinds.contains(face.kind()) && scene.shows(SolidLayer.of(face.kind()))) {
+        FlatShape.of(projection.of(face.rings()))
+            .ifPresent(
+                shape -> {
+                  if (veiled && face.kind() != SolidFace.Kind.WALL) {
+                    image.veil(shape, lit(face, shape));
+                  } else {
+                    image.fill(shape, lit(face, shape));
+                  }
+                });
       }
     }
-    return count;
   }
 
-  /** Light comes from the upper left, over the shoulder of whoever looks. */
-  private int lit(Face face, double[] normal) {
-    double length =
-        Math.sqrt(normal[0] * normal[0] + normal[1] * normal[1] + normal[2] * normal[2]);
-    double toEye = Math.signum(normal[2]) / length;
-    double light = (-0.45 * normal[0] - 0.6 * normal[1] + 0.66 * normal[2]) * toEye;
-    double share = SHADOW + (1 - SHADOW) * Math.max(0, Math.min(1, light));
+  private int lit(SolidFace face, FlatShape shape) {
     Color base =
         switch (face.kind()) {
           case ROOF -> colours.solidRoof();
-          case WALL -> colours.solidWall();
+          case WALL, FASCIA -> colours.solidWall();
         };
-    return (int) (base.getRed() * share) << 16
-        | (int) (base.getGreen() * share) << 8
-        | (int) (base.getBlue() * share);
+    if (scene.picked().contains(face.subject())) {
+      base = mixed(base, colours.selection(), PICKED);
+    }
+    if (face.kind() == SolidFace.Kind.ROOF && shape.facing() == FlatShape.Facing.INSIDE) {
+      return rgb(base, UNDERSIDE);
+    }
+    double[] normal = unit(-shape.byX(), shape.byY(), 1);
+    double light = normal[0] * LAMP[0] + normal[1] * LAMP[1] + normal[2] * LAMP[2];
+    return rgb(base, SHADE + (1 - SHADE) * Math.max(0, Math.min(1, BRIGHT * light)));
   }
 
-  private void line(RoofLine line) {
-    double[] a = new double[3];
-    double[] b = new double[3];
-    stand.project(line.from(), a);
-    stand.project(line.to(), b);
-    Ink ink = Layers.of(line.kind()).ink();
-    int rgb = colours.of(ink).getRGB();
-    int steps = (int) Math.ceil(Math.hypot(b[0] - a[0], b[1] - a[1])) + 1;
-    if (steps > 4 * (width + height)) {
-      return;
-    }
-    for (int i = 0; i <= steps; i++) {
-      double share = i / (double) steps;
-      double near = a[2] + (b[2] - a[2]) * share;
-      int x = (int) Math.floor(a[0] + (b[0] - a[0]) * share);
-      int y = (int) Math.floor(a[1] + (b[1] - a[1]) * share);
-      for (int dx = -1; dx <= 1; dx++) {
-        for (int dy = -1; dy <= 1; dy++) {
-          dot(x + dx, y + dy, near, rgb);
-        }
+  private void edges(Set<SolidEdge.Kind> kinds) {
+    for (SolidEdge edge : scene.house().edges()) {
+      if (kinds.contains(edge.kind()) && scene.shows(SolidLayer.of(edge.kind()))) {
+        double thick =
+            switch (edge.kind()) {
+              case ROOF -> edge.ink() == Ink.EDGE ? EDGE_LINE : ROOF_LINE;
+              case WALL, FASCIA -> THIN_LINE;
+              case CHORD -> CHORD;
+              case WEB -> WEB;
+            };
+        image.line(
+            projection.of(edge.from()),
+            projection.of(edge.to()),
+            thick * image.fine(),
+            rgb(colour(edge), 1),
+            ON_FACE * image.fine());
       }
     }
   }
 
-  private void dot(int x, int y, double near, int rgb) {
-    if (x >= 0 && y >= 0 && x < width && y < height) {
-      int at = y * width + x;
-      if (near > depth[at] - LINE_BIAS) {
-        pixels[at] = rgb;
-      }
-    }
+  private Color colour(SolidEdge edge) {
+    return switch (edge.kind()) {
+      case ROOF, WALL, FASCIA -> colours.of(edge.ink());
+      case CHORD -> colours.solidFrame();
+      case WEB -> mixed(colours.solidFrame(), colours.ground(), FAINT);
+    };
+  }
+
+  private static Color mixed(Color a, Color b, double share) {
+    return new Color(
+        (int) (a.getRed() + (b.getRed() - a.getRed()) * share),
+        (int) (a.getGreen() + (b.getGreen() - a.getGreen()) * share),
+        (int) (a.getBlue() + (b.getBlue() - a.getBlue()) * share));
+  }
+
+  private static int rgb(Color colour, double share) {
+    return (int) (colour.getRed() * share) << 16
+        | (int) (colour.getGreen() * share) << 8
+        | (int) (colour.getBlue() * share);
+  }
+
+  private static double[] unit(double x, double y, double z) {
+    double length = Math.sqrt(x * x + y * y + z * z);
+    return new double[] {x / length, y / length, z / length};
   }
 }

@@ -1,58 +1,96 @@
 package longpoint.desktop.solid;
 
-import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.Point;
-import java.awt.RenderingHints;
-import java.awt.event.MouseEvent;
-import java.awt.event.MouseWheelEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
-import java.util.List;
-import javax.swing.BorderFactory;
-import javax.swing.JPanel;
-import javax.swing.event.MouseInputAdapter;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JComponent;
 import longpoint.desktop.canvas.CanvasColours;
-import longpoint.geometry.Point3;
-import longpoint.pipeline.Design;
+import longpoint.sheets.solid.RoofSolid;
 
 /**
- * The house to turn with the mouse: drag turns and tilts it, the wheel brings it nearer, a double
- * click shows all of it again. Follows the plan while it is drawn.
+ * The house to turn: by dragging, by the arrow keys, or to a view that has a name. Never waits for
+ * anything: whoever has a newer house sets it. For the event thread only.
  */
-public final class SolidView extends JPanel {
+public final class SolidView extends JComponent {
   private static final long serialVersionUID = 1;
 
-  /** Painted at twice the size and brought down, which smooths every edge. */
-  private static final int FINE = 2;
+  /** From here on a screen's pixels are so small that one a pixel is fine enough. */
+  private static final double SMALL_PIXELS = 1.5;
 
-  private static final double DEGREES_PER_PIXEL = 0.5;
-  private static final double ZOOM_PER_CLICK = 1.15;
+  /** Share of the view that the house takes up. */
+  private static final double FILL = 0.84;
 
-  /** Share of the window that the house takes up. */
-  private static final double FILL = 0.82;
+  /** Share it may grow to while it is turned. */
+  private static final double TURNING = 0.96;
 
-  private transient SolidScene scene = new SolidScene(List.of(), List.of());
+  private transient SolidScene scene = SolidScene.EMPTY;
   private transient CanvasColours colours = CanvasColours.light();
-  private double turn = -30;
-  private double tilt = 32;
-  private double zoom = 1;
-  private transient Point drag;
+  private transient Stand stand = Stand.START;
+  private transient DepthImage image = new DepthImage(1, 1, 1);
+  private transient SolidPickListener picks = (subject, how) -> {};
+  private boolean fitted = true;
 
-  public SolidView() {
+  /**
+   * @param letters does what a letter stands for elsewhere in the window; says whether there was
+   *     one
+   */
+  public SolidView(Predicate<Character> letters) {
     setName("solid");
-    setBorder(BorderFactory.createLineBorder(Color.GRAY));
-    setPreferredSize(new Dimension(500, 360));
-    Mouse mouse = new Mouse();
-    addMouseListener(mouse);
-    addMouseMotionListener(mouse);
-    addMouseWheelListener(mouse);
+    setOpaque(true);
+    setFocusable(true);
+    setPreferredSize(new Dimension(560, 460));
+    setMinimumSize(new Dimension(200, 150));
+    new SolidHand(this, letters).take();
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            if (fitted) {
+              fit();
+            }
+          }
+        });
+    addFocusListener(
+        new FocusListener() {
+          @Override
+          public void focusGained(FocusEvent e) {
+            repaint();
+          }
+
+          @Override
+          public void focusLost(FocusEvent e) {
+            repaint();
+          }
+        });
   }
 
-  public void show(Design design) {
-    scene = SolidScene.of(design);
+  /** Shows another house from where one stands; the first one, or one elsewhere, as a whole. */
+  public void show(RoofSolid house) {
+    boolean first = scene.house().faces().isEmpty();
+    scene = scene.with(house);
+    if (first) {
+      fit();
+    }
     repaint();
+  }
+
+  /** Subjects that stand out. */
+  public void setPicked(Set<String> subjects) {
+    if (!subjects.equals(scene.picked())) {
+      scene = scene.withPicked(subjects);
+      repaint();
+    }
   }
 
   public void setColours(CanvasColours colours) {
@@ -60,75 +98,113 @@ public final class SolidView extends JPanel {
     repaint();
   }
 
+  public boolean shows(SolidLayer layer) {
+    return scene.shows(layer);
+  }
+
+  public Set<SolidLayer> shown() {
+    return scene.shown();
+  }
+
+  /** Shows these layers and no others. */
+  public void setShown(Set<SolidLayer> layers) {
+    scene = new SolidScene(scene.house(), layers, scene.picked());
+    repaint();
+  }
+
+  /** Told what is clicked. */
+  public void onPick(SolidPickListener picks) {
+    this.picks = picks;
+  }
+
+  public void look(Stand.Named view) {
+    stand = stand.from(view);
+    fit();
+  }
+
+  public Stand stand() {
+    return stand;
+  }
+
+  /** Moves by hand: from now on the house is left where it is put. */
+  void move(Stand to) {
+    fitted = false;
+    stand = to;
+    repaint();
+  }
+
+  /** Turns by hand; a house that was shown as a whole steps back as far as it must to stay so. */
+  void turn(Stand to) {
+    stand = fitted ? Fitting.kept(to, scene.house(), room(TURNING)) : to;
+    repaint();
+  }
+
+  /** The whole house in the view. */
+  public void fit() {
+    fitted = true;
+    if (getWidth() > 0) {
+      stand = Fitting.filled(stand, scene.house(), room(FILL));
+    }
+    repaint();
+  }
+
+  private Dimension room(double share) {
+    return new Dimension((int) (share * getWidth()), (int) (share * getHeight()));
+  }
+
+  /** What is seen at a place of the view. */
+  public Optional<String> at(int x, int y) {
+    return SolidPick.at(scene, new Projection(stand, 1, getWidth(), getHeight()), x + 0.5, y + 0.5);
+  }
+
+  void pick(int x, int y, SolidPickListener.How how) {
+    picks.picked(at(x, y), how);
+  }
+
   @Override
   protected void paintComponent(Graphics graphics) {
-    int w = Math.max(1, getWidth() * FINE);
-    int h = Math.max(1, getHeight() * FINE);
-    BufferedImage image = SolidPainter.paint(scene, w, h, stand(w, h), colours);
     Graphics2D g = (Graphics2D) graphics.create();
-    g.setRenderingHint(
-        RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-    g.drawImage(image, 0, 0, getWidth(), getHeight(), null);
+    AffineTransform screen = g.getTransform();
+    double dense = screen.getScaleX();
+    BufferedImage picture = paint(dense);
+    g.drawImage(picture, AffineTransform.getScaleInstance(1 / dense, 1 / dense), null);
+    CompassRose.paint(g, stand, getHeight(), colours);
+    if (isFocusOwner()) {
+      g.setColor(colours.selection());
+      g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+    }
     g.dispose();
   }
 
-  /** The whole house in the window, whichever way it is turned, times the zoom. */
-  private Stand stand(int w, int h) {
-    double[] low = {Double.MAX_VALUE, Double.MAX_VALUE, Double.MAX_VALUE};
-    double[] high = {-Double.MAX_VALUE, -Double.MAX_VALUE, -Double.MAX_VALUE};
-    for (Face face : scene.faces()) {
-      for (Point3 p : face.rings().get(0)) {
-        double[] at = {p.x(), p.y(), p.z()};
-        for (int i = 0; i < 3; i++) {
-          low[i] = Math.min(low[i], at[i]);
-          high[i] = Math.max(high[i], at[i]);
-        }
-      }
+  /**
+   * Paints a frame from nothing.
+   *
+   * @param dense screen pixels to a pixel of the window
+   */
+  public BufferedImage paint(double dense) {
+    int w = (int) Math.max(1, Math.ceil(getWidth() * dense));
+    int h = (int) Math.max(1, Math.ceil(getHeight() * dense));
+    int fine = dense >= SMALL_PIXELS ? 1 : 2;
+    if (!image.fits(w, h, fine)) {
+      image = new DepthImage(w, h, fine);
     }
-    if (low[0] > high[0]) {
-      return new Stand(turn, tilt, 1, new Point3(0, 0, 0), w / 2.0, h / 2.0);
-    }
-    Point3 centre =
-        new Point3((low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2);
-    Stand plain = new Stand(turn, tilt, 1, centre, 0, 0);
-    double across = 1;
-    double up = 1;
-    double[] out = new double[3];
-    for (Face face : scene.faces()) {
-      for (Point3 p : face.rings().get(0)) {
-        plain.project(p, out);
-        across = Math.max(across, Math.abs(out[0]));
-        up = Math.max(up, Math.abs(out[1]));
-      }
-    }
-    double scale = FILL * zoom * Math.min(w / 2.0 / across, h / 2.0 / up);
-    return new Stand(turn, tilt, scale, centre, w / 2.0, h / 2.0);
+    SolidPainter.paint(image, scene, stand.looking(stand.scale() * dense, stand.centre()), colours);
+    return image.shown();
   }
 
-  private final class Mouse extends MouseInputAdapter {
-    @Override
-    public void mousePressed(MouseEvent e) {
-      drag = e.getPoint();
-      if (e.getClickCount() == 2) {
-        zoom = 1;
-        repaint();
-      }
-    }
+  @Override
+  public AccessibleContext getAccessibleContext() {
+    if (accessibleContext == null) {
+      accessibleContext =
+          new AccessibleJComponent() {
+            private static final long serialVersionUID = 1;
 
-    @Override
-    public void mouseDragged(MouseEvent e) {
-      turn += (e.getX() - drag.x) * DEGREES_PER_PIXEL;
-      tilt = Math.max(0, Math.min(90, tilt + (e.getY() - drag.y) * DEGREES_PER_PIXEL));
-      drag = e.getPoint();
-      repaint();
+            @Override
+            public AccessibleRole getAccessibleRole() {
+              return AccessibleRole.CANVAS;
+            }
+          };
     }
-
-    @Override
-    public void mouseWheelMoved(MouseWheelEvent e) {
-      zoom =
-          Math.max(
-              0.2, Math.min(20, zoom * Math.pow(ZOOM_PER_CLICK, -e.getPreciseWheelRotation())));
-      repaint();
-    }
+    return accessibleContext;
   }
 }

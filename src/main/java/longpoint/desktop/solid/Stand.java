@@ -3,32 +3,76 @@ package longpoint.desktop.solid;
 import longpoint.geometry.Point3;
 
 /**
- * Where the house is looked at from, without perspective, so that parallel lines stay parallel.
+ * Where the house is looked at from, without perspective, so that parallel lines stay parallel and
+ * a flat face's depth changes evenly over the screen.
  *
  * @param turn degrees the house is turned counter-clockwise, seen from above
  * @param tilt degrees the eye stands above the horizon, 0 to 90
  * @param scale pixels per plan unit, &gt; 0
  * @param centre what is seen in the middle
- * @param middleX screen x of the centre
- * @param middleY screen y of the centre
  */
-record Stand(
-    double turn, double tilt, double scale, Point3 centre, double middleX, double middleY) {
-  /**
-   * Screen x, screen y, and how near a point is to the eye, in pixels.
-   *
-   * @param out takes the three figures
-   */
-  void project(Point3 p, double[] out) {
+public record Stand(double turn, double tilt, double scale, Point3 centre) {
+  /** Views that have a name; the front faces the foot of the sheet. */
+  public enum Named {
+    PLAN(0, 90),
+    FRONT(0, 0),
+    RIGHT(-90, 0),
+    BACK(180, 0),
+    LEFT(90, 0),
+    CORNER(-32, 28);
+
+    private final double turn;
+    private final double tilt;
+
+    Named(double turn, double tilt) {
+      this.turn = turn;
+      this.tilt = tilt;
+    }
+  }
+
+  static final Stand START =
+      new Stand(Named.CORNER.turn, Named.CORNER.tilt, 1, new Point3(0, 0, 0));
+
+  public Stand {
+    turn = Math.IEEEremainder(turn, 360);
+    tilt = Math.max(0, Math.min(90, tilt));
+  }
+
+  Stand from(Named view) {
+    return new Stand(view.turn, view.tilt, scale, centre);
+  }
+
+  Stand turned(double byTurn, double byTilt) {
+    return new Stand(turn + byTurn, tilt + byTilt, scale, centre);
+  }
+
+  Stand looking(double scale, Point3 centre) {
+    return new Stand(turn, tilt, scale, centre);
+  }
+
+  /** The house moved over the screen, in pixels to the right and down. */
+  Stand panned(double right, double down) {
     double a = Math.toRadians(turn);
     double b = Math.toRadians(tilt);
-    double x = p.x() - centre.x();
-    double y = p.y() - centre.y();
-    double z = p.z() - centre.z();
-    double across = x * Math.cos(a) - y * Math.sin(a);
-    double away = x * Math.sin(a) + y * Math.cos(a);
-    out[0] = middleX + scale * across;
-    out[1] = middleY - scale * (z * Math.cos(b) + away * Math.sin(b));
-    out[2] = scale * (z * Math.sin(b) - away * Math.cos(b));
+    double across = -right / scale;
+    double up = down / scale;
+    // Back through the turn: screen right is (cos, −sin), screen up (sin, cos)·sin tilt and cos
+    // tilt.
+    return looking(
+        scale,
+        new Point3(
+            centre.x() + across * Math.cos(a) + up * Math.sin(b) * Math.sin(a),
+            centre.y() - across * Math.sin(a) + up * Math.sin(b) * Math.cos(a),
+            centre.z() + up * Math.cos(b)));
+  }
+
+  /**
+   * Nearer by a factor, with a place of the screen staying where it is.
+   *
+   * @param right of the middle, pixels
+   * @param down from the middle, pixels
+   */
+  Stand zoomed(double factor, double right, double down) {
+    return looking(scale * factor, centre).panned(right - right * factor, down - down * factor);
   }
 }

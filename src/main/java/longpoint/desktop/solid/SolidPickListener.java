@@ -1,0 +1,22 @@
+package longpoint.desktop.solid;
+
+import java.util.Optional;
+
+/** Is told what has been clicked. */
+@FunctionalInterface
+public interface SolidPickListener {
+  /** What the click asks for. */
+  enum How {
+    /** This and nothing else. */
+    ALONE,
+    /** This too, or no longer this. */
+    TOO,
+    /** The whole part it belongs to. */
+    WHOLE_PART
+  }
+
+  /**
+   * @param subject id of what was clicked; empty for the ground
+   */
+  void picked(Optional<String> subject, How how);
+}
