@@ -45,18 +45,22 @@ record JointChoice(double[] joints, Kept kept) {
   /** A tip at a hip or valley that a nail would split; worth moving a joint or two for. */
   private static final double TIP = 4;
 
+  /** Where a strip's joints find support all the way up. */
+  static double[] held(Strip strip, Uprights uprights, Panel panel) {
+    return Arrays.stream(uprights.places())
+        .filter(u -> inside(u, strip, panel))
+        .filter(u -> uprights.hold(u, strip))
+        .toArray();
+  }
+
   /**
+   * @param held where joints find support, in order
    * @param rhythm where joints would rather be; empty for no wish
    * @param below joints of the course beneath
    * @param care what to mind besides
    */
   static JointChoice of(
-      Strip strip, Uprights uprights, double[] rhythm, double[] below, Care care, Panel panel) {
-    double[] held =
-        Arrays.stream(uprights.places())
-            .filter(u -> inside(u, strip, panel))
-            .filter(u -> uprights.hold(u, strip))
-            .toArray();
+      Strip strip, double[] held, double[] rhythm, double[] below, Care care, Panel panel) {
     double[] clear = Arrays.stream(held).filter(u -> JointChain.clear(u, below, panel)).toArray();
     double[] walk = walk(strip, clear, rhythm, care, panel);
     if (walk != null) {

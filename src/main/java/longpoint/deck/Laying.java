@@ -22,22 +22,23 @@ record Laying(List<Course> courses, List<Cell> pieces, JointChoice.Kept kept) {
   /**
    * Lays a plane.
    *
+   * @param held for each strip, where joints find support
    * @param rhythm of end joints, or none to take the fewest pieces course by course
    */
-  static Laying of(Ground ground, List<Strip> strips, Uprights uprights, JointChain rhythm) {
-    Laying careful = of(ground, strips, uprights, rhythm, JointChoice.Care.PIECES);
+  static Laying of(Ground ground, List<Strip> strips, List<double[]> held, JointChain rhythm) {
+    Laying careful = of(ground, strips, held, rhythm, JointChoice.Care.PIECES);
     if (careful.kept == JointChoice.Kept.ALL) {
       return careful;
     }
     // Stepping aside for a tip in one course can leave the next no clear support.
-    Laying plain = of(ground, strips, uprights, rhythm, JointChoice.Care.RHYTHM);
+    Laying plain = of(ground, strips, held, rhythm, JointChoice.Care.RHYTHM);
     return plain.kept.compareTo(careful.kept) < 0 ? plain : careful;
   }
 
   private static Laying of(
       Ground ground,
       List<Strip> strips,
-      Uprights uprights,
+      List<double[]> held,
       JointChain rhythm,
       JointChoice.Care care) {
     Panel panel = ground.panel();
@@ -51,7 +52,8 @@ record Laying(List<Course> courses, List<Cell> pieces, JointChoice.Kept kept) {
       List<Double> joints = new ArrayList<>();
       for (; i < strips.size() && strips.get(i).course() == course; i++) {
         Strip strip = strips.get(i);
-        JointChoice choice = JointChoice.of(strip, uprights, rhythm.of(course), below, care, panel);
+        JointChoice choice =
+            JointChoice.of(strip, held.get(i), rhythm.of(course), below, care, panel);
         kept = kept.compareTo(choice.kept()) >= 0 ? kept : choice.kept();
         Arrays.stream(choice.joints()).forEach(joints::add);
         cells.addAll(cut(strip, choice.joints(), panel));

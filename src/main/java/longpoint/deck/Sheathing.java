@@ -232,9 +232,15 @@ public final class Sheathing {
    * What can be done with one plane.
    *
    * @param strips its courses
+   * @param held for each strip, where joints find support
    * @param rhythms worth trying
    */
-  record Choice(Ground ground, Uprights uprights, List<Strip> strips, List<JointChain> rhythms) {
+  record Choice(
+      Ground ground,
+      Uprights uprights,
+      List<Strip> strips,
+      List<double[]> held,
+      List<JointChain> rhythms) {
     static Choice of(Ground ground, List<Support> flat, Deck.Start start) {
       Uprights uprights = new Uprights(flat, ground.panel());
       List<Strip> strips = Laying.strips(ground);
@@ -242,13 +248,14 @@ public final class Sheathing {
           ground,
           uprights,
           strips,
+          strips.stream().map(s -> JointChoice.held(s, uprights, ground.panel())).toList(),
           strips.isEmpty()
               ? List.of(JointChain.NONE)
               : Rhythms.of(strips, uprights, start, ground.panel()));
     }
 
     Laying laying(JointChain rhythm) {
-      return Laying.of(ground, strips, uprights, rhythm);
+      return Laying.of(ground, strips, held, rhythm);
     }
   }
 }
