@@ -50,6 +50,9 @@ final class Front {
   double[] vy;
   double[] since;
 
+  /** Ground is left that no side moves over. */
+  boolean stranded;
+
   /** The first side at which something could not be worked out, or -1. */
   int trouble = -1;
 

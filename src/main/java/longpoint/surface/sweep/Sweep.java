@@ -9,8 +9,14 @@ import longpoint.geometry.Ring;
  * Front door of the sweep. Sides are numbered through all rings in order: outer first.
  *
  * <p>Every result is looked over by {@link Proof} before it is handed out. What does not pass is
- * tried again with a coarser idea of "the same point", and if nothing passes the answer is a side
- * near the trouble.
+ * tried again:
+ *
+ * <ol>
+ *   <li>{@link TiledFront} (for a few sides {@link WholeFront}, which is then faster) at each of
+ *       five widths of a point
+ *   <li>up to some hundred sides, {@link WholeFront} at the same widths
+ *   <li>then the answer is a side near the trouble
+ * </ol>
  *
  * @see SweepResult
  */
@@ -42,51 +48,72 @@ public final class Sweep {
       return flaw;
     }
     Sides sides = Sides.of(rings, speeds);
-    int wrong = 0;
-    for (double share : REACH) {
-      Attempt attempt = sides.given <= FEW ? whole(sides, share) : tiled(sides, share);
-      if (attempt.wrong < 0) {
-        return result(rings, sides, attempt);
-      }
-      wrong = attempt.wrong;
-    }
-    for (int i = 0; i < REACH.length && FEW < sides.given && sides.given <= MANY; i++) {
-      Attempt attempt = whole(sides, REACH[i]);
+    Attempt attempt = null;
+    for (int rung = 0; rung < rungs(sides.given); rung++) {
+      attempt = attempt(sides, rung);
       if (attempt.wrong < 0) {
         return result(rings, sides, attempt);
       }
     }
-    int side = wrong < sides.given ? wrong : sides.corner[wrong];
-    return new SweepResult.Failed(
-        side, "the roof over this wall cannot be closed: change a slope or a corner near it");
+    return failed(sides, attempt);
   }
 
-  /** One run of an engine: what it left behind, and the first side that is wrong or -1. */
-  record Attempt(Traces traces, Faces faces, int wrong) {}
+  private static int rungs(int given) {
+    return FEW < given && given <= MANY ? 2 * REACH.length : REACH.length;
+  }
+
+  private static Attempt attempt(Sides sides, int rung) {
+    try {
+      double share = REACH[rung % REACH.length];
+      return sides.given <= FEW || rung >= REACH.length ? whole(sides, share) : tiled(sides, share);
+    } catch (RuntimeException slip) {
+      // Losing its way is one more way for an engine to fail: a drawing must never bring down the
+      // program, and the next rung may do better.
+      return new Attempt(null, null, 0, false);
+    }
+  }
+
+  private static SweepResult failed(Sides sides, Attempt attempt) {
+    int wrong = attempt.wrong;
+    int side = wrong < sides.given ? wrong : sides.corner[wrong];
+    return new SweepResult.Failed(
+        side,
+        attempt.stranded
+            ? "no eave reaches the ground behind this wall: give it or a gable next to it an eave"
+            : "the roof over this wall cannot be closed: change a slope or a corner near it");
+  }
+
+  /**
+   * One run of an engine.
+   *
+   * @param wrong the first side that is wrong, or -1
+   * @param stranded whether ground was left that nothing moves over
+   */
+  record Attempt(Traces traces, Faces faces, int wrong, boolean stranded) {}
 
   static Attempt whole(Sides sides, double share) {
     double reach = share * sides.diagonal;
-    Traces traces = new Traces(sides);
-    return proved(sides, traces, new WholeFront(new Front(sides, traces), reach).run(), reach);
+    Front front = new Front(sides, new Traces(sides));
+    return proved(front, new WholeFront(front, reach).run(), reach);
   }
 
   static Attempt tiled(Sides sides, double share) {
     double reach = share * sides.diagonal;
-    Traces traces = new Traces(sides);
+    Front front = new Front(sides, new Traces(sides));
     Tiles tiles = Paving.of(sides);
     if (tiles == null) {
-      return new Attempt(traces, null, 0);
+      return new Attempt(front.traces, null, 0, false);
     }
-    int trouble = new TiledFront(new Front(sides, traces), tiles, reach).run();
-    return proved(sides, traces, trouble, reach);
+    return proved(front, new TiledFront(front, tiles, reach).run(), reach);
   }
 
-  private static Attempt proved(Sides sides, Traces traces, int trouble, double reach) {
+  private static Attempt proved(Front front, int trouble, double reach) {
     if (trouble >= 0) {
-      return new Attempt(traces, null, trouble);
+      return new Attempt(front.traces, null, trouble, front.stranded);
     }
-    Faces faces = Faces.of(sides, traces, reach);
-    return new Attempt(traces, faces, Proof.firstWrong(sides, traces, faces));
+    Faces faces = Faces.of(front.sides, front.traces, reach);
+    int wrong = Proof.firstWrong(front.sides, front.traces, faces);
+    return new Attempt(front.traces, faces, wrong, false);
   }
 
   private static SweepResult result(List<Ring> rings, Sides sides, Attempt attempt) {

@@ -57,7 +57,8 @@ final class TiledFront {
     while (front.living > 0) {
       double next = agenda.firstTime();
       idle = next > now || front.ended > 0 ? 0 : idle + 1;
-      if (agenda.isEmpty() || idle > IDLE) {
+      front.stranded = agenda.isEmpty();
+      if (front.stranded || idle > IDLE) {
         return anySide();
       }
       now = Math.max(now, next);

@@ -42,7 +42,8 @@ final class WholeFront {
     int rounds = 20 * sides.count + 100;
     while (front.living > 0) {
       double t = nextEvent(now);
-      if (t == Double.POSITIVE_INFINITY || rounds-- == 0 || front.trouble >= 0) {
+      front.stranded = t == Double.POSITIVE_INFINITY;
+      if (front.stranded || rounds-- == 0 || front.trouble >= 0) {
         return front.trouble >= 0 ? front.trouble : anySide();
       }
       now = t;

@@ -116,6 +116,28 @@ class SweepTest {
   }
 
   @Test
+  void groundThatNoEaveReachesIsSaidToBeSo() {
+    // At the left three gables close off a pocket that neither eave beside it sweeps over.
+    SweepResult result =
+        solve(
+            Ring.of(6, 3, 7, 5, 5, 5, 1, 6, 2, 0, 5, 0, 3, 1, 2, 3, 2, 5, 4, 5, 5, 1, 8, 6),
+            2,
+            0.5,
+            0,
+            0,
+            0,
+            0,
+            2,
+            2,
+            0,
+            1,
+            0.5,
+            0);
+    assertThat(result).isInstanceOf(SweepResult.Failed.class);
+    assertThat(((SweepResult.Failed) result).reason()).contains("no eave reaches");
+  }
+
+  @Test
   void anOutlineThatCrossesItselfIsRefused() {
     Ring bow = Ring.of(0, 0, 10, 0, 10, 4, 4, -3, 0, 10);
     assertThat(solve(bow, 1, 1, 1, 1, 1)).isInstanceOf(SweepResult.Failed.class);
