@@ -1,9 +1,11 @@
 package longpoint.packet;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import longpoint.export.Table;
 import longpoint.pipeline.Design;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -32,6 +34,15 @@ public final class FiguresText {
 
   /** Text of several tables, ending in a line feed. */
   public static String of(Design design) {
+    return written(design).toString();
+  }
+
+  /** The same figures table by table, in the same order. */
+  static List<Table> tables(Design design) {
+    return written(design).tables();
+  }
+
+  private static TextSections written(Design design) {
     FiguresText text = new FiguresText(design);
     text.heading();
     text.problems();
@@ -42,7 +53,7 @@ public final class FiguresText {
     FramingText.write(design.framing(), text.unit, text.out);
     TakeOffText.write(design.takeOff(), text.unit, text.out);
     DeckText.write(design.deck(), design.chalk(), text.unit, text.out);
-    return text.out.toString();
+    return text.out;
   }
 
   /** What a plan is called on whatever is made of it. */
@@ -50,13 +61,17 @@ public final class FiguresText {
     return plan.title().isBlank() ? "Untitled plan" : plan.title();
   }
 
+  /** How lengths are told. */
+  static String lengths(LengthUnit unit) {
+    return switch (unit) {
+      case INCH -> "Lengths in feet and inches to the nearest 1/16 in, on top of the framing.";
+      case MILLIMETRE -> "Lengths in whole millimetres, on top of the framing.";
+    };
+  }
+
   private void heading() {
     out.heading(title(design.plan()));
-    out.heading(
-        switch (unit) {
-          case INCH -> "Lengths in feet and inches to the nearest 1/16 in, on top of the framing.";
-          case MILLIMETRE -> "Lengths in whole millimetres, on top of the framing.";
-        });
+    out.heading(lengths(unit));
     out.heading("An aid to layout, not engineering: the truss supplier and the local code rule.");
   }
 
@@ -66,11 +81,16 @@ public final class FiguresText {
     }
     out.heading("\nLook at first");
     for (Problem p : design.problems()) {
-      out.line(TextSections.key(p.level()) + ": " + p.message() + " (" + p.where() + ")");
+      out.line(told(p));
       if (!p.cure().isEmpty()) {
         out.line("  " + p.cure());
       }
     }
+  }
+
+  /** A problem in one line: how bad, what and where. */
+  static String told(Problem p) {
+    return TextSections.key(p.level()) + ": " + p.message() + " (" + p.where() + ")";
   }
 
   private void planes() {

@@ -10,8 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import longpoint.drawing.Page;
+import longpoint.export.CsvWriter;
 import longpoint.export.DxfWriter;
+import longpoint.export.HtmlWriter;
 import longpoint.export.PdfWriter;
+import longpoint.export.PhonePage;
 import longpoint.export.SvgWriter;
 import longpoint.pipeline.Design;
 import longpoint.plan.Plan;
@@ -22,9 +25,10 @@ import longpoint.sheets.PlanSheet;
 import longpoint.units.LengthUnit;
 
 /**
- * Writes every output of a design to a folder: the sheets as SVG and together as PDF, the plan in
- * real size as DXF, the figures as text and as JSON, and the plan itself. Files of the same names
- * are written over, others in the folder are left alone. The same design gives the same bytes.
+ * Writes every output of a design to a folder: the sheets as SVG and together as PDF, a page for
+ * phones, the plan in real size as DXF, the figures as text, CSV and JSON, and the plan itself.
+ * Files of the same names are written over, others in the folder are left alone. The same design
+ * gives the same bytes.
  */
 public final class Packet {
   private final Path folder;
@@ -54,7 +58,7 @@ public final class Packet {
     Files.createDirectories(folder);
     PlanSheet sheet = PlanSheet.of(design.plan(), design.surface(), paper);
     packet.sheets(sheet);
-    packet.pdf(design, sheet.pages());
+    packet.handouts(design, sheet.pages());
     packet.model(design, sheet);
     packet.figures(design);
     packet.plan(design.plan());
@@ -87,9 +91,11 @@ public final class Packet {
     }
   }
 
-  private void pdf(Design design, List<Page> pages) throws IOException {
-    String title = FiguresText.title(design.plan());
-    write("-sheets.pdf", out -> PdfWriter.write(pages, title, out));
+  private void handouts(Design design, List<Page> pages) throws IOException {
+    PhonePage phone = PhoneFigures.of(design, pages);
+    write("-sheets.pdf", out -> PdfWriter.write(pages, phone.title(), out));
+    write(".html", out -> HtmlWriter.write(phone, out));
+    write("-figures.csv", out -> CsvWriter.write(phone.tables(), out));
   }
 
   private void model(Design design, PlanSheet sheet) throws IOException {

@@ -26,6 +26,15 @@ final class TextTable {
     return rows.size() == 1;
   }
 
+  List<String> heads() {
+    return rows.get(0);
+  }
+
+  /** All but the heads. */
+  List<List<String>> rows() {
+    return List.copyOf(rows.subList(1, rows.size()));
+  }
+
   /** Lines ending in a line feed, each indented by two. */
   @Override
   public String toString() {

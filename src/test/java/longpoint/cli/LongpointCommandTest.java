@@ -49,7 +49,9 @@ class LongpointCommandTest {
     assertThat(run("packet", sample.toString(), "--to", folder.toString()))
         .as(err::toString)
         .isZero();
-    assertThat(out.toString()).contains("Roof planes", "Roof lines", ".svg", ".dxf");
+    assertThat(out.toString())
+        .contains(
+            "Roof planes", "Roof lines", ".svg", ".dxf", "-sheets.pdf", ".html", "-figures.csv");
     try (Stream<Path> files = Files.list(folder)) {
       assertThat(files).isNotEmpty().allMatch(f -> f.toFile().length() > 0);
     }

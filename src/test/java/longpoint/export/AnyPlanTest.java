@@ -23,6 +23,8 @@ import longpoint.sheets.PlanView;
 import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
 import longpoint.units.Slope;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -46,6 +48,11 @@ class AnyPlanTest {
       ByteArrayOutputStream svg = new ByteArrayOutputStream();
       SvgWriter.write(page, svg);
       assertThat(SvgFile.read(svg.toByteArray()).root().getLocalName()).isEqualTo("svg");
+    }
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    PdfWriter.write(sheet.pages(), plan.title(), pdf);
+    try (PDDocument read = Loader.loadPDF(pdf.toByteArray())) {
+      assertThat(read.getNumberOfPages()).isEqualTo(sheet.pages().size());
     }
     PlanView view = PlanView.of(plan, surface, sheet.scale().unitsPerMm(plan.unit()));
     ByteArrayOutputStream dxf = new ByteArrayOutputStream();

@@ -1,0 +1,126 @@
+package longpoint.export;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
+import java.util.HashSet;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+
+/**
+ * Tables of a page for phones, a tick box before every row.
+ *
+ * <p>A tick is remembered under a digest of the figures it was made for. Let a figure change, and
+ * its row comes unticked: what was cut to the old figure is not done.
+ */
+final class HtmlTables {
+  /** Longer cells may run over several lines; a length in feet and inches never does. */
+  private static final int ONE_LINE = 24;
+
+  private static final Pattern FIGURE = Pattern.compile("^[+\u2212-]?[0-9]");
+
+  /** Bytes of a digest kept: 64 bits tell the rows of any job apart. */
+  private static final int KEY_BYTES = 8;
+
+  private final Writer out;
+  private final String title;
+  private final Set<String> used = new HashSet<>();
+
+  HtmlTables(Writer out, String title) {
+    this.out = out;
+    this.title = title;
+  }
+
+  void write(List<Table> tables) {
+    line("<section id=\"figures\">");
+    line("<h2>Figures</h2>");
+    line("<p class=\"keep\">Tick a row when it is done.</p>");
+    line("<p class=\"bar\" hidden=\"hidden\">");
+    line("<button type=\"button\" data-job=\"open\">Open all</button>");
+    line("<button type=\"button\" data-job=\"close\">Close all</button>");
+    line("<button type=\"button\" data-job=\"clear\">Clear ticks</button>");
+    line("</p>");
+    tables.forEach(this::table);
+    line("</section>");
+  }
+
+  private void table(Table table) {
+    line("<details>");
+    line(
+        "<summary>%s <span class=\"count\">%d</span></summary>",
+        XmlText.escaped(table.title()), table.rows().size());
+    line("<div class=\"scroll\" tabindex=\"0\">");
+    line("<table>");
+    line("<thead>");
+    List<String> looks = looks(table);
+    StringBuilder heads = new StringBuilder("<tr><th scope=\"col\">Done</th>");
+    for (int i = 0; i < table.heads().size(); i++) {
+      heads.append("<th scope=\"col\"").append(looks.get(i)).append('>');
+      heads.append(XmlText.escaped(table.heads().get(i))).append("</th>");
+    }
+    text(heads.append("</tr>").toString());
+    line("</thead>");
+    line("<tbody>");
+    table.rows().forEach(r -> row(table, r, looks));
+    line("</tbody>");
+    line("</table>");
+    line("</div>");
+    table.notes().forEach(n -> line("<p>%s</p>", XmlText.escaped(n)));
+    line("</details>");
+  }
+
+  private void row(Table table, List<String> cells, List<String> looks) {
+    StringBuilder row = new StringBuilder("<tr><td class=\"tick\"><label><input type=\"checkbox\"");
+    row.append(" autocomplete=\"off\" data-row=\"").append(key(table, cells));
+    row.append("\" aria-label=\"").append(XmlText.escaped("done: " + cells.get(0)));
+    row.append("\" /></label></td>");
+    for (int i = 0; i < cells.size(); i++) {
+      String name = i == 0 ? "th scope=\"row\"" : "td";
+      row.append('<').append(name).append(looks.get(i)).append('>');
+      row.append(XmlText.escaped(cells.get(i)));
+      row.append(i == 0 ? "</th>" : "</td>");
+    }
+    text(row.append("</tr>").toString());
+  }
+
+  /** Columns of figures stand to the right, columns of words to the left, long ones in lines. */
+  private static List<String> looks(Table table) {
+    return IntStream.range(0, table.heads().size())
+        .mapToObj(i -> look(table.rows().stream().map(r -> r.get(i)).toList()))
+        .toList();
+  }
+
+  private static String look(List<String> column) {
+    boolean words = column.stream().anyMatch(c -> !c.isEmpty() && !FIGURE.matcher(c).find());
+    boolean lines = column.stream().anyMatch(c -> c.length() > ONE_LINE);
+    return lines ? " class=\"word long\"" : words ? " class=\"word\"" : "";
+  }
+
+  /** Rows that say the same are told apart by their order. */
+  private String key(Table table, List<String> cells) {
+    int nth = 0;
+    String key;
+    do {
+      List<Object> all = List.of(title, table.title(), table.heads(), cells, nth++);
+      key = HexFormat.of().formatHex(Digest.of(all.toString()), 0, KEY_BYTES);
+    } while (!used.add(key));
+    return key;
+  }
+
+  private void line(String format, Object... values) {
+    text(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
+  }
+
+  private void text(String line) {
+    try {
+      out.write(line);
+      out.write('\n');
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
