@@ -19,8 +19,12 @@ import longpoint.export.SvgWriter;
 import longpoint.pipeline.Design;
 import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
+import longpoint.sheets.ChalkPages;
+import longpoint.sheets.CuttingPages;
+import longpoint.sheets.FrameSheet;
 import longpoint.sheets.ModelDrawing;
 import longpoint.sheets.Paper;
+import longpoint.sheets.PaperScale;
 import longpoint.sheets.PlanSheet;
 import longpoint.units.LengthUnit;
 
@@ -57,9 +61,14 @@ public final class Packet {
     Packet packet = new Packet(folder, name);
     Files.createDirectories(folder);
     PlanSheet sheet = PlanSheet.of(design.plan(), design.surface(), paper);
-    packet.sheets(sheet);
-    packet.handouts(design, sheet.pages());
+    FrameSheet frame = FrameSheet.of(design.plan(), design.surface(), design.framing(), paper);
+    List<Page> pages = new ArrayList<>(sheet.pages());
+    pages.addAll(frame.pages());
+    pages.addAll(deckPages(design, paper));
+    packet.sheets(pages);
+    packet.handouts(design, pages);
     packet.model(design, sheet);
+    packet.frame(design, frame.scale());
     packet.figures(design);
     packet.plan(design.plan());
     return List.copyOf(packet.files);
@@ -84,8 +93,17 @@ public final class Packet {
     return safe.isEmpty() ? "plan" : safe;
   }
 
-  private void sheets(PlanSheet sheet) throws IOException {
-    for (Page page : sheet.pages()) {
+  private static List<Page> deckPages(Design design, Paper paper) {
+    Plan plan = design.plan();
+    List<Page> pages =
+        new ArrayList<>(
+            ChalkPages.of(plan, design.surface(), design.deck(), design.chalk(), paper));
+    pages.addAll(CuttingPages.of(plan, design.surface(), design.deck(), paper));
+    return pages;
+  }
+
+  private void sheets(List<Page> pages) throws IOException {
+    for (Page page : pages) {
       String number = page.number().toLowerCase(Locale.ROOT);
       write("-" + baseName(number) + ".svg", out -> SvgWriter.write(page, out));
     }
@@ -103,6 +121,17 @@ public final class Packet {
     LengthUnit unit = design.plan().unit();
     double scale = model.scale().ratio();
     write("-plan.dxf", out -> DxfWriter.write(model.drawing(), unit, scale, out));
+  }
+
+  /** A plan without a frame has no CAD file of one. */
+  private void frame(Design design, PaperScale sheet) throws IOException {
+    if (!design.framing().trusses().isEmpty() || !design.framing().rafters().isEmpty()) {
+      ModelDrawing model =
+          ModelDrawing.ofFrame(design.plan(), design.surface(), design.framing(), sheet);
+      LengthUnit unit = design.plan().unit();
+      double scale = model.scale().ratio();
+      write("-frame.dxf", out -> DxfWriter.write(model.drawing(), unit, scale, out));
+    }
   }
 
   private void figures(Design design) throws IOException {

@@ -47,6 +47,11 @@ final class Legend {
     used = EXPLAINED.stream().filter(seen::contains).toList();
   }
 
+  /** For layers that are known to occur, in the order given. */
+  Legend(List<Layer> used) {
+    this.used = List.copyOf(used);
+  }
+
   double height() {
     return used.isEmpty() ? 0 : HEAD + used.size() * ROW + FOOT;
   }

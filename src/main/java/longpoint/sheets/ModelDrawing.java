@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import longpoint.drawing.Drawing;
+import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
 import longpoint.surface.RoofSurface;
 
@@ -23,6 +24,26 @@ public record ModelDrawing(Drawing drawing, PaperScale scale, int leftOff) {
     ModelDrawing best = null;
     for (PaperScale scale : upFrom(sheet, plan)) {
       PlanView view = PlanView.of(plan, surface, scale.unitsPerMm(plan.unit()));
+      if (best == null || view.leftOff() < best.leftOff()) {
+        best = new ModelDrawing(view.drawing(), scale, view.leftOff());
+      }
+      if (best.leftOff() == 0) {
+        break;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * The frame in real size, by the same rule.
+   *
+   * @param sheet scale of the sheet, which is kept if it can be
+   */
+  public static ModelDrawing ofFrame(
+      Plan plan, RoofSurface surface, FramingSet framing, PaperScale sheet) {
+    ModelDrawing best = null;
+    for (PaperScale scale : upFrom(sheet, plan)) {
+      FrameView view = FrameView.of(plan, surface, framing, scale.unitsPerMm(plan.unit()));
       if (best == null || view.leftOff() < best.leftOff()) {
         best = new ModelDrawing(view.drawing(), scale, view.leftOff());
       }

@@ -96,7 +96,7 @@ public record PlanView(
         plan.title(), unitsPerMm, tints, walls, roof, dimensions, labels, leftOff, rows.crossed());
   }
 
-  private static List<Region> grounds(Plan plan, RoofSurface surface) {
+  static List<Region> grounds(Plan plan, RoofSurface surface) {
     List<Region> grounds = new ArrayList<>();
     plan.parts().forEach(p -> grounds.add(p.region()));
     surface.planes().forEach(p -> grounds.addAll(p.visible()));

@@ -20,6 +20,9 @@ final class TitleBlock {
           + " licensed designer decides what carries load. Check every measure on site before"
           + " cutting.";
 
+  private static final String ROOF_MEASURES =
+      "Lengths and areas of the roof are true, on top of framing.";
+
   private static final double LEAD = 1.6;
   private static final double PAD = 3;
   private static final int TITLE_LINES = 3;
@@ -44,6 +47,34 @@ final class TitleBlock {
       FittedView fitted,
       Paper paper,
       double width) {
+    this(
+        plan,
+        problems,
+        number + "   " + view,
+        new Reading(fitted.scale().title(), ROOF_MEASURES, fitted.view().leftOff()),
+        paper,
+        width);
+  }
+
+  /**
+   * What a reader must know to take figures off a sheet.
+   *
+   * @param scale as it stands in words
+   * @param measures what its lengths are lengths of
+   * @param leftOff figures and labels that had no room
+   */
+  record Reading(String scale, String measures, int leftOff) {}
+
+  /**
+   * @param heading number and name of the sheet
+   */
+  TitleBlock(
+      Plan plan,
+      List<Problem> problems,
+      String heading,
+      Reading reading,
+      Paper paper,
+      double width) {
     this.width = width;
     List<Problem> errors = problems.stream().filter(p -> p.level() == Problem.Level.ERROR).toList();
     if (!errors.isEmpty()) {
@@ -54,12 +85,12 @@ final class TitleBlock {
     }
     String title = plan.title().isBlank() ? "Untitled" : plan.title();
     add(title, Lettering.LARGE, Layers.TEXT, 2, TITLE_LINES);
-    add(number + "   " + view, Lettering.LARGE, Layers.TEXT, 1, 1);
-    add("Scale " + fitted.scale().title(), Lettering.MEDIUM, Layers.TEXT, 1, 1);
+    add(heading, Lettering.LARGE, Layers.TEXT, 1, 1);
+    add("Scale " + reading.scale(), Lettering.MEDIUM, Layers.TEXT, 1, 1);
     String unit = plan.unit() == LengthUnit.INCH ? "feet and inches" : "millimetres";
     add("Measures in " + unit + ". Paper " + paper.title() + ".", Layers.TEXT, 1);
-    add("Lengths and areas of the roof are true, on top of framing.", Layers.TEXT, 2);
-    int leftOff = fitted.view().leftOff();
+    add(reading.measures(), Layers.TEXT, 2);
+    int leftOff = reading.leftOff();
     if (leftOff > 0) {
       String left = leftOff + (leftOff == 1 ? " figure or label has" : " figures or labels have");
       String cure = " no room on this paper: take larger paper or the CAD file.";

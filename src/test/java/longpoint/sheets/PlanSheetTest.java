@@ -63,7 +63,7 @@ class PlanSheetTest {
     }
   }
 
-  private static void checkInsideTheBorder(Page page) {
+  static void checkInsideTheBorder(Page page) {
     Bounds box = Strokes.of(page.marks(), 1).bounds();
     assertThat(box.minX()).isGreaterThanOrEqualTo(10 - 1e-9);
     assertThat(box.minY()).isGreaterThanOrEqualTo(10 - 1e-9);
@@ -187,7 +187,7 @@ class PlanSheetTest {
     }
   }
 
-  private static void checkLettering(Page page) {
+  static void checkLettering(Page page) {
     List<Strokes.Label> labels = Strokes.of(page.marks(), 1).labels();
     for (int i = 0; i < labels.size(); i++) {
       for (int j = i + 1; j < labels.size(); j++) {
@@ -200,7 +200,7 @@ class PlanSheetTest {
     }
   }
 
-  private static String words(Page page) {
+  static String words(Page page) {
     StringBuilder all = new StringBuilder();
     texts(page.marks()).forEach(t -> all.append(t.text()).append(' '));
     return all.toString();
