@@ -212,6 +212,9 @@ final class HoleFiller {
       }
       return false;
     }
+    if (size > FEW) {
+      size = clipMany(size);
+    }
     while (size > 3) {
       int best = -1;
       for (int i = 0; i < size; i++) {
@@ -239,6 +242,39 @@ final class HoleFiller {
     int t = tile(ring[0], ring[1], ring[2], ref[0], ref[1]);
     join(3 * t + 2, ref[2]);
     return true;
+  }
+
+  /** Up to here looking at every corner for the next ear beats queueing them. */
+  private static final int FEW = 64;
+
+  /** Cuts ears off a large hole until it is small or has none. Returns the corners left. */
+  private int clipMany(int corners) {
+    LargeHole hole = new LargeHole(front, clock, now, ring, corners);
+    for (int i = 0; i < corners; i++) {
+      hole.offer(i, roundness[i]);
+    }
+    int ear = hole.ear();
+    while (ear >= 0 && hole.size() > FEW) {
+      int p = hole.before(ear);
+      int n = hole.after(ear);
+      int t = tile(ring[p], ring[ear], ring[n], ref[p], ref[ear]);
+      ref[p] = 3 * t + 2;
+      hole.cut(ear);
+      roundness[p] = roundness(ring[hole.before(p)], ring[p], ring[n]);
+      roundness[n] = roundness(ring[p], ring[n], ring[hole.after(n)]);
+      hole.offer(p, roundness[p]);
+      hole.offer(n, roundness[n]);
+      ear = hole.ear();
+    }
+    int size = 0;
+    for (int i = 0; i < corners; i++) {
+      if (!hole.isGone(i)) {
+        ring[size] = ring[i];
+        ref[size] = ref[i];
+        roundness[size++] = roundness[i];
+      }
+    }
+    return size;
   }
 
   private void clip(int ear, int size) {
@@ -280,9 +316,10 @@ final class HoleFiller {
   }
 
   private double roundness(int i, int size) {
-    int p = ring[i == 0 ? size - 1 : i - 1];
-    int v = ring[i];
-    int n = ring[i + 1 == size ? 0 : i + 1];
+    return roundness(ring[i == 0 ? size - 1 : i - 1], ring[i], ring[i + 1 == size ? 0 : i + 1]);
+  }
+
+  private double roundness(int p, int v, int n) {
     double turn = clock.turn(p, v, n, now);
     double longest = Math.max(span(p, v), Math.max(span(v, n), span(n, p)));
     return turn / Math.max(longest, Double.MIN_NORMAL);

@@ -5,7 +5,10 @@ final class TileClock {
   private final Front front;
   private final Tiles tiles;
   private final Sides sides;
-  private final double grain;
+
+  /** Corners nearer to a line than this are in line with it. */
+  final double grain;
+
   private final double still;
   private final double rounding;
 
