@@ -36,8 +36,9 @@ final class SafeSave {
         keepBackup(target);
       }
       rename(beside, target);
-    } finally {
-      Files.deleteIfExists(beside);
+    } catch (IOException | RuntimeException e) {
+      giveUp(beside, e);
+      throw e;
     }
     flushFolder(target.getParent());
   }
@@ -48,8 +49,9 @@ final class SafeSave {
     Path beside = writeBeside(target, bytes);
     try {
       rename(beside, target);
-    } finally {
-      Files.deleteIfExists(beside);
+    } catch (IOException | RuntimeException e) {
+      giveUp(beside, e);
+      throw e;
     }
     flushFolder(target.getParent());
   }
@@ -99,8 +101,18 @@ final class SafeSave {
     Path beside = writeBeside(backupOf(target), Files.readAllBytes(target));
     try {
       rename(beside, backupOf(target));
-    } finally {
+    } catch (IOException | RuntimeException e) {
+      giveUp(beside, e);
+      throw e;
+    }
+  }
+
+  /** Only after a failure: once renamed, the name beside may already be another save's. */
+  private static void giveUp(Path beside, Exception reason) {
+    try {
       Files.deleteIfExists(beside);
+    } catch (IOException left) {
+      reason.addSuppressed(left);
     }
   }
 
