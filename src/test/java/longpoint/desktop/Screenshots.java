@@ -23,9 +23,8 @@ import longpoint.units.LengthUnit;
  * Writes the pictures of the window that the README and the manual show. From the project's folder:
  *
  * <pre>{@code
- * mvn -q test-compile
- * xvfb-run -a mvn -q exec:java -Dexec.classpathScope=test \
- *     -Dexec.mainClass=longpoint.desktop.Screenshots -Dexec.args=docs/images
+ * xvfb-run -a -s "-screen 0 1600x1000x24" mvn -q test-compile exec:exec \
+ *     -Dmain=longpoint.desktop.Screenshots -Dargs=docs/images
  * }</pre>
  */
 public final class Screenshots {

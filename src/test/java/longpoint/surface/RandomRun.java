@@ -8,7 +8,8 @@ import longpoint.plan.Problem;
 /**
  * Solves tens of thousands of made-up houses and looks every roof over. Run by hand:
  *
- * <pre>java -cp … longpoint.surface.RandomRun [first seed] [how many]</pre>
+ * <pre>mvn -q test-compile exec:exec -Dmain=longpoint.surface.RandomRun -Dargs="FIRST HOWMANY"
+ * </pre>
  *
  * Prints each seed whose roof breaks a law, and how often each kind of problem was reported.
  */
