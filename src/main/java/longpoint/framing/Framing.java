@@ -2,8 +2,10 @@ package longpoint.framing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import longpoint.framing.edge.EdgeBoards;
 import longpoint.framing.edge.LevelFascia;
 import longpoint.framing.gable.GableWall;
@@ -13,11 +15,13 @@ import longpoint.framing.run.FoundRuns;
 import longpoint.framing.run.Run;
 import longpoint.framing.run.RunFinder;
 import longpoint.framing.stick.Sticks;
+import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.Marks;
 import longpoint.framing.truss.Placed;
 import longpoint.framing.truss.RidgeBlocks;
 import longpoint.framing.truss.RunLayout;
 import longpoint.framing.truss.TapeMarks;
+import longpoint.framing.truss.Truss;
 import longpoint.framing.truss.ValleyTrusses;
 import longpoint.framing.valley.ValleySet;
 import longpoint.framing.valley.ValleySets;
@@ -51,6 +55,7 @@ public final class Framing {
     List<Problem> problems = new ArrayList<>(found.problems());
     problems.addAll(valleys.problems());
     problems.addAll(opened(found));
+    problems.addAll(girdersOnGirders(plan, marks));
     layouts.forEach(layout -> problems.addAll(RunLayout.check(layout.run(), shop)));
     problems.addAll(Ladders.check(plan, shop));
     return new FramingSet(
@@ -184,6 +189,39 @@ public final class Framing {
         .findFirst()
         .map(l -> l.stations().all())
         .orElseGet(() -> Sticks.stations(run));
+  }
+
+  /** Girders hung on girders: the load of a whole roof end on one hanger. */
+  private static List<Problem> girdersOnGirders(Plan plan, Marks marks) {
+    Set<String> girders = marks.girders().stream().map(Girder::truss).collect(Collectors.toSet());
+    return marks.trusses().stream()
+        .filter(t -> girders.contains(t.id()))
+        .flatMap(
+            t ->
+                Stream.of(t.carriedFrom(), t.carriedTo())
+                    .flatMap(Optional::stream)
+                    .map(by -> girderOnGirder(plan, t, mark(marks, by))))
+        .toList();
+  }
+
+  private static Problem girderOnGirder(Plan plan, Truss carried, String by) {
+    return Problem.note(
+        carried.part(),
+        "In part "
+            + plan.part(carried.part()).orElseThrow().name()
+            + " a girder carries a girder: "
+            + carried.mark()
+            + " hangs on "
+            + by
+            + ". The supplier designs that connection.");
+  }
+
+  private static String mark(Marks marks, String truss) {
+    return marks.trusses().stream()
+        .filter(t -> t.id().equals(truss))
+        .findFirst()
+        .orElseThrow()
+        .mark();
   }
 
   /** Roofs that exist and would have to be cut open. */

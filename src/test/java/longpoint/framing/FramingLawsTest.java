@@ -31,7 +31,7 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Laws that hold for every frame, checked on houses of every shape. */
 class FramingLawsTest {
-  private static Map<String, Plan> houses() {
+  static Map<String, Plan> houses() {
     Map<String, Plan> all = new LinkedHashMap<>();
     all.put("gable", Houses.plan(Houses.box("egeg", 7, 500, 331)));
     all.put("hip", Houses.plan(Houses.box("eeee", 6, 528, 336)));

@@ -1,6 +1,7 @@
 package longpoint.framing.stick;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,6 +26,13 @@ import longpoint.surface.RoofSurface;
  * every ridge, hip and valley itself. What an end meets is the roof line it lies on.
  */
 final class PlaneSticks {
+  /**
+   * Two boards nearer to parallel than this many degrees do not pass each other but butt end to
+   * end, cut square. A jack comes as near to its hip as that only where one slope is over eleven
+   * times the other.
+   */
+  private static final double END_TO_END = 5;
+
   private final Plan plan;
   private final Part part;
   private final RoofSurface surface;
@@ -61,7 +69,7 @@ final class PlaneSticks {
     for (double station : stations(side)) {
       Point wall = side.wall().from().plus(side.wall().direction().times(station));
       for (double[] stretch : stretches(plane, wall, side.wall().direction().left())) {
-        rafter(side, wall, stretch[0], stretch[1]);
+        rafter(plane, side, wall, stretch[0], stretch[1]);
       }
     }
   }
@@ -99,7 +107,7 @@ final class PlaneSticks {
   }
 
   /** From one distance in from the wall to another. */
-  private void rafter(Side side, Point wall, double from, double to) {
+  private void rafter(RoofPlane plane, Side side, Point wall, double from, double to) {
     Point in = side.wall().direction().left();
     boolean onWall = from < near;
     Point foot = onWall ? wall : wall.plus(in.times(from));
@@ -107,8 +115,14 @@ final class PlaneSticks {
     if (to - Math.max(from, 0) < 2 * thickness) {
       return;
     }
-    Optional<RoofLine> below = onWall ? Optional.empty() : lineAt(foot);
-    Optional<RoofLine> above = lineAt(head);
+    Optional<RoofLine> below = onWall ? Optional.empty() : footLine(plane, foot);
+    Optional<RoofLine> above = headLine(plane, head);
+    Joint atFoot = joint(below, in);
+    Joint atHead = joint(above, in);
+    double left = foot.distance(head) - atFoot.shortening() - atHead.shortening();
+    if (left < thickness) {
+      return;
+    }
     sticks.add(
         new Stick(
             kind(below, above),
@@ -118,8 +132,8 @@ final class PlaneSticks {
             head,
             side.slope().ratio(),
             onWall ? side.overhang() : 0,
-            joint(below, in),
-            joint(above, in),
+            atFoot,
+            atHead,
             0));
   }
 
@@ -133,13 +147,12 @@ final class PlaneSticks {
   }
 
   private Joint joint(Optional<RoofLine> line, Point in) {
-    if (line.isEmpty() || line.get().run() < near) {
-      return Joint.NONE;
-    }
-    return switch (line.get().kind()) {
-      case RIDGE, HIP, VALLEY -> new Joint(thickness, angle(in, direction(line.get())));
-      case EAVE, RAKE, BREAK, ABUTMENT, STEP -> Joint.NONE;
-    };
+    return line.map(l -> joint(in, direction(l))).orElse(Joint.NONE);
+  }
+
+  private Joint joint(Point along, Point other) {
+    double angle = angle(along, other);
+    return new Joint(thickness, angle < END_TO_END ? 90 : angle);
   }
 
   private static Point direction(RoofLine line) {
@@ -151,20 +164,35 @@ final class PlaneSticks {
     return Math.toDegrees(Math.atan2(Math.abs(a.cross(b)), Math.abs(a.dot(b))));
   }
 
-  /** The ridge, hip or valley of this part that a point lies on; any other line if none does. */
-  private Optional<RoofLine> lineAt(Point p) {
-    Optional<RoofLine> other = Optional.empty();
-    for (RoofLine line : surface.lines()) {
-      if (mine(line) && new Segment(line.from().plan(), line.to().plan()).distance(p) < near) {
-        switch (line.kind()) {
-          case RIDGE, HIP, VALLEY -> {
-            return Optional.of(line);
-          }
-          case EAVE, RAKE, BREAK, ABUTMENT, STEP -> other = Optional.of(line);
-        }
-      }
-    }
-    return other;
+  /** What a rafter stands on above the wall: the hip or valley that bounds its plane there. */
+  private Optional<RoofLine> footLine(RoofPlane plane, Point foot) {
+    return linesAt(foot).min(Comparator.comparing(l -> !l.planes().contains(plane.id())));
+  }
+
+  /**
+   * What a rafter heads on. Where hip and ridge share a corner it is the ridge, half of whose
+   * thickness comes off a common there as anywhere along it; of two others, the one that bounds its
+   * plane.
+   */
+  private Optional<RoofLine> headLine(RoofPlane plane, Point head) {
+    return linesAt(head)
+        .min(
+            Comparator.comparing((RoofLine l) -> l.kind() != LineKind.RIDGE)
+                .thenComparing(l -> !l.planes().contains(plane.id())));
+  }
+
+  /** The ridges, hips and valleys of this part that a point lies on. */
+  private Stream<RoofLine> linesAt(Point p) {
+    return surface.lines().stream()
+        .filter(l -> isRidgeHipOrValley(l) && mine(l) && l.run() >= near)
+        .filter(l -> new Segment(l.from().plan(), l.to().plan()).distance(p) < near);
+  }
+
+  private static boolean isRidgeHipOrValley(RoofLine line) {
+    return switch (line.kind()) {
+      case RIDGE, HIP, VALLEY -> true;
+      case EAVE, RAKE, BREAK, ABUTMENT, STEP -> false;
+    };
   }
 
   private boolean mine(RoofLine line) {
@@ -243,9 +271,7 @@ final class PlaneSticks {
     Joint atHead =
         kind == RafterKind.RIDGE
             ? Joint.NONE
-            : ridgeAt(head, line)
-                .map(r -> new Joint(thickness, angle(direction(line), direction(r))))
-                .orElse(Joint.NONE);
+            : ridgeAt(head, line).map(r -> joint(direction(line), direction(r))).orElse(Joint.NONE);
     sticks.add(
         new Stick(
             kind,

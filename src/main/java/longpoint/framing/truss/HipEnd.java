@@ -145,6 +145,10 @@ final class HipEnd {
     List<Double> near = corner(run.low());
     List<Double> far = new ArrayList<>();
     corner(run.high()).forEach(c -> far.add(0, run.width() - c));
+    if (!near.isEmpty()) {
+      // In the middle of a narrow end the jacks of both corners would want one place.
+      far.removeIf(c -> c - near.get(near.size() - 1) < thickness);
+    }
     double first = (near.size() + 1) * spacing;
     List<Double> to = far.isEmpty() ? List.of(run.width() - thickness / 2) : far;
     List<Placed> jacks = new ArrayList<>();
@@ -169,11 +173,20 @@ final class HipEnd {
   }
 
   /**
-   * Whether the hip jack, not the girder, stops a jack of the end wall. One that comes to the
-   * girder beside the hip jack shares its hanger (common practice).
+   * Whether the hip jack, not the girder, stops a jack of the end wall. The hip jack comes to the
+   * girder at a slant and takes up room there on both sides of its middle; a jack that would stand
+   * in its wood is cut to its face like those before it, so that no two hangers share one place
+   * (common practice; where the supplier gives one hanger for the two, his detail rules). Left out
+   * it would leave two spacings of deck without support, moved it would be off the panel's joints.
    */
   private boolean meetsHip(Side side, double across) {
-    return hipD(side, across) < face();
+    return across < hipC(side, face()) + halfHipAlongGirder(side) + thickness / 2;
+  }
+
+  /** Half the hip jack's thickness seen along the girder. */
+  private double halfHipAlongGirder(Side side) {
+    RoofCorner hip = RoofCorner.square(side.slope().ratio(), endSlope());
+    return Shortening.against(thickness, 90 - hip.planAngleA());
   }
 
   private double shortening(Side side) {
@@ -191,7 +204,7 @@ final class HipEnd {
         Side side = wall.side().orElseThrow();
         double across = bankOfSide == Bank.LOW ? c : run.width() - c;
         if (meetsHip(side, across)) {
-          length = hipD(side, across) - shortening(side);
+          length = Math.min(length, hipD(side, across) - shortening(side));
           kind = TrussKind.CORNER_JACK;
           carrier = Optional.empty();
         }
@@ -209,11 +222,10 @@ final class HipEnd {
   /** Jacks square to a side wall, from the wall to the hip jack. */
   private List<Placed> sideJacks(Bank bankOfSide) {
     Side side = run.bound(bankOfSide).side().orElseThrow();
-    RoofCorner hip = RoofCorner.square(side.slope().ratio(), endSlope());
     List<Placed> jacks = new ArrayList<>();
     for (int k = 1; k * spacing + thickness / 2 <= face(); k++) {
       double d = k * spacing;
-      double length = hipC(side, d) - Shortening.against(thickness, 90 - hip.planAngleA());
+      double length = hipC(side, d) - halfHipAlongGirder(side);
       if (length >= SHORTEST_JACK * thickness) {
         boolean low = bankOfSide == Bank.LOW;
         Point from = at(d, low ? 0 : run.width());

@@ -81,4 +81,16 @@ public record Placed(
         carriedFrom,
         Optional.of(carrier));
   }
+
+  /** The same truss cut plumb at the outside of its first bearing, which still carries it. */
+  Placed withoutTailFrom() {
+    return new Placed(
+        kind, run, station, from, to, plate, profile.withoutTailLow(), carriedFrom, carriedTo);
+  }
+
+  /** The same truss cut plumb at the outside of its last bearing, which still carries it. */
+  Placed withoutTailTo() {
+    return new Placed(
+        kind, run, station, from, to, plate, profile.withoutTailHigh(), carriedFrom, carriedTo);
+  }
 }

@@ -17,7 +17,9 @@ import longpoint.plan.Problem;
 /**
  * Every truss of one run: end trusses flush inside the end walls' outside faces, or a hip end;
  * between them trusses centred on whole spacings from the start. A truss over the mouth of a wing
- * hangs on that wing's girder and has no tail there.
+ * hangs on that wing's girder and has no tail there; nor has one on the mouth's corner, which would
+ * run out along the wing's wall under the wing's roof, nor the wing's girder under the roof it
+ * comes in to.
  *
  * @param stations of the trusses square to the ridge
  * @param trusses all of them, jacks included
@@ -55,7 +57,7 @@ public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
       Stations stations = Stations.fill(near, first, far, spacing(), thickness());
       List<Placed> trusses = new ArrayList<>();
       for (double station : stations.all()) {
-        trusses.addAll(split(hang(truss(station, stations))));
+        trusses.addAll(split(underOther(hang(truss(station, stations)))));
       }
       hips.forEach(hip -> hip.jacks().forEach(jack -> trusses.add(hang(jack))));
       return new RunLayout(run, stations, trusses);
@@ -147,19 +149,72 @@ public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
           List.of(new Point(0, 0), new Point(middle, slope * middle), new Point(level.span(), 0)));
     }
 
-    /** Hangs a truss on the girders of the wings over whose mouths it has no wall. */
+    /**
+     * Hangs a truss on the girders of the wings over whose mouths it has no wall, and cuts it off
+     * at the wall where it stands on the corner of such a mouth.
+     */
     private Placed hang(Placed truss) {
       Placed hung = truss;
       for (Meeting m : meetings) {
         if (m.lower().id().equals(run.id()) && m.needsGirder()) {
-          hung = atMouth(m, hung.from()) ? hung.hungFrom(carrier(m, hung.from())) : hung;
-          hung = atMouth(m, hung.to()) ? hung.hungTo(carrier(m, hung.to())) : hung;
+          if (overMouth(m, hung.from(), -shop.mark())) {
+            hung = hung.hungFrom(carrier(m, hung.from()));
+          } else if (overMouth(m, hung.from(), thickness() / 2)) {
+            hung = hung.withoutTailFrom();
+          }
+          if (overMouth(m, hung.to(), -shop.mark())) {
+            hung = hung.hungTo(carrier(m, hung.to()));
+          } else if (overMouth(m, hung.to(), thickness() / 2)) {
+            hung = hung.withoutTailTo();
+          }
         }
       }
       return hung;
     }
 
-    private boolean atMouth(Meeting m, Point end) {
+    /**
+     * A wing's girder stands along the wall of the roof beneath, whose eave passes over its ends:
+     * cut plumb at the wall wherever that eave goes on past the wing. An end in line with the lower
+     * roof's own end wall keeps its tail, for there the eave turns the corner.
+     */
+    private Placed underOther(Placed truss) {
+      if (truss.kind() != TrussKind.GIRDER) {
+        return truss;
+      }
+      Placed cut = truss;
+      for (Meeting m : meetings) {
+        if (m.needsGirder() && isGirderOf(m, truss)) {
+          cut = goesOnPast(m, cut.from()) ? cut.withoutTailFrom() : cut;
+          cut = goesOnPast(m, cut.to()) ? cut.withoutTailTo() : cut;
+        }
+      }
+      return cut;
+    }
+
+    private boolean isGirderOf(Meeting m, Placed truss) {
+      return m.isAt(run, truss.station() > run.length() / 2 ? Bank.END : Bank.START);
+    }
+
+    private boolean goesOnPast(Meeting m, Point end) {
+      double along = along(m, end);
+      boolean bearing = m.bank() == Bank.LOW || m.bank() == Bank.HIGH;
+      double length = bearing ? m.lower().length() : m.lower().width();
+      return along > shop.mark() && along < length - shop.mark();
+    }
+
+    /** Place along the wall of the lower run that a wing comes in over. */
+    private static double along(Meeting m, Point p) {
+      boolean bearing = m.bank() == Bank.LOW || m.bank() == Bank.HIGH;
+      return bearing ? m.lower().axes().u(p) : m.lower().axes().v(p);
+    }
+
+    /**
+     * Whether an end lies on the line of a mouth.
+     *
+     * @param beside how far past the corners of the mouth still counts; negative for that far
+     *     inside, as a truss centred on the corner still has half its thickness on the wall
+     */
+    private boolean overMouth(Meeting m, Point end, double beside) {
       double u = run.axes().u(end);
       double v = run.axes().v(end);
       double off =
@@ -169,11 +224,8 @@ public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
             case START -> u;
             case END -> u - run.length();
           };
-      double along = m.bank() == Bank.LOW || m.bank() == Bank.HIGH ? u : v;
-      // A truss centred on the corner of the mouth still has half its thickness on the wall.
-      return Math.abs(off) < shop.mark()
-          && along > m.from() + shop.mark()
-          && along < m.to() - shop.mark();
+      double along = along(m, end);
+      return Math.abs(off) < shop.mark() && along > m.from() - beside && along < m.to() + beside;
     }
 
     private static Placed.Carrier carrier(Meeting m, Point end) {

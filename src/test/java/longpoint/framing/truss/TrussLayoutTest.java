@@ -113,8 +113,12 @@ class TrussLayoutTest {
     TrussMark jack = mark(set, TrussKind.JACK, 0);
     assertThat(jack.span()).isEqualTo(71.25);
     assertThat(jack.heelHigh()).isEqualTo(girder.height(), within(1e-9));
-    // 72 to 264 in: nine at each end, the outer ones in one hanger with the hip jacks.
-    assertThat(jack.quantity()).isEqualTo(18);
+    // 96 to 240 in: seven at each end. Those at 72 and 264 would stand in the hip jacks' wood,
+    // 3/4 in away on the girder, and die on them like the corner jacks: 72 - 1.0607.
+    assertThat(jack.quantity()).isEqualTo(14);
+    TrussMark last = mark(set, TrussKind.CORNER_JACK, 2);
+    assertThat(last.span()).isEqualTo(72 - 1.0607, within(5e-5));
+    assertThat(last.quantity()).isEqualTo(4);
     TrussMark hip = mark(set, TrussKind.HIP_JACK, 0);
     assertThat(hip.span()).isEqualTo(71.25 * Math.sqrt(2), within(1e-9));
     assertThat(hip.quantity()).isEqualTo(4);
@@ -137,9 +141,10 @@ class TrussLayoutTest {
         Houses.solve(Houses.plan(part.withFrame(part.frame().withHipSetback(Optional.of(72.0)))));
     assertThat(set.girders()).hasSize(2);
     Girder girder = set.girders().get(0);
-    assertThat(girder.hangers()).hasSize(11);
+    // Two hip jacks and the seven jacks between them.
+    assertThat(girder.hangers()).hasSize(9);
     assertThat(girder.hangers().get(0).along()).isEqualTo(71.25, within(1e-9));
-    assertThat(girder.hangers().get(1).along()).isEqualTo(72, within(1e-9));
+    assertThat(girder.hangers().get(1).along()).isEqualTo(96, within(1e-9));
     assertThat(girder.reminder()).contains("1/4 to 3/8 in");
   }
 
