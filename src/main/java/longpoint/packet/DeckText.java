@@ -14,16 +14,19 @@ import longpoint.units.LengthUnit;
 
 /** The deck as plain text: sheets to buy, cut differences, and every line to snap. */
 final class DeckText {
+  private final RoofNames names;
   private final LengthUnit unit;
   private final TextSections out;
 
-  private DeckText(LengthUnit unit, TextSections out) {
+  private DeckText(RoofNames names, LengthUnit unit, TextSections out) {
+    this.names = names;
     this.unit = unit;
     this.out = out;
   }
 
-  static void write(DeckPlan deck, List<ChalkSheet> chalk, LengthUnit unit, TextSections out) {
-    DeckText text = new DeckText(unit, out);
+  static void write(
+      DeckPlan deck, List<ChalkSheet> chalk, RoofNames names, LengthUnit unit, TextSections out) {
+    DeckText text = new DeckText(names, unit, out);
     text.stock(deck);
     text.planes(deck);
     text.cutDifferences(deck);
@@ -47,7 +50,7 @@ final class DeckText {
     TextTable table = new TextTable("plane", "area", "courses", "pieces");
     for (PlaneDeck p : deck.planes()) {
       table.row(
-          String.join(" ", p.planes()),
+          names.planes(p.planes()),
           FigureText.area(p.area(), unit),
           String.valueOf(p.courses().size()),
           String.valueOf(p.pieces().size()));
@@ -59,7 +62,11 @@ final class DeckText {
     TextTable table = new TextTable("line", "on plane", "over one sheet's width", "angle");
     for (PlaneDeck p : deck.planes()) {
       for (CutDifference d : p.cutDifferences()) {
-        table.row(d.line(), p.plane(), length(d.per()), FigureText.angle(d.angle()));
+        table.row(
+            names.line(d.line()),
+            names.plane(p.plane()),
+            length(d.per()),
+            FigureText.angle(d.angle()));
       }
     }
     out.section("Cuts along hips and valleys, angle from a square cut", table);
@@ -76,7 +83,8 @@ final class DeckText {
           length(l.to().x()) + " over, " + length(l.to().y()) + " up",
           length(l.diagonal()));
     }
-    out.section("Chalk on " + sheet.plane() + ", from " + sheet.datum().corner(), table);
+    out.section(
+        "Chalk on plane " + names.plane(sheet.plane()) + ", from " + sheet.datum().corner(), table);
   }
 
   private String length(double length) {

@@ -25,11 +25,13 @@ import longpoint.units.SlopeText;
 public final class FiguresText {
   private final Design design;
   private final LengthUnit unit;
+  private final RoofNames names;
   private final TextSections out = new TextSections();
 
   private FiguresText(Design design) {
     this.design = design;
     this.unit = design.plan().unit();
+    this.names = new RoofNames(design.surface());
   }
 
   /** Text of several tables, ending in a line feed. */
@@ -50,9 +52,9 @@ public final class FiguresText {
     text.lines();
     text.hipsAndValleys();
     text.lineTotals();
-    FramingText.write(design.framing(), text.unit, text.out);
+    FramingText.write(design.framing(), text.names, text.unit, text.out);
     TakeOffText.write(design.takeOff(), text.unit, text.out);
-    DeckText.write(design.deck(), design.chalk(), text.unit, text.out);
+    DeckText.write(design.deck(), design.chalk(), text.names, text.unit, text.out);
     return text.out;
   }
 
@@ -94,9 +96,11 @@ public final class FiguresText {
   }
 
   private void planes() {
-    TextTable table = new TextTable("plane", "slope", "plan area", "true area", "under other roof");
+    TextTable table =
+        new TextTable("plane", "side", "slope", "plan area", "true area", "under other roof");
     for (RoofPlane p : design.surface().planes()) {
       table.row(
+          names.plane(p.id()),
           p.id(),
           SlopeText.of(slopeOf(p)),
           FigureText.area(p.planArea(), unit),
@@ -119,7 +123,7 @@ public final class FiguresText {
           LengthText.of(l.length(), unit),
           LengthText.of(l.run(), unit),
           LengthText.of(l.rise(), unit),
-          String.join(" ", l.planes()));
+          names.planes(l.planes()));
     }
     out.section("Roof lines", table);
   }
@@ -133,7 +137,7 @@ public final class FiguresText {
         double stock = design.plan().part(partOf(l)).orElseThrow().frame().thickness();
         table.row(
             l.kind().key(),
-            String.join(" ", l.planes()),
+            names.planes(l.planes()),
             FigureText.angle(figures.degrees()),
             each(figures, LineFigures.Beside::planAngle),
             each(figures, LineFigures.Beside::backing),

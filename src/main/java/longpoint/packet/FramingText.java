@@ -20,17 +20,19 @@ import longpoint.units.Rounding;
 /** The frame as plain text: what to order, where each piece goes, what to cut. */
 final class FramingText {
   private final FramingSet framing;
+  private final RoofNames names;
   private final LengthUnit unit;
   private final TextSections out;
 
-  private FramingText(FramingSet framing, LengthUnit unit, TextSections out) {
+  private FramingText(FramingSet framing, RoofNames names, LengthUnit unit, TextSections out) {
     this.framing = framing;
+    this.names = names;
     this.unit = unit;
     this.out = out;
   }
 
-  static void write(FramingSet framing, LengthUnit unit, TextSections out) {
-    FramingText text = new FramingText(framing, unit, out);
+  static void write(FramingSet framing, RoofNames names, LengthUnit unit, TextSections out) {
+    FramingText text = new FramingText(framing, names, unit, out);
     text.trusses();
     text.tapes();
     text.girders();
@@ -90,7 +92,7 @@ final class FramingText {
                     length(t.stop()),
                     length(t.length()),
                     length(t.height())));
-    out.section("Valley set of " + set.upper() + " on " + set.plane(), table);
+    out.section("Valley set of " + set.upper() + " on plane " + names.plane(set.plane()), table);
     out.line(
         "first gap " + length(set.firstGap()) + ", slid down " + length(set.shift()) + " in plan");
     out.line(
@@ -150,9 +152,9 @@ final class FramingText {
   }
 
   private void boards() {
-    TextTable table = new TextTable("along", "kind", "long points", "ends");
+    TextTable table = new TextTable("along", "long points", "ends");
     for (EdgeBoard b : framing.fascia()) {
-      table.row(b.line(), b.kind().key(), length(b.length()), end(b.from()) + ", " + end(b.to()));
+      table.row(names.line(b.line()), length(b.length()), end(b.from()) + ", " + end(b.to()));
     }
     out.section("Fascia and rake boards, cuts as the saw is set from square", table);
   }
