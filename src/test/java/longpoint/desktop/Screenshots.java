@@ -69,7 +69,7 @@ public final class Screenshots {
 
   /** The house from outside, beside the sheet. */
   private void solid(String name) throws Exception {
-    try (WindowDriver window = sample("heronsmere-lodge")) {
+    try (WindowDriver window = sample("sable-lane-garden-wing")) {
       WindowDriver.onEvents(
           () -> {
             window.window().catalogue().task("view.solid").perform();

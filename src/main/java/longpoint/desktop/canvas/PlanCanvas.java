@@ -57,6 +57,7 @@ public final class PlanCanvas extends JPanel {
   private Cursor toolCursor = Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR);
   private Point pointer;
   private boolean fitted;
+  private View allInSight;
 
   public PlanCanvas() {
     setOpaque(true);
@@ -80,7 +81,8 @@ public final class PlanCanvas extends JPanel {
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent e) {
-            if (!fitted && getWidth() > 0) {
+            // What was all in sight stays so; a view the user chose stays as chosen.
+            if (getWidth() > 0 && (!fitted || view.equals(allInSight))) {
               fit();
             }
           }
@@ -138,7 +140,8 @@ public final class PlanCanvas extends JPanel {
       box = new Bounds(0, 0, room, room * 0.6);
     }
     if (getWidth() > 0) {
-      show(View.fit(box, fitWindow()));
+      allInSight = View.fit(box, fitWindow());
+      show(allInSight);
     } else {
       fitted = false;
     }
