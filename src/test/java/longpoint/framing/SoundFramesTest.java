@@ -269,6 +269,31 @@ class SoundFramesTest {
     assertThat(mark(set, out.mark()).tailHigh()).isEqualTo(16);
   }
 
+  /** Laid over, the wing's last truss stands under the house's eave as a girder would. */
+  @Test
+  void lastTrussOfAWingLaidOver() {
+    Plan over = Houses.gardenWing(Join.Method.OVERLAY);
+    assertThat(lastTails(over)).containsExactly(0.0, 0.0);
+    // Without an eave above it the wing's own eave runs on to the wall.
+    Part main = over.part("main").orElseThrow();
+    for (int i : new int[] {0, 2}) {
+      main = main.withEdge(i, main.edges().get(i).withOverhang(0));
+    }
+    assertThat(lastTails(over.withPart(main))).containsExactly(16.0, 16.0);
+  }
+
+  /** Tails of the wing's truss that stands against the house, 3/4 in off its wall. */
+  private static List<Double> lastTails(Plan plan) {
+    FramingSet set = Houses.solve(plan);
+    Truss last =
+        set.trusses().stream()
+            .filter(t -> t.part().equals("wing") && t.kind() != TrussKind.VALLEY)
+            .filter(t -> Math.abs(t.from().y() + 0.75) < 1e-6)
+            .findFirst()
+            .orElseThrow();
+    return List.of(mark(set, last.mark()).tailLow(), mark(set, last.mark()).tailHigh());
+  }
+
   /**
    * Fernholt: the wing carries the house's hip wall on in line. At that corner no hip jack has a
    * tail, the wing's girder keeps the one on the wall that goes on, and the hip girder hangs on it.

@@ -80,7 +80,12 @@ final class HipEnd {
                     "Set it back less than the hip is long."));
   }
 
-  /** Stations of hip girder and step-downs, from the end wall in. */
+  /**
+   * Stations of hip girder and step-downs, from the end wall in. One that stands under the end of
+   * the ridge has a flat of no more than its own thickness and is still a step-down: a common there
+   * would stand above the hip's plane by half its thickness times the slope. A supplier may agree
+   * to send a common for it; the deck then rides over that much.
+   */
   List<Double> stations() {
     List<Double> out = new ArrayList<>();
     double hipRun = run.hipRun(bank);

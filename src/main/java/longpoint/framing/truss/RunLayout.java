@@ -18,8 +18,8 @@ import longpoint.plan.Problem;
  * Every truss of one run: end trusses flush inside the end walls' outside faces, or a hip end;
  * between them trusses centred on whole spacings from the start. A truss over the mouth of a wing
  * hangs on that wing's girder and has no tail there; nor has one on the mouth's corner, which would
- * run out along the wing's wall under the wing's roof, nor the wing's girder under the roof it
- * comes in to.
+ * run out along the wing's wall under the wing's roof, nor the wing's last truss under the eave of
+ * the roof it comes in to.
  *
  * @param stations of the trusses square to the ridge
  * @param trusses all of them, jacks included
@@ -173,17 +173,15 @@ public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
     }
 
     /**
-     * A wing's girder stands along the wall of the roof beneath, whose eave passes over its ends:
-     * cut plumb at the wall wherever that eave goes on past the wing. An end in line with the lower
-     * roof's own end wall keeps its tail, for there the eave turns the corner.
+     * A wing's girder, or its last truss where it is laid over, stands along the wall of the roof
+     * beneath, whose eave passes over its ends if the plates are level: cut plumb at the wall
+     * wherever that eave goes on past the wing. An end in line with the lower roof's own end wall
+     * keeps its tail, for there the eave turns the corner.
      */
     private Placed underOther(Placed truss) {
-      if (truss.kind() != TrussKind.GIRDER) {
-        return truss;
-      }
       Placed cut = truss;
       for (Meeting m : meetings) {
-        if (m.needsGirder() && isGirderOf(m, truss)) {
+        if (m.takesValleyTrusses() && m.endsAtWall() && isAtMouth(m, truss) && eaveIsLevel(m)) {
           cut = goesOnPast(m, cut.from()) ? cut.withoutTailFrom() : cut;
           cut = goesOnPast(m, cut.to()) ? cut.withoutTailTo() : cut;
         }
@@ -191,8 +189,15 @@ public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
       return cut;
     }
 
-    private boolean isGirderOf(Meeting m, Placed truss) {
-      return m.isAt(run, truss.station() > run.length() / 2 ? Bank.END : Bank.START);
+    private boolean isAtMouth(Meeting m, Placed truss) {
+      return m.isAt(run, Bank.END) && run.length() - truss.station() < thickness()
+          || m.isAt(run, Bank.START) && truss.station() < thickness();
+    }
+
+    /** Whether the lower roof has an eave over the wing's last truss, at its height. */
+    private boolean eaveIsLevel(Meeting m) {
+      return m.lower().bound(m.bank()).overhang() > thickness()
+          && Math.abs(m.lower().plate() - run.plate()) < shop.mark();
     }
 
     private boolean goesOnPast(Meeting m, Point end) {
