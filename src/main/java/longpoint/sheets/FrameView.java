@@ -88,19 +88,6 @@ public record FrameView(
         plan.title(), unitsPerMm, base, frame, List.of(), names, placer.leftOff(), 0);
   }
 
-  /** Trusses and rafters with their marks drawn over a plan that has its own lettering already. */
-  public static List<Mark> over(PlanView view, Plan plan, FramingSet framing) {
-    FrameMarks marks = new FrameMarks(plan, framing, view.unitsPerMm());
-    List<Mark> all = new ArrayList<>(marks.all());
-    Clutter clutter = taken(view.unitsPerMm(), view.drawing().marks(), all);
-    Bounds limit =
-        Strokes.of(view.drawing().marks(), view.unitsPerMm())
-            .bounds()
-            .grown(AROUND_MM * view.unitsPerMm());
-    all.addAll(new FrameLabels(view.unitsPerMm(), clutter, limit).place(named(marks)));
-    return all;
-  }
-
   private static Clutter taken(double unitsPerMm, List<Mark> base, List<Mark> frame) {
     Bounds box = Strokes.of(base, unitsPerMm).bounds().with(Strokes.of(frame, 1).bounds());
     Clutter clutter = new Clutter(unitsPerMm, Math.max(box.width(), box.height()));
