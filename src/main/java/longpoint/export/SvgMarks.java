@@ -45,12 +45,19 @@ final class SvgMarks implements MarkVisitor {
     this.idStart = idStart;
   }
 
-  /** Begins a file of its own, as large as the paper. */
-  void open(String title) {
+  /**
+   * Begins a file of its own, as large as the paper.
+   *
+   * @param metadata XML for programs, may be empty
+   */
+  void open(String title, String metadata) {
     line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
     String size = "width=\"%smm\" height=\"%smm\"";
     begin(String.format(Locale.ROOT, size, number(paper.width()), number(paper.height())));
     line("<title>%s</title>", XmlText.escaped(title));
+    if (!metadata.isEmpty()) {
+      line("<metadata>%s</metadata>", metadata);
+    }
     sheet();
   }
 

@@ -38,7 +38,16 @@ public final class SvgWriter {
    * @throws IOException if the stream cannot be written
    */
   public static void write(Page page, OutputStream out) throws IOException {
-    write(title(page), page.marks(), paper(page), 1, out);
+    write(page, "", out);
+  }
+
+  /**
+   * As {@link #write(Page, OutputStream)}, with data for programs that read the file.
+   *
+   * @param metadata well-formed XML elements with namespaces of their own, or nothing
+   */
+  public static void write(Page page, String metadata, OutputStream out) throws IOException {
+    write(title(page), metadata, page.marks(), paper(page), 1, out);
   }
 
   /**
@@ -78,16 +87,21 @@ public final class SvgWriter {
     List<Mark> marks = List.of(new Mark.Group("drawing", toMm, drawing.marks()));
     Bounds box = Strokes.of(marks, scale).bounds();
     Bounds paper = box.isEmpty() ? new Bounds(0, 0, 1, 1) : box.grown(MARGIN_MM * scale);
-    write(drawing.title(), marks, paper, scale, out);
+    write(drawing.title(), "", marks, paper, scale, out);
   }
 
   private static void write(
-      String title, List<Mark> marks, Bounds paper, double penScale, OutputStream out)
+      String title,
+      String metadata,
+      List<Mark> marks,
+      Bounds paper,
+      double penScale,
+      OutputStream out)
       throws IOException {
     Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
     try {
       SvgMarks svg = new SvgMarks(writer, paper, penScale, "");
-      svg.open(title);
+      svg.open(title, metadata);
       marks.forEach(m -> m.accept(svg));
       svg.close();
     } catch (UncheckedIOException e) {

@@ -19,6 +19,7 @@ import longpoint.export.SvgWriter;
 import longpoint.pipeline.Design;
 import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
+import longpoint.planfile.SheetPlan;
 import longpoint.sheets.ChalkPages;
 import longpoint.sheets.CuttingPages;
 import longpoint.sheets.FrameSheet;
@@ -65,7 +66,7 @@ public final class Packet {
     List<Page> pages = new ArrayList<>(sheet.pages());
     pages.addAll(frame.pages());
     pages.addAll(deckPages(design, paper));
-    packet.sheets(pages);
+    packet.sheets(design.plan(), pages);
     packet.handouts(design, pages);
     packet.model(design, sheet);
     packet.frame(design, frame.scale());
@@ -87,7 +88,7 @@ public final class Packet {
    * system would mind is made of a title that way too.
    */
   public static String baseName(String fileNameOrTitle) {
-    String bare = fileNameOrTitle.replaceFirst("(?i)\\.json$", "");
+    String bare = fileNameOrTitle.replaceFirst("(?i)\\.(json|svg)$", "");
     String safe =
         bare.strip().replaceAll("[^\\p{L}\\p{N}._-]+", "-").replaceAll("^[.-]+|[.-]+$", "");
     return safe.isEmpty() ? "plan" : safe;
@@ -102,10 +103,11 @@ public final class Packet {
     return pages;
   }
 
-  private void sheets(List<Page> pages) throws IOException {
+  private void sheets(Plan plan, List<Page> pages) throws IOException {
+    String carried = SheetPlan.element(plan);
     for (Page page : pages) {
       String number = page.number().toLowerCase(Locale.ROOT);
-      write("-" + baseName(number) + ".svg", out -> SvgWriter.write(page, out));
+      write("-" + baseName(number) + ".svg", out -> SvgWriter.write(page, carried, out));
     }
   }
 

@@ -52,7 +52,10 @@ final class JsonText {
   private JsonText() {}
 
   static JsonValue read(InputStream in) throws IOException {
-    byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+    return read(in.readNBytes(MOST_BYTES + 1));
+  }
+
+  static JsonValue read(byte[] bytes) throws IOException {
     if (bytes.length > MOST_BYTES) {
       throw PlanFileException.whole(
           "The file is larger than "

@@ -3,6 +3,7 @@ package longpoint.planfile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PushbackInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -12,9 +13,13 @@ import longpoint.plan.Plan;
 
 /**
  * Opens and saves plans. What cannot be made into a plan is refused with its place in the file;
- * keys this version does not know are kept. The same plan always gives the same bytes.
+ * keys this version does not know are kept. The same plan always gives the same bytes. A sheet that
+ * was sent as SVG opens too, see {@link SheetPlan}.
  */
 public final class PlanFile {
+  /** Enough to see past a byte order mark and blank lines. */
+  private static final int LOOK_AHEAD = 256;
+
   private PlanFile() {}
 
   /**
@@ -38,12 +43,27 @@ public final class PlanFile {
   /** Reads to the end of the stream and leaves it open. */
   public static Opened read(InputStream in) throws PlanFileException {
     try {
-      return PlanReader.read(JsonText.read(in));
+      PushbackInputStream all = new PushbackInputStream(in, LOOK_AHEAD);
+      byte[] start = all.readNBytes(LOOK_AHEAD);
+      all.unread(start);
+      return isMarkup(start) ? SheetPlan.read(all) : PlanReader.read(JsonText.read(all));
     } catch (PlanFileException e) {
       throw e;
     } catch (IOException e) {
       throw PlanFileException.whole("The plan could not be read: " + e.getMessage(), e);
     }
+  }
+
+  /** Whether the first sign is that of markup, in whatever encoding XML knows. */
+  private static boolean isMarkup(byte[] start) {
+    for (byte b : start) {
+      boolean mark = b < 0 || b == 0;
+      boolean blank = b == ' ' || b == '\t' || b == '\r' || b == '\n';
+      if (!mark && !blank) {
+        return b == '<';
+      }
+    }
+    return false;
   }
 
   public static Opened read(byte[] bytes) throws PlanFileException {

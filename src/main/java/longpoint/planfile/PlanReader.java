@@ -53,7 +53,7 @@ final class PlanReader {
   static Opened read(JsonValue file) throws PlanFileException {
     PlanReader reader = new PlanReader();
     Plan plan = reader.plan(file);
-    return new Opened(plan, reader.notes.all());
+    return new Opened(plan, reader.notes.all(), Opened.Source.PLAN);
   }
 
   private Plan plan(JsonValue file) throws PlanFileException {

@@ -72,7 +72,8 @@ public final class FileFlow {
   private void read(Path path) {
     try {
       Opened found = PlanFile.read(path);
-      job.open(found.plan(), Optional.of(path), found.notes());
+      boolean own = found.source() == Opened.Source.PLAN;
+      job.open(found.plan(), own ? Optional.of(path) : Optional.empty(), found.notes());
       settings.addRecent(path);
       opened.run();
     } catch (PlanFileException e) {

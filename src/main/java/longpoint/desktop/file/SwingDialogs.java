@@ -24,7 +24,7 @@ public final class SwingDialogs implements Dialogs {
 
   @Override
   public Optional<Path> planToOpen(Optional<Path> near) {
-    JFileChooser chooser = plans(near);
+    JFileChooser chooser = chooser(near, "file.kind.opened", "json", "svg");
     return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION
         ? Optional.of(chooser.getSelectedFile().toPath())
         : Optional.empty();
@@ -32,7 +32,7 @@ public final class SwingDialogs implements Dialogs {
 
   @Override
   public Optional<Path> planToSave(Path suggested) {
-    JFileChooser chooser = plans(Optional.of(suggested));
+    JFileChooser chooser = chooser(Optional.of(suggested), "file.kind", "json");
     chooser.setSelectedFile(suggested.toFile());
     while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
       Path path = named(chooser.getSelectedFile().toPath());
@@ -72,10 +72,10 @@ public final class SwingDialogs implements Dialogs {
         : Optional.empty();
   }
 
-  private static JFileChooser plans(Optional<Path> near) {
+  private static JFileChooser chooser(Optional<Path> near, String kind, String... endings) {
     JFileChooser chooser = new JFileChooser(near.map(SwingDialogs::existing).orElse(null));
     chooser.setName("chooser");
-    chooser.setFileFilter(new FileNameExtensionFilter(Texts.of("file.kind"), "json"));
+    chooser.setFileFilter(new FileNameExtensionFilter(Texts.of(kind), endings));
     return chooser;
   }
 
