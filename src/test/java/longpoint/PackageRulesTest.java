@@ -25,7 +25,7 @@ class PackageRulesTest {
           .importPackages("longpoint");
 
   private static final List<String> STAGES =
-      List.of("geometry", "units", "plan", "surface", "framing", "deck", "field");
+      List.of("wording", "geometry", "units", "plan", "surface", "framing", "deck", "field");
 
   /** Package to the packages of ours it may use, besides itself. */
   private static final Map<String, List<String>> OURS = new TreeMap<>();
@@ -35,18 +35,19 @@ class PackageRulesTest {
 
   static {
     allow("geometry", List.of(), "org.locationtech.jts");
-    allow("units", List.of());
-    allow("plan", List.of("geometry", "units"));
-    allow("surface", List.of("plan", "geometry", "units"), "org.locationtech.jts");
-    allow("framing", STAGES.subList(0, 4));
-    allow("deck", STAGES.subList(0, 5));
-    allow("field", STAGES.subList(0, 6), "org.ojalgo", "com.google.ortools", "org.ejml");
+    allow("wording", List.of());
+    allow("units", STAGES.subList(0, 1));
+    allow("plan", STAGES.subList(0, 3));
+    allow("surface", STAGES.subList(0, 4), "org.locationtech.jts");
+    allow("framing", STAGES.subList(0, 5));
+    allow("deck", STAGES.subList(0, 6));
+    allow("field", STAGES.subList(0, 7), "org.ojalgo", "com.google.ortools", "org.ejml");
     allow("drawing", List.of("geometry"));
     allow("sheets", with(STAGES, "drawing"));
     allow("pipeline", with(STAGES, "drawing", "sheets"));
     allow(
         "export",
-        List.of("drawing", "geometry", "units"),
+        List.of("drawing", "geometry", "units", "wording"),
         "org.apache.batik",
         "org.w3c",
         "org.xml",
@@ -57,12 +58,15 @@ class PackageRulesTest {
         "org.eclipse.angus",
         "com.fasterxml.jackson");
     allow(
-        "planfile", List.of("plan", "geometry", "units"), "com.fasterxml.jackson", "com.networknt");
+        "planfile",
+        List.of("plan", "geometry", "units", "wording"),
+        "com.fasterxml.jackson",
+        "com.networknt");
     allow(
         "packet",
         with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile"),
         "com.fasterxml.jackson");
-    allow("editor", List.of("plan", "geometry", "units"));
+    allow("editor", List.of("plan", "geometry", "units", "wording"));
     allow(
         "desktop",
         with(STAGES, "drawing", "sheets", "pipeline", "export", "packet", "planfile", "editor"),

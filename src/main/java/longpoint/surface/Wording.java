@@ -5,6 +5,7 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.wording.Worded;
 
 /**
  * How messages name parts and sides.
@@ -30,9 +31,13 @@ final class Wording {
   /** The problems with every part called what its user calls it. */
   static List<Problem> named(List<Problem> problems, Plan plan) {
     return problems.stream()
-        .map(
-            p -> new Problem(p.level(), p.where(), named(p.message(), plan), named(p.cure(), plan)))
+        .map(p -> new Problem(p.level(), p.where(), said(p.wrong(), plan), said(p.mend(), plan)))
+        .map(p -> p.in(plan))
         .toList();
+  }
+
+  private static Worded said(Worded words, Plan plan) {
+    return words instanceof Worded.Plain plain ? Worded.plain(named(plain.text(), plan)) : words;
   }
 
   private static String named(String text, Plan plan) {

@@ -90,16 +90,19 @@ public final class ProblemsPanel extends JPanel {
               }));
       message.setFont(Words.Rank.PLAIN.font());
       message.setForeground(Words.Rank.PLAIN.colour());
-      message.setText(Html.wrapped(problem.message(), width));
+      message.setText(Html.wrapped(problem.message(Texts.language()), width));
       cure.setFont(Words.Rank.QUIET.font());
       cure.setForeground(Words.Rank.QUIET.colour());
-      cure.setText(Html.wrapped(problem.cure(), width));
-      cure.setVisible(!problem.cure().isEmpty());
+      cure.setText(Html.wrapped(problem.cure(Texts.language()), width));
+      cure.setVisible(!problem.cure(Texts.language()).isEmpty());
       setOpaque(chosen);
       setBackground(UIManager.getColor("Longpoint.chosen"));
       getAccessibleContext()
           .setAccessibleName(
-              Texts.of("problem." + problem.level()) + ": " + problem.message() + problem.cure());
+              Texts.of("problem." + problem.level())
+                  + ": "
+                  + problem.message(Texts.language())
+                  + problem.cure(Texts.language()));
       return this;
     }
   }
