@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import longpoint.deck.CutDifference;
 import longpoint.deck.DeckPlan;
+import longpoint.deck.Piece;
 import longpoint.deck.PlaneDeck;
 import longpoint.deck.Stock;
 import longpoint.field.chalk.ChalkLine;
@@ -29,6 +30,7 @@ final class DeckText {
     DeckText text = new DeckText(names, unit, out);
     text.stock(deck);
     text.planes(deck);
+    text.pieces(deck);
     text.cutDifferences(deck);
     chalk.forEach(text::chalk);
   }
@@ -49,7 +51,8 @@ final class DeckText {
   private void planes(DeckPlan deck) {
     TextTable table = new TextTable("plane", "area", "courses", "pieces");
     for (PlaneDeck p : deck.planes()) {
-      table.row(
+      table.rowOf(
+          p.plane(),
           names.planes(p.planes()),
           FigureText.area(p.area(), unit),
           String.valueOf(p.courses().size()),
@@ -58,11 +61,32 @@ final class DeckText {
     out.section("Deck", table);
   }
 
+  /** Every piece to cut, in the order it is laid. */
+  private void pieces(DeckPlan deck) {
+    TextTable table =
+        new TextTable("plane", "piece", "cut", "course", "long point", "short point", "width");
+    for (PlaneDeck p : deck.planes()) {
+      for (Piece piece : p.pieces()) {
+        table.rowOf(
+            piece.id(),
+            names.planes(p.planes()),
+            String.valueOf(piece.number()),
+            piece.cut(),
+            String.valueOf(piece.course()),
+            length(piece.longPoint()),
+            length(piece.shortPoint()),
+            length(piece.width()));
+      }
+    }
+    out.section("Pieces of sheathing on the module; same letters are cut alike", table);
+  }
+
   private void cutDifferences(DeckPlan deck) {
     TextTable table = new TextTable("line", "on plane", "over one sheet's width", "angle");
     for (PlaneDeck p : deck.planes()) {
       for (CutDifference d : p.cutDifferences()) {
-        table.row(
+        table.rowOf(
+            d.line(),
             names.line(d.line()),
             names.plane(p.plane()),
             length(d.per()),
@@ -74,8 +98,10 @@ final class DeckText {
 
   private void chalk(ChalkSheet sheet) {
     TextTable table = new TextTable("snap", "mark", "on", "from", "to", "check");
+    int number = 0;
     for (ChalkLine l : sheet.lines()) {
-      table.row(
+      table.rowOf(
+          sheet.lineId(++number),
           l.kind().key(),
           l.label(),
           TextSections.key(l.kind().stage()),

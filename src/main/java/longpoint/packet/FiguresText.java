@@ -41,7 +41,12 @@ public final class FiguresText {
 
   /** The same figures table by table, in the same order. */
   static List<Table> tables(Design design) {
-    return written(design).tables();
+    return listings(design).stream().map(Listing::table).toList();
+  }
+
+  /** The same tables, with what each row is about. */
+  public static List<Listing> listings(Design design) {
+    return written(design).listings();
   }
 
   private static TextSections written(Design design) {
@@ -99,7 +104,8 @@ public final class FiguresText {
     TextTable table =
         new TextTable("plane", "side", "slope", "plan area", "true area", "under other roof");
     for (RoofPlane p : design.surface().planes()) {
-      table.row(
+      table.rowOf(
+          p.id(),
           names.plane(p.id()),
           p.id(),
           SlopeText.of(slopeOf(p)),
@@ -118,7 +124,8 @@ public final class FiguresText {
   private void lines() {
     TextTable table = new TextTable("line", "length", "run", "rise", "between");
     for (RoofLine l : design.surface().lines()) {
-      table.row(
+      table.rowOf(
+          l.id(),
           l.kind().key(),
           LengthText.of(l.length(), unit),
           LengthText.of(l.run(), unit),
@@ -135,7 +142,8 @@ public final class FiguresText {
       if (l.kind() == LineKind.HIP || l.kind() == LineKind.VALLEY) {
         LineFigures figures = design.surface().figures(l);
         double stock = design.plan().part(partOf(l)).orElseThrow().frame().thickness();
-        table.row(
+        table.rowOf(
+            l.id(),
             l.kind().key(),
             names.planes(l.planes()),
             FigureText.angle(figures.degrees()),

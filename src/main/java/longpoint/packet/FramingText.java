@@ -47,7 +47,8 @@ final class FramingText {
     TextTable table =
         new TextTable("mark", "kind", "number", "span", "height", "heel", "heel", "tail", "tail");
     for (TrussMark m : framing.marks()) {
-      table.row(
+      table.rowOf(
+          m.mark(),
           m.mark(),
           m.kind().key(),
           String.valueOf(m.quantity()),
@@ -73,7 +74,7 @@ final class FramingText {
     TextTable table = new TextTable("girder", "mark", "hangers", "at");
     for (Girder g : framing.girders()) {
       List<Double> along = g.hangers().stream().map(Girder.Hanger::along).toList();
-      table.row(g.truss(), g.mark(), String.valueOf(along.size()), lengths(along));
+      table.rowOf(g.truss(), g.truss(), g.mark(), String.valueOf(along.size()), lengths(along));
     }
     out.section("Girders", table);
     framing.girders().stream().map(Girder::reminder).distinct().forEach(out::line);
@@ -120,7 +121,8 @@ final class FramingText {
     TextTable table =
         new TextTable("side", "rake", "fly rafter", "cut", "lookouts", "length", "blocks", "drop");
     for (Ladder l : framing.ladders()) {
-      table.row(
+      table.rowOf(
+          l.side(),
           l.side(),
           key(l.rake()),
           length(l.rakeLength()),
@@ -138,7 +140,8 @@ final class FramingText {
     TextTable table =
         new TextTable("mark", "kind", "number", "length", "tail", "plumb", "head cut", "foot cut");
     for (Rafter r : framing.rafters()) {
-      table.row(
+      table.rowOf(
+          r.mark(),
           r.mark(),
           r.kind().key(),
           String.valueOf(r.quantity()),
@@ -154,7 +157,8 @@ final class FramingText {
   private void boards() {
     TextTable table = new TextTable("along", "long points", "ends");
     for (EdgeBoard b : framing.fascia()) {
-      table.row(names.line(b.line()), length(b.length()), end(b.from()) + ", " + end(b.to()));
+      table.rowOf(
+          b.line(), names.line(b.line()), length(b.length()), end(b.from()) + ", " + end(b.to()));
     }
     out.section("Fascia and rake boards, cuts as the saw is set from square", table);
   }

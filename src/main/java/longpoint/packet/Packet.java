@@ -63,9 +63,7 @@ public final class Packet {
     Files.createDirectories(folder);
     PlanSheet sheet = PlanSheet.of(design.plan(), design.surface(), paper);
     FrameSheet frame = FrameSheet.of(design.plan(), design.surface(), design.framing(), paper);
-    List<Page> pages = new ArrayList<>(sheet.pages());
-    pages.addAll(frame.pages());
-    pages.addAll(deckPages(design, paper));
+    List<Page> pages = pages(sheet, frame, design, paper);
     packet.sheets(design.plan(), pages);
     packet.handouts(design, pages);
     packet.model(design, sheet);
@@ -94,13 +92,23 @@ public final class Packet {
     return safe.isEmpty() ? "plan" : safe;
   }
 
-  private static List<Page> deckPages(Design design, Paper paper) {
+  /** Every sheet of a packet, in order, as it is printed and exported. */
+  public static List<Page> pages(Design design, Paper paper) {
     Plan plan = design.plan();
-    List<Page> pages =
-        new ArrayList<>(
-            ChalkPages.of(plan, design.surface(), design.deck(), design.chalk(), paper));
+    return pages(
+        PlanSheet.of(plan, design.surface(), paper),
+        FrameSheet.of(plan, design.surface(), design.framing(), paper),
+        design,
+        paper);
+  }
+
+  private static List<Page> pages(PlanSheet sheet, FrameSheet frame, Design design, Paper paper) {
+    Plan plan = design.plan();
+    List<Page> pages = new ArrayList<>(sheet.pages());
+    pages.addAll(frame.pages());
+    pages.addAll(ChalkPages.of(plan, design.surface(), design.deck(), design.chalk(), paper));
     pages.addAll(CuttingPages.of(plan, design.surface(), design.deck(), paper));
-    return pages;
+    return List.copyOf(pages);
   }
 
   private void sheets(Plan plan, List<Page> pages) throws IOException {

@@ -9,10 +9,10 @@ import longpoint.export.Table;
 /** Plain text in titled sections, and the sections as tables; one without rows is left out. */
 final class TextSections {
   private final StringBuilder out = new StringBuilder();
-  private final List<Table> tables = new ArrayList<>();
+  private final List<Listing> tables = new ArrayList<>();
 
   /** The section that lines now belong to. */
-  private Optional<Table> open = Optional.empty();
+  private Optional<Listing> open = Optional.empty();
 
   private final List<String> notes = new ArrayList<>();
 
@@ -20,7 +20,8 @@ final class TextSections {
     close();
     if (!table.isEmpty()) {
       out.append('\n').append(title).append('\n').append(table);
-      open = Optional.of(new Table(title, table.heads(), table.rows(), List.of()));
+      Table bare = new Table(title, table.heads(), table.rows(), List.of());
+      open = Optional.of(new Listing(bare, table.subjects()));
     }
   }
 
@@ -36,15 +37,20 @@ final class TextSections {
   }
 
   /** The sections so far, each with the lines under it. */
-  List<Table> tables() {
+  List<Listing> listings() {
     close();
     return List.copyOf(tables);
   }
 
   private void close() {
-    open.ifPresent(t -> tables.add(new Table(t.title(), t.heads(), t.rows(), notes)));
+    open.ifPresent(l -> tables.add(noted(l)));
     open = Optional.empty();
     notes.clear();
+  }
+
+  private Listing noted(Listing bare) {
+    Table t = bare.table();
+    return new Listing(new Table(t.title(), t.heads(), t.rows(), notes), bare.subjects());
   }
 
   /** A choice as people read it. */

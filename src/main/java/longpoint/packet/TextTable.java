@@ -8,6 +8,7 @@ final class TextTable {
   private static final String GAP = "  ";
 
   private final List<List<String>> rows = new ArrayList<>();
+  private final List<String> subjects = new ArrayList<>();
 
   TextTable(String... heads) {
     rows.add(List.of(heads));
@@ -15,10 +16,20 @@ final class TextTable {
 
   /** Adds a row; as many cells as there are heads. */
   TextTable row(String... cells) {
+    return rowOf("", cells);
+  }
+
+  /**
+   * Adds a row.
+   *
+   * @param subject id of the plan or roof element the row is about
+   */
+  TextTable rowOf(String subject, String... cells) {
     if (cells.length != rows.get(0).size()) {
       throw new IllegalArgumentException("a row needs " + rows.get(0).size() + " cells");
     }
     rows.add(List.of(cells));
+    subjects.add(subject);
     return this;
   }
 
@@ -33,6 +44,11 @@ final class TextTable {
   /** All but the heads. */
   List<List<String>> rows() {
     return List.copyOf(rows.subList(1, rows.size()));
+  }
+
+  /** What each row is about; empty where it is about nothing that can be picked. */
+  List<String> subjects() {
+    return List.copyOf(subjects);
   }
 
   /** Lines ending in a line feed, each indented by two. */

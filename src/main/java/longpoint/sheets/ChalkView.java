@@ -133,8 +133,9 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
       for (ChalkLine chalk : sheet.lines()) {
         number++;
         Segment at = new Segment(datum.onPlane(chalk.from()), datum.onPlane(chalk.to()));
-        line(at, Layers.CHALK, deck.plane());
-        if (!number(at, String.valueOf(number))) {
+        String id = sheet.lineId(number);
+        line(at, Layers.CHALK, id);
+        if (!number(at, String.valueOf(number), id)) {
           leftOff++;
         }
         if (chalk.from().y() == chalk.to().y()) {
@@ -143,12 +144,12 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
       }
     }
 
-    private boolean number(Segment at, String text) {
+    private boolean number(Segment at, String text, String id) {
       Point off = at.length() > 0 ? at.direction().left().times(OFF_MM * mm) : new Point(0, 0);
       Point up = off.y() < 0 ? off.times(-1) : off;
       for (double share : ALONG) {
         Point p = at.from().toward(at.to(), share).plus(up);
-        if (letter(p, text, Anchor.START, Layers.CHALK, deck.plane())) {
+        if (letter(p, text, Anchor.START, Layers.CHALK, id)) {
           return true;
         }
       }

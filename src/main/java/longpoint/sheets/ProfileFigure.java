@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import longpoint.drawing.Anchor;
 import longpoint.drawing.DimensionLayout;
+import longpoint.drawing.Drawing;
 import longpoint.drawing.Layer;
 import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
@@ -20,7 +21,7 @@ import longpoint.units.Slope;
 import longpoint.units.SlopeText;
 
 /** One truss seen square to its face, with its dimensions: shape only, not engineered. */
-final class ProfileFigure {
+public final class ProfileFigure {
   /** Rows of dimensions off the truss, and room on each side of a figure, on paper. */
   private static final double ROW_MM = 7;
 
@@ -50,6 +51,16 @@ final class ProfileFigure {
     this.truss = truss;
     this.unitsPerMm = unitsPerMm;
     this.clutter = new Clutter(unitsPerMm, Math.max(truss.span(), truss.height()));
+  }
+
+  /**
+   * The outline with its dimensions and caption, in real size; x runs along the truss from the
+   * outside of its first bearing.
+   *
+   * @param unitsPerMm plan units to a millimetre of paper or screen, &gt; 0
+   */
+  public static Drawing drawing(Plan plan, TrussMark truss, double unitsPerMm) {
+    return new Drawing(truss.mark(), of(plan, truss, unitsPerMm).marks());
   }
 
   static SheetFigure of(Plan plan, TrussMark truss, double unitsPerMm) {

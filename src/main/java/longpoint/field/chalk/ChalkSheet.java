@@ -17,6 +17,15 @@ public record ChalkSheet(String plane, Datum datum, List<ChalkLine> lines) {
     lines = List.copyOf(lines);
   }
 
+  /**
+   * What a line of this sheet is called in drawings and lists.
+   *
+   * @param number from 1, in the order the lines are snapped
+   */
+  public String lineId(int number) {
+    return plane + "#" + number;
+  }
+
   /** The lines of one kind, in order. */
   public List<ChalkLine> lines(ChalkLine.Kind kind) {
     return lines.stream().filter(l -> l.kind() == kind).toList();
