@@ -82,6 +82,7 @@ public final class Job implements AutoCloseable {
       marks.addAll(view.roof());
       marks.addAll(view.dimensions());
       marks.addAll(view.labels());
+      marks.addAll(view.markup());
       return new Answer(
           question, new Picture(last, new Drawing(view.title(), marks), question.unitsPerMm()));
     }

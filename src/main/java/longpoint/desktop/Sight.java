@@ -7,8 +7,6 @@ import longpoint.drawing.Strokes;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.geometry.Bounds;
-import longpoint.geometry.Point;
-import longpoint.geometry.Segment;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -86,12 +84,7 @@ final class Sight {
     Plan plan = job.document().plan();
     Bounds box = Bounds.EMPTY;
     for (Ref ref : job.document().selection().refs()) {
-      if (ref instanceof Ref.OfSide side) {
-        Segment wall = plan.part(side.part()).orElseThrow().side(side.side());
-        box = box.with(wall.from()).with(wall.to());
-      } else {
-        box = box.with(plan.part(ref.part()).orElseThrow().outline().bounds());
-      }
+      box = box.with(ref.bounds(plan));
     }
     if (box.isEmpty()) {
       canvas.fit();
@@ -107,7 +100,7 @@ final class Sight {
         .ifPresent(
             ref -> {
               job.runner().select(Selection.of(ref));
-              canvas.centre(middle(plan, ref));
+              canvas.centre(ref.bounds(plan).middle());
             });
   }
 
@@ -124,12 +117,5 @@ final class Sight {
       }
     }
     return Optional.empty();
-  }
-
-  private static Point middle(Plan plan, Ref ref) {
-    Part part = plan.part(ref.part()).orElseThrow();
-    return ref instanceof Ref.OfSide side
-        ? part.side(side.side()).middle()
-        : part.outline().bounds().middle();
   }
 }

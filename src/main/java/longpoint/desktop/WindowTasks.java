@@ -42,7 +42,9 @@ final class WindowTasks {
           Map.entry(Tools.COPY, 'd'),
           Map.entry(Tools.TURN, 't'),
           Map.entry(Tools.MIRROR, 'i'),
-          Map.entry(Tools.MEASURE, 'l'));
+          Map.entry(Tools.MEASURE, 'l'),
+          Map.entry(Tools.DIMENSION, 'n'),
+          Map.entry(Tools.NOTE, 'w'));
 
   /** What the second button offers on the sheet, as far as it can be done. */
   static final List<String> ON_SHEET =

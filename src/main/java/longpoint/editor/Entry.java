@@ -1,13 +1,14 @@
 package longpoint.editor;
 
-/** Figures typed in the middle of a gesture, in plan units. */
+/** What is typed in the middle of a gesture: figures in plan units, or words. */
 public sealed interface Entry {
   /** What a state can make use of. */
   enum Kind {
     LENGTH,
     POLAR,
     SIZE,
-    ANGLE
+    ANGLE,
+    WORDS
   }
 
   Kind kind();
@@ -50,6 +51,14 @@ public sealed interface Entry {
     @Override
     public Kind kind() {
       return Kind.ANGLE;
+    }
+  }
+
+  /** Words, as they are. */
+  record Words(String text) implements Entry {
+    @Override
+    public Kind kind() {
+      return Kind.WORDS;
     }
   }
 }

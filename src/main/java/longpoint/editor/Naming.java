@@ -27,6 +27,30 @@ final class Naming {
         .collect(Collectors.joining(", "));
   }
 
+  /** What a deletion takes away. */
+  static String gone(Plan plan, Selection selection) {
+    if (!selection.parts().isEmpty()) {
+      return parts(plan, selection.parts());
+    }
+    if (!selection.touchedParts().isEmpty()) {
+      return Messages.text("naming.corners");
+    }
+    return selection.besides().size() == 1
+        ? ref(plan, selection.besides().get(0))
+        : Messages.text("naming.besides", selection.besides().size());
+  }
+
+  /** A note, a dimension or the picture. */
+  static String ref(Plan plan, Ref ref) {
+    if (ref instanceof Ref.OfNote note) {
+      return plan.markup()
+          .note(note.note())
+          .map(n -> entry(new Entry.Words(n.text()), plan.unit()))
+          .orElse("");
+    }
+    return Messages.text(ref instanceof Ref.OfDimension ? "naming.dimension" : "naming.backdrop");
+  }
+
   static String length(Plan plan, double length) {
     return LengthText.of(length, plan.unit());
   }
@@ -38,6 +62,9 @@ final class Naming {
     }
     if (entry instanceof Entry.Polar polar) {
       return LengthText.exact(polar.length(), unit) + " < " + polar.degrees() + "°";
+    }
+    if (entry instanceof Entry.Words words) {
+      return "“" + words.text().replace('\n', ' ') + "”";
     }
     return entry instanceof Entry.Angle angle
         ? angle.degrees() + "°"

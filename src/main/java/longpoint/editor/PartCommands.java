@@ -7,6 +7,7 @@ import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.Attached;
+import longpoint.plan.Carried;
 import longpoint.plan.Deck;
 import longpoint.plan.Frame;
 import longpoint.plan.Join;
@@ -152,8 +153,9 @@ public final class PartCommands {
   }
 
   private static Command motion(String key, Plan plan, List<String> parts, Motion motion) {
-    return parts(
-        Messages.text(key, Naming.parts(plan, parts)), Attached.with(plan, parts), motion::on);
+    List<String> moving = Attached.with(plan, parts);
+    return Command.of(
+        Messages.text(key, Naming.parts(plan, parts)), now -> Carried.by(motion, now, moving));
   }
 
   private static Command parts(String name, List<String> ids, UnaryOperator<Part> edit) {

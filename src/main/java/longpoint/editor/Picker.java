@@ -13,7 +13,8 @@ import longpoint.plan.Plan;
 
 /**
  * Finds what the pointer is on. Within reach a corner goes before a side and a side before the part
- * it stands in; of several the nearest, of parts the smallest, then the one drawn last.
+ * it stands in; of several the nearest, of parts the smallest, then the one drawn last. Notes and
+ * dimensions come after sides, and the picture beneath comes last.
  */
 public final class Picker {
   private Picker() {}
@@ -22,7 +23,9 @@ public final class Picker {
     return corner(plan, at, reach)
         .<Ref>map(c -> c)
         .or(() -> side(plan, at, reach))
-        .or(() -> part(plan, at));
+        .or(() -> MarkupPicker.pick(plan, at, reach))
+        .or(() -> part(plan, at))
+        .or(() -> MarkupPicker.backdrop(plan, at));
   }
 
   public static Optional<Ref.OfCorner> corner(Plan plan, Point at, double reach) {
@@ -47,7 +50,9 @@ public final class Picker {
 
   /** Sides that lie wholly in a box, or the whole part where all its sides do. */
   public static List<Ref> inside(Plan plan, Bounds box) {
-    return plan.parts().stream().flatMap(p -> inside(p, box)).toList();
+    return Stream.concat(
+            plan.parts().stream().flatMap(p -> inside(p, box)), MarkupPicker.inside(plan, box))
+        .toList();
   }
 
   private static Stream<Ref> inside(Part part, Bounds box) {

@@ -22,7 +22,8 @@ public final class PlanCommands {
 
   /**
    * Takes away what is selected: parts whole, corners so that the walls beside them close up, and a
-   * courtyard with any of its sides. A wall of the outline cannot go by itself.
+   * courtyard with any of its sides; notes, dimensions and the picture beneath. A wall of the
+   * outline cannot go by itself.
    */
   public static Command delete(Selection selection) {
     return plan -> {
@@ -50,7 +51,8 @@ public final class PlanCommands {
       }
       rest = rest.withPart(less.get());
     }
-    String what = whole.isEmpty() ? Messages.text("naming.corners") : Naming.parts(plan, whole);
+    rest = MarkupCommands.without(rest, selection.besides());
+    String what = Naming.gone(plan, selection);
     return new Outcome.Commit(Messages.text("do.delete", what), rest);
   }
 }

@@ -73,6 +73,11 @@ public record Selection(List<Ref> refs) {
 
   /** Ids of parts picked whole or in some of their sides or corners. */
   public List<String> touchedParts() {
-    return refs.stream().map(Ref::part).distinct().toList();
+    return refs.stream().map(Ref::part).filter(p -> !p.isEmpty()).distinct().toList();
+  }
+
+  /** What was picked besides the building: notes, dimensions, the picture beneath. */
+  public List<Ref> besides() {
+    return refs.stream().filter(r -> r.part().isEmpty()).toList();
   }
 }

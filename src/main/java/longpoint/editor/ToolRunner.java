@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
-import longpoint.geometry.Point;
 import longpoint.plan.Plan;
 
 /**
@@ -20,12 +19,6 @@ import longpoint.plan.Plan;
  * home tool, then the selection.
  */
 public final class ToolRunner {
-  /**
-   * Why something could not be done stays to be read until the pointer has gone this many times its
-   * reach away: some two hundred pixels, a hand's deliberate move and not its tremble.
-   */
-  private static final double READING_ROOM = 30;
-
   private final Document document;
   private final Tool home;
   private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
@@ -34,11 +27,8 @@ public final class ToolRunner {
   private ToolState state;
   private Optional<Plan> preview = Optional.empty();
   private Optional<Step> foreseen = Optional.empty();
-  private Optional<String> refusal = Optional.empty();
-  private Optional<Pointer> last = Optional.empty();
-  private Optional<Point> refusedAt = Optional.empty();
-  private String entry = "";
-  private Optional<String> entryProblem = Optional.empty();
+  private final Refusal refusal = new Refusal();
+  private final Typing typing = new Typing();
 
   /**
    * @param home the tool that Escape ends in
@@ -84,7 +74,7 @@ public final class ToolRunner {
    * pointer will do next.
    */
   public String status() {
-    return entryProblem
+    return entryProblem()
         .or(this::refusal)
         .or(this::understood)
         .orElseGet(() -> state.status(scene()));
@@ -110,22 +100,27 @@ public final class ToolRunner {
 
   /** Why the last thing could not be done, while it is worth reading. */
   public Optional<String> refusal() {
-    return refusal;
+    return refusal.why();
   }
 
   /** What has been typed and not yet confirmed. */
   public String entry() {
-    return entry;
+    return typing.text();
   }
 
   /** What is wrong with the typed text, in words; empty when nothing is known to be. */
   public Optional<String> entryProblem() {
-    return entryProblem;
+    return typing.problem();
   }
 
-  /** Whether characters typed now are figures for the tool. */
+  /** Whether characters typed now are figures or words for the tool. */
   public boolean wantsText() {
     return !state.wants().isEmpty();
+  }
+
+  /** Whether every character typed now is part of words, letters of tools too. */
+  public boolean wantsWords() {
+    return state.wants().contains(Entry.Kind.WORDS);
   }
 
   /** Calls the listener whenever anything of the above may have changed. */
@@ -165,8 +160,7 @@ public final class ToolRunner {
     if (!wantsText()) {
       return false;
     }
-    entry += text;
-    entryProblem = Optional.empty();
+    typing.add(text);
     foresee();
     tell();
     return true;
@@ -229,18 +223,17 @@ public final class ToolRunner {
     switch (key) {
       case ESCAPE -> backOut();
       case ENTER -> {
-        if (entry.isBlank()) {
+        if (typing.text().isBlank()) {
           feed(new Event.Pressing(key));
         } else {
           confirm();
         }
       }
       case BACKSPACE -> {
-        if (entry.isEmpty()) {
+        if (typing.isEmpty()) {
           feed(new Event.Pressing(key));
         } else {
-          entry = entry.substring(0, entry.offsetByCodePoints(entry.length(), -1));
-          entryProblem = Optional.empty();
+          typing.takeBack();
           foresee();
         }
       }
@@ -249,8 +242,8 @@ public final class ToolRunner {
   }
 
   private void backOut() {
-    refusal = Optional.empty();
-    if (!entry.isEmpty()) {
+    refusal.forget();
+    if (!typing.isEmpty()) {
       clearEntry();
       return;
     }
@@ -267,19 +260,15 @@ public final class ToolRunner {
   }
 
   private void confirm() {
-    Reading read = TypedText.read(entry, state.wants(), document.plan().unit());
-    if (read instanceof Reading.Good good) {
+    Optional<Entry> taken = typing.take(state.wants(), document.plan().unit());
+    if (taken.isPresent()) {
       clearEntry();
-      feed(new Event.Typed(good.entry()));
-    } else if (read instanceof Reading.Bad bad) {
-      entryProblem = Optional.of(bad.why());
+      feed(new Event.Typed(taken.get()));
     }
   }
 
   private void feed(Event event) {
-    if (!readingOn(event)) {
-      refusal = Optional.empty();
-    }
+    refusal.forgetUnlessRead(event);
     Step step = state.on(event, scene());
     state = step.next();
     if (!wantsText()) {
@@ -300,23 +289,7 @@ public final class ToolRunner {
 
   /** The typed figures so far, where they can be read. */
   private Optional<Entry> reading() {
-    return !entry.isBlank()
-            && TypedText.read(entry, state.wants(), document.plan().unit())
-                instanceof Reading.Good good
-        ? Optional.of(good.entry())
-        : Optional.empty();
-  }
-
-  /** Whether what was refused is still being read: nothing new is tried and the hand is still. */
-  private boolean readingOn(Event event) {
-    if (!(event instanceof Event.Pointing pointing)) {
-      return false;
-    }
-    last = Optional.of(pointing.pointer());
-    Point at = pointing.pointer().at();
-    double room = READING_ROOM * pointing.pointer().reach();
-    return !(event instanceof Event.Pressed)
-        && refusedAt.filter(r -> r.distance(at) <= room).isPresent();
+    return typing.read(state.wants(), document.plan().unit());
   }
 
   private void carry(Outcome outcome) {
@@ -329,22 +302,20 @@ public final class ToolRunner {
       preview = Optional.empty();
     } else if (outcome instanceof Outcome.Refuse refused) {
       preview = Optional.empty();
-      refusal = Optional.of(refused.why());
-      refusedAt = last.map(Pointer::at);
+      refusal.say(refused.why());
     }
   }
 
   private void rest() {
     state = tool.start();
     preview = Optional.empty();
-    refusal = Optional.empty();
+    refusal.forget();
     clearEntry();
   }
 
   private void clearEntry() {
     foreseen = Optional.empty();
-    entry = "";
-    entryProblem = Optional.empty();
+    typing.clear();
   }
 
   private Scene scene() {

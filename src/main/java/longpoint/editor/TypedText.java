@@ -8,8 +8,8 @@ import longpoint.units.LengthUnit;
 
 /**
  * Reads what is typed in the middle of a gesture: a length, two lengths with an {@code x} between
- * them, a length and an angle with a {@code <} between them, or an angle alone. Bad text gives
- * words, never an exception.
+ * them, a length and an angle with a {@code <} between them, or an angle alone. Where words are
+ * wanted, everything is words. Bad text gives words, never an exception.
  */
 public final class TypedText {
   private static final Pattern BY = Pattern.compile("\\s*[xX×]\\s*");
@@ -24,6 +24,9 @@ public final class TypedText {
    * @param unit of a bare number
    */
   public static Reading read(String text, Set<Entry.Kind> wants, LengthUnit unit) {
+    if (wants.contains(Entry.Kind.WORDS)) {
+      return new Reading.Good(new Entry.Words(text.strip()));
+    }
     String[] sides = BY.split(text, -1);
     String[] polar = TOWARD.split(text, -1);
     try {

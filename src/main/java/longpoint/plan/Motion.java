@@ -92,7 +92,7 @@ public final class Motion {
     return mirrors() ? moved.reversed() : moved;
   }
 
-  private boolean mirrors() {
+  boolean mirrors() {
     return a * d - b * c < 0;
   }
 

@@ -15,6 +15,7 @@ import longpoint.units.LengthUnit;
  * @param parts in the order they were drawn; order has no meaning for the roof
  * @param joins between parts
  * @param defaults for whatever a side leaves open
+ * @param markup notes, dimensions and a picture beneath, which the roof has nothing to do with
  */
 public record Plan(
     LengthUnit unit,
@@ -22,6 +23,7 @@ public record Plan(
     List<Part> parts,
     List<Join> joins,
     Defaults defaults,
+    Markup markup,
     Extras extras) {
   public Plan {
     Objects.requireNonNull(unit);
@@ -29,7 +31,19 @@ public record Plan(
     parts = List.copyOf(parts);
     joins = List.copyOf(joins);
     Objects.requireNonNull(defaults);
+    Objects.requireNonNull(markup);
     Objects.requireNonNull(extras);
+  }
+
+  /** A plan with nothing on the sheet besides the building. */
+  public Plan(
+      LengthUnit unit,
+      String title,
+      List<Part> parts,
+      List<Join> joins,
+      Defaults defaults,
+      Extras extras) {
+    this(unit, title, parts, joins, defaults, Markup.NONE, extras);
   }
 
   public static Plan empty(LengthUnit unit) {
@@ -70,27 +84,33 @@ public record Plan(
   }
 
   public Plan withUnit(LengthUnit unit) {
-    return new Plan(unit, title, parts, joins, defaults, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, extras);
   }
 
   public Plan withTitle(String title) {
-    return new Plan(unit, title, parts, joins, defaults, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, extras);
   }
 
+  /** The plan with other parts; dimensions keep to the corners they hold on to. */
   public Plan withParts(List<Part> parts) {
-    return new Plan(unit, title, parts, joins, defaults, extras);
+    Markup followed = CornerTrace.follow(markup, this, parts);
+    return new Plan(unit, title, parts, joins, defaults, followed, extras);
   }
 
   public Plan withJoins(List<Join> joins) {
-    return new Plan(unit, title, parts, joins, defaults, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, extras);
   }
 
   public Plan withDefaults(Defaults defaults) {
-    return new Plan(unit, title, parts, joins, defaults, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, extras);
+  }
+
+  public Plan withMarkup(Markup markup) {
+    return new Plan(unit, title, parts, joins, defaults, markup, extras);
   }
 
   public Plan withExtras(Extras extras) {
-    return new Plan(unit, title, parts, joins, defaults, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, extras);
   }
 
   /** The plan with the part of the same id replaced, or the part added if there is none. */
@@ -116,7 +136,11 @@ public record Plan(
   /** The plan with a part under another id, in the joins too. */
   public Plan withPartRenamed(String from, String to) {
     UnaryOperator<String> name = id -> id.equals(from) ? to : id;
-    return withParts(parts.stream().map(p -> p.withId(name.apply(p.id()))).toList())
+    List<Part> renamed = parts.stream().map(p -> p.withId(name.apply(p.id()))).toList();
+    Markup followed =
+        markup.withCorners(
+            c -> Optional.of(new PlanDimension.Corner(name.apply(c.part()), c.corner())));
+    return new Plan(unit, title, renamed, joins, defaults, followed, extras)
         .withJoins(
             joins.stream()
                 .map(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import longpoint.geometry.Point;
 import longpoint.plan.Extras;
 
 /** An object in a file, its keys taken one by one; what is left over is kept as extras. */
@@ -67,6 +68,20 @@ final class Fields {
     return number == 0 ? 0 : number;
   }
 
+  /** A place on the plan, {@code [x, y]}. */
+  static Point point(JsonValue value) throws PlanFileException {
+    List<JsonValue> xy = list(value);
+    if (xy.size() != 2) {
+      throw PlanFileException.at(value, "A corner is two numbers, [x, y].");
+    }
+    return new Point(number(xy.get(0)), number(xy.get(1)));
+  }
+
+  Optional<Point> optionalPoint(String key) throws PlanFileException {
+    Optional<JsonValue> value = take(key);
+    return value.isEmpty() ? Optional.empty() : Optional.of(point(value.get()));
+  }
+
   String text(String key) throws PlanFileException {
     return text(need(key));
   }
@@ -76,7 +91,7 @@ final class Fields {
     return value.isEmpty() ? otherwise : text(value.get());
   }
 
-  private static String text(JsonValue value) throws PlanFileException {
+  static String text(JsonValue value) throws PlanFileException {
     if (value.value() instanceof String text) {
       return text;
     }

@@ -15,6 +15,7 @@ import longpoint.plan.FrameChoices;
 import longpoint.plan.FrameChoices.Lookout;
 import longpoint.plan.FrameChoices.Ridge;
 import longpoint.plan.Join;
+import longpoint.plan.Markup;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.units.EntryException;
@@ -74,7 +75,8 @@ final class PlanReader {
     }
     Optional<JsonValue> given = f.take("defaults");
     Defaults defaults = given.isEmpty() ? Defaults.of(unit) : defaults(given.get());
-    return new Plan(unit, title, parts, joins, defaults, f.rest(notes, "plan"));
+    Markup markup = new MarkupReader(notes).read(f);
+    return new Plan(unit, title, parts, joins, defaults, markup, f.rest(notes, "plan"));
   }
 
   private static void checkFormat(Fields f) throws PlanFileException {
@@ -98,8 +100,7 @@ final class PlanReader {
     }
   }
 
-  private static List<JsonValue> atMost(int most, JsonValue list, String what)
-      throws PlanFileException {
+  static List<JsonValue> atMost(int most, JsonValue list, String what) throws PlanFileException {
     List<JsonValue> values = Fields.list(list);
     if (values.size() > most) {
       throw PlanFileException.at(
@@ -161,11 +162,7 @@ final class PlanReader {
   private Ring ring(JsonValue value) throws PlanFileException {
     List<Point> points = new ArrayList<>();
     for (JsonValue corner : Fields.list(value)) {
-      List<JsonValue> xy = Fields.list(corner);
-      if (xy.size() != 2) {
-        throw PlanFileException.at(corner, "A corner is two numbers, [x, y].");
-      }
-      points.add(new Point(Fields.number(xy.get(0)), Fields.number(xy.get(1))));
+      points.add(Fields.point(corner));
     }
     corners += points.size();
     if (corners > MOST_CORNERS) {

@@ -28,17 +28,16 @@ final class PlanWriter {
 
   /** The file's text, ending in a line feed. */
   static String write(Plan plan) {
-    List<String> lines =
-        fields(
-            plan.extras(),
-            field("format", JsonText.quote(PlanReader.FORMAT)),
-            field("version", Integer.toString(PlanReader.VERSION)),
-            field("unit", JsonText.quote(plan.unit().symbol())),
-            field("title", JsonText.quote(plan.title())),
-            field("parts", list(plan.parts().stream().map(PlanWriter::part).toList(), "  ")),
-            field("joins", list(plan.joins().stream().map(PlanWriter::join).toList(), "  ")),
-            field("defaults", defaults(plan.defaults())));
-    return block(lines, "") + "\n";
+    List<String> known = new ArrayList<>();
+    known.add(field("format", JsonText.quote(PlanReader.FORMAT)));
+    known.add(field("version", Integer.toString(PlanReader.VERSION)));
+    known.add(field("unit", JsonText.quote(plan.unit().symbol())));
+    known.add(field("title", JsonText.quote(plan.title())));
+    known.add(field("parts", list(plan.parts().stream().map(PlanWriter::part).toList(), "  ")));
+    known.add(field("joins", list(plan.joins().stream().map(PlanWriter::join).toList(), "  ")));
+    known.add(field("defaults", defaults(plan.defaults())));
+    known.addAll(MarkupWriter.fields(plan.markup()));
+    return block(fields(plan.extras(), known.toArray(String[]::new)), "") + "\n";
   }
 
   private static String part(Part part) {
@@ -130,32 +129,32 @@ final class PlanWriter {
     return fits ? JsonText.quote(text) : number(slope.ratio());
   }
 
-  private static String number(double value) {
+  static String number(double value) {
     return Decimal.json(value);
   }
 
-  private static String field(String key, String json) {
+  static String field(String key, String json) {
     return JsonText.quote(key) + ": " + json;
   }
 
-  private static List<String> fields(Extras extras, String... known) {
+  static List<String> fields(Extras extras, String... known) {
     return Stream.concat(
             Stream.of(known),
             extras.json().entrySet().stream().map(e -> field(e.getKey(), e.getValue())))
         .toList();
   }
 
-  private static String line(List<String> fields) {
+  static String line(List<String> fields) {
     return fields.stream().collect(Collectors.joining(", ", "{ ", " }"));
   }
 
-  private static String block(List<String> fields, String indent) {
+  static String block(List<String> fields, String indent) {
     return fields.stream()
         .collect(
             Collectors.joining(",\n" + indent + "  ", "{\n" + indent + "  ", "\n" + indent + "}"));
   }
 
-  private static String list(List<String> items, String indent) {
+  static String list(List<String> items, String indent) {
     if (items.isEmpty()) {
       return "[]";
     }

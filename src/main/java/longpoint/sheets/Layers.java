@@ -42,6 +42,8 @@ public final class Layers {
   public static final Layer TEXT = new Layer("A-ANNO-TEXT", "Lettering", Pen.solid(0.25), Ink.MAIN);
   public static final Layer SMALL_PRINT =
       new Layer("A-ANNO-NOTE", "Notes", Pen.solid(0.25), Ink.QUIET);
+  public static final Layer PLAN_NOTES =
+      new Layer("A-ANNO-LABL", "Notes on the plan", Pen.solid(0.25), Ink.MAIN);
   public static final Layer SYMBOL =
       new Layer("A-ANNO-SYMB", "North arrow and scale bar", Pen.solid(0.25), Ink.MAIN);
 
@@ -88,7 +90,8 @@ public final class Layers {
         RIDGE,
         DIMENSIONS,
         SLOPE,
-        NAMES);
+        NAMES,
+        PLAN_NOTES);
   }
 
   private static Pen chain(double widthMm) {

@@ -26,6 +26,7 @@ import longpoint.surface.RoofSurface;
  * @param dimensions of the walls, subject the side
  * @param labels slope arrows with the plane's letter and slope, subject the plane; names, subject
  *     the part
+ * @param markup the user's own dimensions and notes, subject the id of each
  * @param leftOff how many dimensions and labels found no place at this scale
  * @param crossed how many dimensions stand where a stroke runs through the figure or a roof lies
  *     beneath it, for want of a better place
@@ -38,6 +39,7 @@ public record PlanView(
     List<Mark> roof,
     List<Mark> dimensions,
     List<Mark> labels,
+    List<Mark> markup,
     int leftOff,
     int crossed) {
   /** How far lettering may stand from walls and roof: this share of their size … */
@@ -52,6 +54,7 @@ public record PlanView(
     roof = List.copyOf(roof);
     dimensions = List.copyOf(dimensions);
     labels = List.copyOf(labels);
+    markup = List.copyOf(markup);
   }
 
   /**
@@ -82,6 +85,8 @@ public record PlanView(
     Clutter clutter = new Clutter(unitsPerMm, Math.max(solid.width(), solid.height()));
     clutter.take(clutter.shape(walls.toArray(Mark[]::new)));
     clutter.take(clutter.shape(roof.toArray(Mark[]::new)));
+    List<Mark> markup = MarkupMarks.of(plan, unitsPerMm);
+    clutter.take(clutter.shape(markup.toArray(Mark[]::new)));
     List<WallSpans.Span> spans = new WallSpans(plan, surface).all();
     List<Region> grounds = grounds(plan, surface);
     DimensionRows rows = new DimensionRows(plan, unitsPerMm, clutter, limit, grounds);
@@ -93,7 +98,16 @@ public record PlanView(
     int leftOff = spans.size() - dimensions.size() + placer.leftOff();
     List<Mark> tints = RoofMarks.tints(surface);
     return new PlanView(
-        plan.title(), unitsPerMm, tints, walls, roof, dimensions, labels, leftOff, rows.crossed());
+        plan.title(),
+        unitsPerMm,
+        tints,
+        walls,
+        roof,
+        dimensions,
+        labels,
+        markup,
+        leftOff,
+        rows.crossed());
   }
 
   static List<Region> grounds(Plan plan, RoofSurface surface) {
@@ -103,11 +117,11 @@ public record PlanView(
     return grounds;
   }
 
-  /** The box around walls and roof. */
+  /** The box around walls, roof and what the user put on the sheet, lettering apart. */
   static Bounds solid(Plan plan, RoofSurface surface) {
     List<Mark> marks = new ArrayList<>(RoofMarks.walls(plan));
     marks.addAll(RoofMarks.lines(surface));
-    return Strokes.of(marks, 1).bounds();
+    return Strokes.of(marks, 1).bounds().with(MarkupMarks.bounds(plan));
   }
 
   /** Everything, in the order it is painted: walls over the extension lines that leave them. */
@@ -117,6 +131,7 @@ public record PlanView(
     all.addAll(walls);
     all.addAll(roof);
     all.addAll(labels);
+    all.addAll(markup);
     return new Drawing(title, all);
   }
 }

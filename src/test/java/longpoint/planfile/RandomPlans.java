@@ -56,7 +56,7 @@ final class RandomPlans {
     Defaults defaults =
         new Defaults(
             slope(r), number(r), number(r), number(r), number(r), number(r), number(r), extras(r));
-    return new Plan(unit, text(r), parts, joins, defaults, extras(r));
+    return new Plan(unit, text(r), parts, joins, defaults, RandomMarkup.of(r), extras(r));
   }
 
   private static Part part(Random r) {
@@ -124,7 +124,7 @@ final class RandomPlans {
     };
   }
 
-  private static double number(Random r) {
+  static double number(Random r) {
     double number =
         switch (r.nextInt(5)) {
           case 0 -> r.nextInt(1000);
@@ -136,11 +136,11 @@ final class RandomPlans {
     return number == 0 ? 0 : number;
   }
 
-  private static String text(Random r) {
+  static String text(Random r) {
     return TEXTS[r.nextInt(TEXTS.length)];
   }
 
-  private static Extras extras(Random r) {
+  static Extras extras(Random r) {
     if (r.nextInt(4) > 0) {
       return Extras.NONE;
     }

@@ -15,7 +15,7 @@ import longpoint.editor.ToolRunner;
 /**
  * Turns what the mouse and the keyboard do on the sheet into what the editor understands. A figure
  * begins with a digit, a point, a sign or a bracket; letters only ever go on with one, so that a
- * single letter can pick up a tool.
+ * single letter can pick up a tool. Where a tool wants words, every character is part of them.
  */
 public final class EditGestures implements Gestures {
   /** How near the pointer must come to something to be on it, in pixels: a thumb's worth. */
@@ -74,6 +74,10 @@ public final class EditGestures implements Gestures {
           case KeyEvent.VK_RIGHT -> Event.Key.RIGHT;
           default -> null;
         };
+    boolean newLine = key == Event.Key.ENTER && e.isShiftDown() && runner.wantsWords();
+    if (newLine && e.getID() == KeyEvent.KEY_PRESSED) {
+      return runner.type("\n");
+    }
     if (key == null || e.getID() != KeyEvent.KEY_PRESSED || e.isControlDown()) {
       return false;
     }
@@ -86,7 +90,8 @@ public final class EditGestures implements Gestures {
     if (Character.isISOControl(c) || e.isControlDown() || e.isMetaDown() || e.isAltDown()) {
       return false;
     }
-    if (runner.wantsText() && (!runner.entry().isEmpty() || BEGINS_A_FIGURE.indexOf(c) >= 0)) {
+    boolean begun = !runner.entry().isEmpty() || runner.wantsWords();
+    if (runner.wantsText() && (begun || BEGINS_A_FIGURE.indexOf(c) >= 0)) {
       return runner.type(String.valueOf(c));
     }
     return letters.test(c);
@@ -94,7 +99,7 @@ public final class EditGestures implements Gestures {
 
   @Override
   public boolean typing() {
-    return !runner.entry().isEmpty();
+    return !runner.entry().isEmpty() || runner.wantsWords();
   }
 
   @Override

@@ -12,8 +12,10 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.List;
 import java.util.function.Supplier;
 import longpoint.drawing.Ink;
+import longpoint.editor.MarkupPicker;
 import longpoint.editor.Overlay;
 import longpoint.editor.Ref;
 import longpoint.editor.Snap;
@@ -21,6 +23,8 @@ import longpoint.editor.ToolRunner;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
+import longpoint.plan.Markup;
+import longpoint.plan.Note;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 
@@ -109,6 +113,10 @@ public final class OverlayPainter implements OverPaint {
       if (!ref.in(plan)) {
         return;
       }
+      if (ref.part().isEmpty()) {
+        besides(ref, colour);
+        return;
+      }
       Part part = plan.part(ref.part()).orElseThrow();
       g.setColor(colour);
       g.setStroke(new BasicStroke(HALO, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
@@ -123,6 +131,42 @@ public final class OverlayPainter implements OverPaint {
         g.setColor(alpha(colour, 28));
         g.fill(rings);
       }
+    }
+
+    /** A note, a dimension, or the picture beneath. */
+    private void besides(Ref ref, Color colour) {
+      Markup markup = plan.markup();
+      g.setColor(colour);
+      g.setStroke(new BasicStroke(HALO, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+      if (ref instanceof Ref.OfNote n) {
+        Note note = markup.note(n.note()).orElseThrow();
+        g.setColor(alpha(colour, 70));
+        g.fill(shape(MarkupPicker.words(note, EditGestures.REACH / view.scale())));
+        note.pointsAt().ifPresent(p -> g.draw(shape(new Segment(note.at(), p))));
+      } else if (ref instanceof Ref.OfDimension d) {
+        markup
+            .dimension(d.dimension())
+            .flatMap(m -> m.line(plan))
+            .map(this::shape)
+            .ifPresent(g::draw);
+      } else {
+        g.setStroke(new BasicStroke(3));
+        g.draw(closed(markup.backdrop().orElseThrow().corners()));
+      }
+    }
+
+    private Rectangle2D shape(Bounds box) {
+      double x = view.originX() + view.scale() * box.minX();
+      double y = view.originY() - view.scale() * box.maxY();
+      return new Rectangle2D.Double(x, y, view.scale() * box.width(), view.scale() * box.height());
+    }
+
+    private Path2D closed(List<longpoint.geometry.Point> corners) {
+      Path2D shape = new Path2D.Double();
+      shape.moveTo(view.x(corners.get(0)), view.y(corners.get(0)));
+      corners.forEach(p -> shape.lineTo(view.x(p), view.y(p)));
+      shape.closePath();
+      return shape;
     }
 
     /** Walls follow the pointer at once; the roof follows as fast as it is worked out. */
@@ -168,10 +212,7 @@ public final class OverlayPainter implements OverPaint {
     }
 
     private void box(Bounds box) {
-      double x = view.originX() + view.scale() * box.minX();
-      double y = view.originY() - view.scale() * box.maxY();
-      Rectangle2D shape =
-          new Rectangle2D.Double(x, y, view.scale() * box.width(), view.scale() * box.height());
+      Rectangle2D shape = shape(box);
       g.setColor(alpha(colours.selection(), 30));
       g.fill(shape);
       pen(colours.selection(), 1.2f, new float[] {4, 4});
@@ -240,7 +281,10 @@ public final class OverlayPainter implements OverPaint {
       Point at = pointer.get();
       double x = at == null ? 60 : at.x + 18;
       double y = at == null ? 60 : at.y + 20;
-      Bubble typed = new Bubble(runner.entry(), font.deriveFont(Font.BOLD, font.getSize2D() + 5));
+      Bubble typed =
+          new Bubble(
+              runner.entry().replace("\n", " ⏎ "),
+              font.deriveFont(Font.BOLD, font.getSize2D() + 5));
       double left = typed.draw(x, y);
       g.setColor(colours.selection());
       g.fill(

@@ -8,7 +8,10 @@ import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.editor.ToolRunner;
 
-/** Shows the form of what is selected: sides, parts, or the plan when nothing is. */
+/**
+ * Shows the form of what is selected: sides, parts, a note or the like, or the plan when nothing
+ * is.
+ */
 public final class Properties extends JPanel {
   private static final long serialVersionUID = 1;
 
@@ -59,15 +62,38 @@ public final class Properties extends JPanel {
     if (!sides(selection).isEmpty()) {
       return sides(selection);
     }
-    return selection.isEmpty() ? "plan" : selection.touchedParts();
+    if (!selection.touchedParts().isEmpty()) {
+      return selection.touchedParts();
+    }
+    return selection.besides().stream().findFirst().<Object>map(Properties::key).orElse("plan");
+  }
+
+  private static String key(Ref besides) {
+    if (besides instanceof Ref.OfNote note) {
+      return "note " + note.note();
+    }
+    return besides instanceof Ref.OfDimension d ? "dimension " + d.dimension() : "backdrop";
   }
 
   private Subject subject(Selection selection) {
     if (!sides(selection).isEmpty()) {
       return new SideForm(runner, sides(selection));
     }
-    return selection.isEmpty()
-        ? new PlanForm(runner)
-        : new PartForm(runner, selection.touchedParts());
+    if (!selection.touchedParts().isEmpty()) {
+      return new PartForm(runner, selection.touchedParts());
+    }
+    return selection.besides().stream()
+        .findFirst()
+        .map(this::besides)
+        .orElseGet(() -> new PlanForm(runner));
+  }
+
+  private Subject besides(Ref ref) {
+    if (ref instanceof Ref.OfNote note) {
+      return new NoteForm(runner, note.note());
+    }
+    return ref instanceof Ref.OfDimension d
+        ? new DimensionForm(runner, d.dimension())
+        : new PlanForm(runner);
   }
 }

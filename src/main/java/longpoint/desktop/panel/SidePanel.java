@@ -111,12 +111,13 @@ public final class SidePanel extends JPanel {
   private void showFigures() {
     Design design = job.picture().design();
     Selection selection = job.document().selection();
-    figures.show(Figure.of(design, selection, display));
+    Selection shown = selection.touchedParts().isEmpty() ? Selection.NONE : selection;
+    figures.show(Figure.of(design, shown, display));
     figuresTitle.setText(scope(selection));
   }
 
   private String scope(Selection selection) {
-    if (selection.isEmpty()) {
+    if (selection.touchedParts().isEmpty()) {
       return Texts.of("figures.of.roof");
     }
     return selection.touchedParts().size() == 1

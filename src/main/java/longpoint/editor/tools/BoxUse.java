@@ -3,10 +3,17 @@ package longpoint.editor.tools;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import longpoint.editor.Entry;
+import longpoint.editor.Event;
 import longpoint.editor.Messages;
 import longpoint.editor.NewPart;
 import longpoint.editor.Picker;
+import longpoint.editor.Pointer;
 import longpoint.editor.Ref;
+import longpoint.editor.Scene;
+import longpoint.editor.Snap;
+import longpoint.editor.Step;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
@@ -17,7 +24,7 @@ import longpoint.plan.Plan;
 import longpoint.plan.Reshape;
 
 /** What a box drawn by two corners becomes. */
-enum BoxUse {
+enum BoxUse implements Opening {
   /** A part with eaves along its longer sides. */
   PART {
     @Override
@@ -40,6 +47,26 @@ enum BoxUse {
 
   /** The part as it will be; empty when the box cannot be used. */
   abstract Optional<Part> part(Plan plan, Ring box);
+
+  @Override
+  public Step begin(Snap here, Pointer pointer, FirstPoint waiting, Scene scene) {
+    return Step.to(new OppositeCorner(this, here.at(), here));
+  }
+
+  @Override
+  public Step typed(Entry entry, Snap here, Scene scene) {
+    return new OppositeCorner(this, here.at(), here).on(new Event.Typed(entry), scene);
+  }
+
+  @Override
+  public Set<Entry.Kind> wantsFirst() {
+    return Set.of(Entry.Kind.SIZE);
+  }
+
+  @Override
+  public String invites(Scene scene) {
+    return text("first");
+  }
 
   /** What is said of the box in words. */
   String text(String what, Object... parts) {

@@ -21,7 +21,9 @@ final class Chosen {
       return selected;
     }
     List<String> under =
-        Picker.pick(scene.plan(), pointer.at(), pointer.reach()).map(Ref::part).stream().toList();
+        Picker.pick(scene.plan(), pointer.at(), pointer.reach()).map(Ref::part).stream()
+            .filter(p -> !p.isEmpty())
+            .toList();
     if (!under.isEmpty()) {
       return under;
     }

@@ -81,7 +81,7 @@ record GestureLine(PartGesture gesture, List<String> parts, Point first, Snap po
   }
 
   private Step finish(PartGesture.Pull pull, Scene scene) {
-    return new Step(new GestureStart(gesture), outcome(pull, scene), Optional.empty());
+    return new Step(new FirstPoint(gesture), outcome(pull, scene), Optional.empty());
   }
 
   private Outcome outcome(PartGesture.Pull pull, Scene scene) {
@@ -90,7 +90,7 @@ record GestureLine(PartGesture gesture, List<String> parts, Point first, Snap po
 
   @Override
   public Optional<ToolState> back() {
-    return Optional.of(new GestureStart(gesture, Optional.of(pointed)));
+    return Optional.of(new FirstPoint(gesture, Optional.of(pointed)));
   }
 
   @Override

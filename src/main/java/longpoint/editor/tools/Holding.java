@@ -28,11 +28,13 @@ record Holding(Ref held, Point from) implements ToolState {
       return Step.revert(new Selecting());
     }
     if (event instanceof Event.Dragged dragged) {
-      return pulled(from, dragged.pointer()) ? drag(scene).on(event, scene) : Step.to(this);
+      return pulled(from, dragged.pointer())
+          ? drag(dragged.pointer(), scene).on(event, scene)
+          : Step.to(this);
     }
     if (event instanceof Event.Released released) {
       return pulled(from, released.pointer())
-          ? drag(scene).on(event, scene)
+          ? drag(released.pointer(), scene).on(event, scene)
           : Step.to(new Selecting(Optional.of(held)));
     }
     if (event instanceof Event.Moved || event instanceof Event.Pressed) {
@@ -45,7 +47,11 @@ record Holding(Ref held, Point from) implements ToolState {
     return pointer.at().distance(from) > pointer.reach();
   }
 
-  private ToolState drag(Scene scene) {
+  private ToolState drag(Pointer pointer, Scene scene) {
+    if (held.part().isEmpty()) {
+      MarkupGrip grip = MarkupGrip.of(held, scene.plan(), from, pointer.reach());
+      return new DraggingMarkup(held, grip, from);
+    }
     Snap here = Snap.free(from);
     if (held instanceof Ref.OfCorner corner) {
       return new DraggingCorner(corner, from, here);

@@ -69,7 +69,7 @@ record OppositeCorner(BoxUse use, Point first, Snap pointed) implements ToolStat
       return Step.refuse(this, use.text("outside"));
     }
     String name = use.text("done", part.get().name());
-    return Step.commit(new FirstCorner(use), name, scene.plan().withPart(part.get()))
+    return Step.commit(new FirstPoint(use), name, scene.plan().withPart(part.get()))
         .selecting(Selection.of(Ref.part(part.get().id())));
   }
 
@@ -90,7 +90,7 @@ record OppositeCorner(BoxUse use, Point first, Snap pointed) implements ToolStat
 
   @Override
   public Optional<ToolState> back() {
-    return Optional.of(new FirstCorner(use, Optional.of(pointed)));
+    return Optional.of(new FirstPoint(use, Optional.of(pointed)));
   }
 
   @Override

@@ -31,6 +31,25 @@ import longpoint.units.LengthText;
  * @param pointed where the next one would be
  */
 record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
+  /** How an outline begins. */
+  static final Opening BEGINNING =
+      new Opening() {
+        @Override
+        public Step begin(Snap here, Pointer pointer, FirstPoint waiting, Scene scene) {
+          return Step.to(new OutlineDrawing(List.of(here.at()), here));
+        }
+
+        @Override
+        public Optional<Step> begin(Snap here, Scene scene) {
+          return Optional.of(Step.to(new OutlineDrawing(List.of(here.at()), here)));
+        }
+
+        @Override
+        public String invites(Scene scene) {
+          return Messages.text("outline.start");
+        }
+      };
+
   OutlineDrawing {
     corners = List.copyOf(corners);
   }
@@ -140,7 +159,7 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
     Plan plan = scene.plan();
     Part part = part(corners, plan);
     return Step.commit(
-            new OutlineStart(), Messages.text("draw.done", part.name()), plan.withPart(part))
+            new FirstPoint(BEGINNING), Messages.text("draw.done", part.name()), plan.withPart(part))
         .selecting(Selection.of(Ref.part(part.id())));
   }
 
@@ -156,7 +175,7 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
 
   private ToolState shorter() {
     return corners.size() == 1
-        ? new OutlineStart(Optional.of(pointed))
+        ? new FirstPoint(BEGINNING, Optional.of(pointed))
         : new OutlineDrawing(corners.subList(0, corners.size() - 1), pointed);
   }
 

@@ -8,6 +8,10 @@ import longpoint.editor.Command;
 import longpoint.editor.Entry;
 import longpoint.editor.Messages;
 import longpoint.editor.PartCommands;
+import longpoint.editor.Pointer;
+import longpoint.editor.Scene;
+import longpoint.editor.Snap;
+import longpoint.editor.Step;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.Motion;
@@ -15,7 +19,7 @@ import longpoint.plan.Plan;
 import longpoint.units.LengthText;
 
 /** What a line from a first point does to whole parts. */
-enum PartGesture {
+enum PartGesture implements Opening {
   /** Along the line. */
   MOVE(Set.of(Entry.Kind.LENGTH, Entry.Kind.POLAR)) {
     @Override
@@ -65,6 +69,19 @@ enum PartGesture {
 
   PartGesture(Set<Entry.Kind> wants) {
     this.wants = wants;
+  }
+
+  @Override
+  public Step begin(Snap here, Pointer pointer, FirstPoint waiting, Scene scene) {
+    List<String> parts = Chosen.parts(scene, pointer);
+    return parts.isEmpty()
+        ? Step.refuse(waiting, Messages.text("gesture.nothing"))
+        : Step.to(new GestureLine(this, parts, here.at(), here));
+  }
+
+  @Override
+  public String invites(Scene scene) {
+    return text("first");
   }
 
   abstract Command command(Plan plan, List<String> parts, Point first, Pull pull);

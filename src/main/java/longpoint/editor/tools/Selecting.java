@@ -49,7 +49,11 @@ record Selecting(Optional<Ref> hover) implements ToolState {
   }
 
   static Optional<Ref> under(Pointer pointer, Scene scene) {
-    return Picker.pick(scene.plan(), pointer.at(), pointer.reach());
+    // Handles of what is picked come first: they often lie on corners.
+    return scene.selection().besides().stream()
+        .filter(r -> MarkupGrip.near(r, scene.plan(), pointer.at(), pointer.reach()))
+        .findFirst()
+        .or(() -> Picker.pick(scene.plan(), pointer.at(), pointer.reach()));
   }
 
   private static Step press(Pointer pointer, Scene scene) {
@@ -93,7 +97,9 @@ record Selecting(Optional<Ref> hover) implements ToolState {
         .withHandles(handles(scene));
   }
 
-  /** Corners of everything selected, and the middles of its sides. */
+  /**
+   * Corners of everything selected, the middles of its sides, and handles of notes and the like.
+   */
   static List<Overlay.Handle> handles(Scene scene) {
     List<Overlay.Handle> handles = new ArrayList<>();
     for (String id : scene.selection().touchedParts()) {
@@ -104,6 +110,11 @@ record Selecting(Optional<Ref> hover) implements ToolState {
         handles.add(new Overlay.Handle(corner, Optional.of(Ref.corner(id, i))));
         handles.add(new Overlay.Handle(middle, Optional.of(Ref.side(id, i))));
       }
+    }
+    for (Ref ref : scene.selection().besides()) {
+      MarkupGrip.handles(ref, scene.plan())
+          .values()
+          .forEach(at -> handles.add(new Overlay.Handle(at, Optional.of(ref))));
     }
     return handles;
   }
@@ -117,6 +128,12 @@ record Selecting(Optional<Ref> hover) implements ToolState {
   }
 
   private static String says(Ref ref, Plan plan) {
+    if (ref.part().isEmpty()) {
+      return Messages.text(
+          ref instanceof Ref.OfNote
+              ? "select.note"
+              : ref instanceof Ref.OfDimension ? "select.dimension" : "select.backdrop");
+    }
     Part part = plan.part(ref.part()).orElseThrow();
     if (ref instanceof Ref.OfCorner) {
       return Messages.text("select.corner", part.name());

@@ -9,17 +9,19 @@ import longpoint.editor.ToolState;
 /** Every tool there is, in the order of the tool bar. */
 public enum Tools implements Tool {
   SELECT(Selecting::new),
-  OUTLINE(OutlineStart::new),
-  RECTANGLE(() -> new FirstCorner(BoxUse.PART)),
+  OUTLINE(() -> new FirstPoint(OutlineDrawing.BEGINNING)),
+  RECTANGLE(() -> new FirstPoint(BoxUse.PART)),
   ADDITION(AdditionStart::new),
-  COURTYARD(() -> new FirstCorner(BoxUse.COURTYARD)),
+  COURTYARD(() -> new FirstPoint(BoxUse.COURTYARD)),
   CORNER(AddingCorner::new),
   EDGE(SettingEdges::new),
-  MOVE(() -> new GestureStart(PartGesture.MOVE)),
-  COPY(() -> new GestureStart(PartGesture.COPY)),
-  TURN(() -> new GestureStart(PartGesture.TURN)),
-  MIRROR(() -> new GestureStart(PartGesture.MIRROR)),
-  MEASURE(Measuring::new);
+  MOVE(() -> new FirstPoint(PartGesture.MOVE)),
+  COPY(() -> new FirstPoint(PartGesture.COPY)),
+  TURN(() -> new FirstPoint(PartGesture.TURN)),
+  MIRROR(() -> new FirstPoint(PartGesture.MIRROR)),
+  MEASURE(Measuring::new),
+  DIMENSION(() -> new FirstPoint(DimensionSpan.BEGINNING)),
+  NOTE(() -> new FirstPoint(NoteLeader.BEGINNING));
 
   private final Supplier<ToolState> start;
 

@@ -43,7 +43,7 @@ class DrawingToolsTest {
             "main 0,0 240,0 240,120 0,120 | EEEE");
     assertThat(hand.runner().document().undoName()).contains("Draw House");
     assertThat(hand.runner().document().selection().refs()).containsExactly(Ref.part("main"));
-    assertThat(hand.runner().state()).isEqualTo(new OutlineStart());
+    assertThat(hand.runner().state()).isEqualTo(new FirstPoint(OutlineDrawing.BEGINNING));
   }
 
   @Test
@@ -125,7 +125,7 @@ class DrawingToolsTest {
     Hand hand = new Hand(Houses.empty(), Tools.OUTLINE).does(start);
     hand.does("escape; escape; escape; escape");
     assertThat(hand.runner().tool()).isEqualTo(Tools.OUTLINE);
-    assertThat(hand.runner().state()).isInstanceOf(OutlineStart.class);
+    assertThat(hand.runner().state()).isInstanceOf(FirstPoint.class);
     hand.does("escape");
     assertThat(hand.runner().tool()).isEqualTo(Tools.SELECT);
   }
