@@ -3,8 +3,11 @@ package longpoint.surface;
 import java.util.ArrayList;
 import java.util.List;
 import longpoint.geometry.Jts;
+import longpoint.geometry.Point;
+import longpoint.plan.EdgeKind;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.units.LengthText;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -19,36 +22,60 @@ final class PartCheck {
    */
   private static final double SHARE = 1e-9;
 
-  private PartCheck() {}
+  private final PartSpec spec;
+  private final List<Piece> pieces;
+  private final double grain;
+  private final List<Problem> faults = new ArrayList<>();
+
+  private PartCheck(PartSpec spec, List<Piece> pieces, double grain) {
+    this.spec = spec;
+    this.pieces = pieces;
+    this.grain = grain;
+  }
 
   /**
    * Faults of a part's roof.
    *
    * @param ground the roof outline with its open sides moved out, worked out without the planes
    */
-  static List<Problem> check(List<Side> sides, List<Piece> pieces, Geometry ground, double grain) {
-    List<Problem> faults = new ArrayList<>();
+  static List<Problem> check(PartSpec spec, List<Piece> pieces, Geometry ground, double grain) {
+    PartCheck check = new PartCheck(spec, pieces, grain);
+    check.filled(ground);
+    for (List<Side> ring : spec.rings()) {
+      for (int i = 0; i < ring.size(); i++) {
+        if (PartSolver.isEave(ring.get(i))) {
+          check.eave(ring, i);
+        }
+      }
+    }
+    return check.faults;
+  }
+
+  private void filled(Geometry ground) {
     double shared = pieces.stream().mapToDouble(p -> p.ground().getArea()).sum();
     if (Math.abs(shared - ground.getArea())
         > SHARE * ground.getArea() + grain * ground.getLength()) {
       faults.add(
           fault(
-              sides.get(0).part(),
-              "The planes of " + Wording.part(sides.get(0).part()) + " do not fill its outline"));
+              spec.part(),
+              "The planes of " + Wording.part(spec.part()) + " do not fill its outline"));
     }
-    for (Side side : sides) {
-      if (PartSolver.isEave(side)) {
-        check(side, pieces.stream().filter(p -> p.side() == side.index()).toList(), grain, faults);
-      }
-    }
-    return faults;
   }
 
-  private static void check(Side side, List<Piece> own, double grain, List<Problem> faults) {
+  private void eave(List<Side> ring, int i) {
+    Side side = ring.get(i);
+    List<Piece> own = pieces.stream().filter(p -> p.side() == side.index()).toList();
     if (own.isEmpty()) {
-      faults.add(fault(side.id(), "No roof rises from " + Wording.side(side)));
+      faults.add(overtaken(side));
     }
-    double lowest = FasciaLevels.height(side) - 8 * grain * (1 + side.slope().ratio());
+    double past =
+        Math.max(
+            past(side, ring.get(Math.floorMod(i - 1, ring.size()))),
+            past(side, ring.get((i + 1) % ring.size())));
+    double lowest =
+        FasciaLevels.height(side)
+            - past * side.slope().ratio()
+            - 8 * grain * (1 + side.slope().ratio());
     for (Piece piece : own) {
       for (Coordinate c : piece.ground().getCoordinates()) {
         if (piece.plane().heightAt(Jts.point(c)) < lowest) {
@@ -58,6 +85,61 @@ final class PartCheck {
         }
       }
     }
+  }
+
+  /** How far a plane may run on past its own fascia, under the rake of a wall nearly in line. */
+  private static double past(Side side, Side neighbour) {
+    boolean rake = neighbour.kind() == EdgeKind.GABLE;
+    return rake && Contour.flat(side.wall(), neighbour.wall())
+        ? Math.max(0, neighbour.reach() - side.reach())
+        : 0;
+  }
+
+  /**
+   * An eave set so high above the lowest one that the roof beside it closes over its wall before it
+   * comes up to its fascia: nothing is left for its own plane, and the wall under it ends like a
+   * gable. Once its heel is low enough for its plane to reach its fascia from the lowest eave's
+   * level, it has a plane of its own whatever stands beside it.
+   */
+  private Problem overtaken(Side side) {
+    double lowest =
+        spec.sides().stream()
+            .filter(PartSolver::isEave)
+            .mapToDouble(s -> s.plateHeight() + s.heel())
+            .min()
+            .orElseThrow();
+    double heel = FasciaLevels.heelFor(side, Math.max(lowest, highestOver(side)));
+    double always = lowest + side.slope().ratio() * side.reach() - side.plateHeight();
+    if (side.heel() <= always) {
+      return fault(side.id(), "No roof rises from " + Wording.side(side));
+    }
+    return Problem.error(
+        side.id(),
+        "No roof rises from "
+            + Wording.side(side)
+            + ": the roof beside it closes over it below its fascia.",
+        heel < side.heel()
+            ? "Set its heel lower than " + text(heel) + ", or make the side a gable."
+            : "Set its heel to " + text(always) + " or less, or make the side a gable.");
+  }
+
+  /** The highest point of the roof along a side's own edge. */
+  private double highestOver(Side side) {
+    double highest = Double.NEGATIVE_INFINITY;
+    for (Piece piece : pieces) {
+      for (Coordinate c : piece.ground().getCoordinates()) {
+        Point p = Jts.point(c);
+        if (Math.abs(-side.wall().offset(p) - side.reach()) < 8 * grain
+            && side.wall().distance(p) < 2 * side.reach() + 8 * grain) {
+          highest = Math.max(highest, piece.plane().heightAt(p));
+        }
+      }
+    }
+    return highest;
+  }
+
+  private String text(double length) {
+    return LengthText.of(length, spec.unit());
   }
 
   private static Problem fault(String where, String what) {

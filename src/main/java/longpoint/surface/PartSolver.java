@@ -8,6 +8,7 @@ import longpoint.geometry.Bounds;
 import longpoint.geometry.Jts;
 import longpoint.geometry.Plane;
 import longpoint.geometry.Point;
+import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Problem;
@@ -87,10 +88,10 @@ final class PartSolver {
       pieces = new Trim(contour, polygon(outline), grain).apply(pieces);
     }
     if (crowding.isEmpty() && folded.isEmpty()) {
-      List<Problem> faults = PartCheck.check(sides, pieces, polygon(outline), grain);
+      List<Problem> faults = PartCheck.check(spec, pieces, polygon(outline), grain);
       if (!faults.isEmpty()) {
         pieces = new Trim(contour, polygon(outline), grain).apply(pieces);
-        faults = PartCheck.check(sides, pieces, polygon(outline), grain);
+        faults = PartCheck.check(spec, pieces, polygon(outline), grain);
       }
       problems.addAll(faults);
     }
@@ -213,15 +214,16 @@ final class PartSolver {
     for (SweepResult.Face face : swept.faces()) {
       Contour.Run run = runs.get(face.side());
       if (!run.upright() && face.nodes().size() > 2) {
-        List<Point> corners =
-            face.nodes().stream()
-                .map(n -> swept.nodes().get(n))
-                .map(n -> new Point(n.x(), n.y()))
-                .toList();
-        faces.add(piece(run, Jts.polygon(new Ring(corners))));
+        List<Ring> holes = face.holes().stream().map(h -> ring(h, swept)).toList();
+        faces.add(piece(run, Jts.polygon(new Region(ring(face.nodes(), swept), holes))));
       }
     }
     return faces;
+  }
+
+  private static Ring ring(List<Integer> nodes, SweepResult.Solved swept) {
+    return new Ring(
+        nodes.stream().map(n -> swept.nodes().get(n)).map(n -> new Point(n.x(), n.y())).toList());
   }
 
   private List<Piece> strips(Contour contour) {

@@ -38,8 +38,32 @@ record Trim(Contour contour, Polygon outline, double grain) {
     polygons(Overlay.intersection(piece.ground(), within, grain))
         .forEach(p -> kept.add(piece.over(p)));
     for (Polygon lost : polygons(Overlay.difference(piece.ground(), within, grain))) {
-      inherit(lost, heirs(pieces, piece.side(), lost), kept);
+      if (beyondInsideCorner(run, lost)) {
+        inherit(lost, heirs(pieces, piece.side(), lost), kept);
+      } else {
+        kept.add(piece.over(lost));
+      }
     }
+  }
+
+  /**
+   * Whether ground outside a run's reach lies past a corner where the outline turns in. Past one
+   * that turns out there is such ground only under the wider overhang of a neighbour nearly in
+   * line: the plane runs on over it to that overhang's edge.
+   */
+  private boolean beyondInsideCorner(Contour.Run run, Polygon lost) {
+    Point middle = Jts.point(lost.getInteriorPoint().getCoordinate());
+    boolean atStart = run.line().along(middle) < run.line().length() / 2;
+    for (Contour.Loop loop : contour.loops()) {
+      List<Contour.Run> runs = walls(loop);
+      int i = runs.indexOf(run);
+      if (i >= 0) {
+        Contour.Run before = runs.get(Math.floorMod(atStart ? i - 1 : i, runs.size()));
+        Contour.Run after = runs.get(Math.floorMod(atStart ? i : i + 1, runs.size()));
+        return turnsIn(before, after);
+      }
+    }
+    return true;
   }
 
   /** Each heir takes what lies within its own reach and leaves the rest to the next. */
@@ -89,13 +113,12 @@ record Trim(Contour contour, Polygon outline, double grain) {
 
   /** The runs that meet a side at inside corners; returns between them are passed over. */
   private static List<Contour.Run> neighbours(Contour.Loop loop, int side) {
-    List<Contour.Run> runs =
-        loop.runs().stream().filter(r -> r.side() != Contour.Run.RETURN).toList();
+    List<Contour.Run> runs = walls(loop);
     List<Contour.Run> found = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {
       Contour.Run before = runs.get(i);
       Contour.Run after = runs.get((i + 1) % runs.size());
-      boolean turnsIn = before.line().direction().cross(after.line().direction()) < 0;
+      boolean turnsIn = turnsIn(before, after);
       if (turnsIn && after.side() == side) {
         found.add(before);
       } else if (turnsIn && before.side() == side) {
@@ -103,6 +126,14 @@ record Trim(Contour contour, Polygon outline, double grain) {
       }
     }
     return found;
+  }
+
+  private static List<Contour.Run> walls(Contour.Loop loop) {
+    return loop.runs().stream().filter(r -> r.side() != Contour.Run.RETURN).toList();
+  }
+
+  private static boolean turnsIn(Contour.Run before, Contour.Run after) {
+    return before.line().direction().cross(after.line().direction()) < 0;
   }
 
   private List<Polygon> polygons(Geometry result) {

@@ -1,9 +1,11 @@
 package longpoint.surface.sweep;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
- * Chains the arcs around each side into the ring of its face. {@link #ring} is null until then and
+ * Chains the arcs around each side into the rings of its face. {@link #ring} is null until then and
  * for steps and for sides that hold no ground.
  */
 final class Faces {
@@ -13,7 +15,10 @@ final class Faces {
   /** Node numbers of each given side's face, counter-clockwise from the side's own start. */
   final int[][] ring;
 
-  /** Side whose arcs make no single ring, or -1. */
+  /** Rings of ground within a face that are other sides', clockwise; null where there are none. */
+  final int[][][] holes;
+
+  /** Side whose arcs make no rings that keep apart, or -1. */
   int broken = -1;
 
   private int[] merged;
@@ -24,6 +29,7 @@ final class Faces {
     this.sides = sides;
     this.traces = traces;
     this.ring = new int[sides.given][];
+    this.holes = new int[sides.given][][];
     this.start = new int[sides.count + 1];
     this.arc = new int[2 * traces.arcs];
   }
@@ -119,24 +125,49 @@ final class Faces {
       leaving[tail] = arc[i];
       open++;
     }
-    int first = side;
-    int[] nodes = new int[open + 1];
-    nodes[0] = first;
-    int size = 1;
     int after = sides.next[side] < sides.given ? sides.next[side] : sides.corner[sides.next[side]];
-    int node = after;
-    while (node != first) {
-      if (owner[node] != side || size > open) {
-        broken = side;
-        return null;
-      }
-      nodes[size++] = node;
-      node = head(leaving[node]);
-    }
-    if (size != open + 1) {
-      broken = side;
-      return null;
+    int[] nodes = follow(side, side, after, open, leaving, owner);
+    if (nodes != null && nodes.length < open + 1) {
+      holes[side] = holes(side, open + 1 - nodes.length, leaving, owner);
     }
     return nodes;
   }
+
+  /** The ring that starts at one node and goes on to another; its nodes are struck off. */
+  private int[] follow(int side, int first, int second, int most, int[] leaving, int[] owner) {
+    int[] nodes = new int[most + 1];
+    nodes[0] = first;
+    int size = 1;
+    int node = second;
+    while (node != first) {
+      if (owner[node] != side || size > most) {
+        broken = side;
+        return null;
+      }
+      owner[node] = STRUCK_OFF;
+      nodes[size++] = node;
+      node = head(leaving[node]);
+    }
+    return size == nodes.length ? nodes : Arrays.copyOf(nodes, size);
+  }
+
+  /** Where a side has swept all round something, what is left of its arcs makes rings as well. */
+  private int[][] holes(int side, int arcsLeft, int[] leaving, int[] owner) {
+    List<int[]> found = new ArrayList<>();
+    int open = arcsLeft;
+    for (int i = start[side]; i < start[side + 1] && broken < 0; i++) {
+      int first = tail(arc[i]);
+      if (owner[first] == side) {
+        owner[first] = STRUCK_OFF;
+        int[] ring = follow(side, first, head(leaving[first]), open, leaving, owner);
+        if (ring != null) {
+          found.add(ring);
+          open -= ring.length;
+        }
+      }
+    }
+    return found.toArray(int[][]::new);
+  }
+
+  private static final int STRUCK_OFF = -2;
 }

@@ -8,6 +8,7 @@ package longpoint.surface.sweep;
  * <ol>
  *   <li>{@link #heights}: each node is reached at its time by every side whose face it bounds
  *   <li>{@link #plain}: each face is a ring that does not touch or cross itself, its own side first
+ *   <li>{@link #liesIn}: rings within a face lie well inside it and apart from each other
  *   <li>{@link #tiles}: the areas add up to the ground
  * </ol>
  */
@@ -17,6 +18,8 @@ final class Proof {
 
   /** Areas add up within this share of the ground. */
   static final double AREA = 1e-9;
+
+  private static final int[][] NONE = {};
 
   private final Sides sides;
   private final Traces traces;
@@ -45,6 +48,13 @@ final class Proof {
         return side;
       }
       sum += area;
+      for (int[] hole : faces.holes[side] == null ? NONE : faces.holes[side]) {
+        double open = proof.area(hole);
+        if (!(open < 0) || !proof.heights(side, hole) || !proof.liesIn(hole, faces, side)) {
+          return side;
+        }
+        sum += open;
+      }
     }
     return proof.tiles(sum) ? -1 : 0;
   }
@@ -162,11 +172,58 @@ final class Proof {
     return true;
   }
 
+  private boolean liesIn(int[] hole, Faces faces, int side) {
+    int[] ring = faces.ring[side];
+    if (!crossesNowhere(hole) || crosses(hole, ring) || !surrounds(ring, hole[0])) {
+      return false;
+    }
+    for (int[] other : faces.holes[side]) {
+      if (other != hole && (crosses(hole, other) || surrounds(other, hole[0]))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean crosses(int[] ring, int[] other) {
+    for (int i = 0; i < ring.length; i++) {
+      for (int j = 0; j < other.length; j++) {
+        if (crosses(
+            ring[i], ring[(i + 1) % ring.length], other[j], other[(j + 1) % other.length])) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean surrounds(int[] ring, int node) {
+    boolean in = false;
+    for (int i = 0; i < ring.length; i++) {
+      int a = ring[i];
+      int b = ring[(i + 1) % ring.length];
+      if ((traces.y[a] > traces.y[node]) != (traces.y[b] > traces.y[node])
+          && (cross(a, b, node) > 0) == (traces.y[b] > traces.y[a])) {
+        in = !in;
+      }
+    }
+    return in;
+  }
+
+  /** Signs say nothing of stretches in one line, so those must also share some of their boxes. */
   private boolean crosses(int a, int b, int p, int q) {
+    if (apart(traces.x, a, b, p, q) || apart(traces.y, a, b, p, q)) {
+      return false;
+    }
     double p1 = cross(a, b, p);
     double q1 = cross(a, b, q);
     double a1 = cross(p, q, a);
     double b1 = cross(p, q, b);
     return (p1 > 0) != (q1 > 0) && (a1 > 0) != (b1 > 0);
+  }
+
+  private static boolean apart(double[] at, int a, int b, int p, int q) {
+    return Math.max(at[a], at[b]) < Math.min(at[p], at[q])
+        || Math.max(at[p], at[q]) < Math.min(at[a], at[b]);
   }
 }

@@ -1,6 +1,7 @@
 package longpoint.surface.sweep;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
@@ -134,13 +135,20 @@ public final class Sweep {
     for (int side = 0; side < sides.given; side++) {
       int[] ring = faces.ring[side];
       if (ring != null) {
-        Integer[] boxed = new Integer[ring.length];
-        for (int i = 0; i < ring.length; i++) {
-          boxed[i] = ring[i];
-        }
-        shared.add(new SweepResult.Face(side, List.of(boxed)));
+        int[][] holes = faces.holes[side];
+        List<List<Integer>> within =
+            holes == null ? List.of() : Arrays.stream(holes).map(Sweep::boxed).toList();
+        shared.add(new SweepResult.Face(side, boxed(ring), within));
       }
     }
     return new SweepResult.Solved(nodes, shared);
+  }
+
+  private static List<Integer> boxed(int[] ring) {
+    Integer[] boxed = new Integer[ring.length];
+    for (int i = 0; i < ring.length; i++) {
+      boxed[i] = ring[i];
+    }
+    return List.of(boxed);
   }
 }

@@ -33,10 +33,13 @@ public sealed interface SweepResult {
    *
    * @param side its number
    * @param nodes numbers of its corners, counter-clockwise, starting with the side itself
+   * @param holes rings of ground within it that it passed round, a courtyard of gables and what
+   *     lies behind it; clockwise
    */
-  record Face(int side, List<Integer> nodes) {
+  record Face(int side, List<Integer> nodes, List<List<Integer>> holes) {
     public Face {
       nodes = List.copyOf(nodes);
+      holes = List.copyOf(holes);
     }
   }
 }

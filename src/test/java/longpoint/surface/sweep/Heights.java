@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.index.strtree.STRtree;
 
@@ -29,23 +30,30 @@ final class Heights {
   Heights(Outline outline, SweepResult.Solved solved, double factor) {
     near = NEAR * factor;
     for (SweepResult.Face face : solved.faces()) {
-      List<Coordinate> ring = new ArrayList<>();
-      for (int node : face.nodes()) {
-        ring.add(new Coordinate(solved.nodes().get(node).x(), solved.nodes().get(node).y()));
-      }
-      ring.add(ring.get(0));
-      Coordinate a = ring.get(0);
-      Coordinate b = ring.get(1);
+      LinearRing ring = ring(solved, face.nodes());
+      Coordinate a = ring.getCoordinateN(0);
+      Coordinate b = ring.getCoordinateN(1);
       double length = a.distance(b);
       double nx = -(b.y - a.y) / length;
       double ny = (b.x - a.x) / length;
-      Polygon shape = factory.createPolygon(ring.toArray(new Coordinate[0]));
+      Polygon shape =
+          factory.createPolygon(
+              ring, face.holes().stream().map(h -> ring(solved, h)).toArray(LinearRing[]::new));
       var box = shape.getEnvelopeInternal();
       box.expandBy(near);
       index.insert(box, planes.size());
       shapes.add(shape);
       planes.add(new double[] {nx, ny, a.x, a.y, outline.speeds()[face.side()]});
     }
+  }
+
+  private LinearRing ring(SweepResult.Solved solved, List<Integer> nodes) {
+    List<Coordinate> ring = new ArrayList<>();
+    for (int node : nodes) {
+      ring.add(new Coordinate(solved.nodes().get(node).x(), solved.nodes().get(node).y()));
+    }
+    ring.add(ring.get(0));
+    return factory.createLinearRing(ring.toArray(new Coordinate[0]));
   }
 
   /** Not a number where there is no ground. */
