@@ -66,10 +66,20 @@ class PackageRulesTest {
         "packet",
         with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile"),
         "com.fasterxml.jackson");
+    allow("tracing", List.of("plan", "geometry", "units", "wording"));
     allow("editor", List.of("plan", "geometry", "units", "wording"));
     allow(
         "desktop",
-        with(STAGES, "drawing", "sheets", "pipeline", "export", "packet", "planfile", "editor"),
+        with(
+            STAGES,
+            "drawing",
+            "sheets",
+            "pipeline",
+            "export",
+            "packet",
+            "planfile",
+            "tracing",
+            "editor"),
         "javax.swing",
         "java.awt",
         "javax.accessibility",
@@ -79,7 +89,7 @@ class PackageRulesTest {
         "org.w3c");
     allow(
         "cli",
-        with(STAGES, "drawing", "sheets", "pipeline", "export", "packet", "planfile"),
+        with(STAGES, "drawing", "sheets", "pipeline", "export", "packet", "planfile", "tracing"),
         "picocli");
   }
 

@@ -3,26 +3,15 @@ package longpoint.editor;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
-import longpoint.plan.Deck;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
-import longpoint.plan.Extras;
-import longpoint.plan.Frame;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
-import longpoint.units.LengthUnit;
 
 /** Parts as they are when just drawn: framed, decked and as high as the part drawn before. */
 public final class NewPart {
-  /**
-   * Top of plate above the floor for studs cut 92 5/8 in with three plates of 1 1/2 in: 97 1/8 in
-   * (common practice), and 2440 mm where the plan is metric.
-   */
-  private static double plateHeight(LengthUnit unit) {
-    return unit == LengthUnit.INCH ? 97.125 : 2440;
-  }
-
   private NewPart() {}
 
   /** A part whose roof slopes down to every side. */
@@ -51,19 +40,32 @@ public final class NewPart {
    * @param kinds one for each side
    */
   public static Part of(Plan plan, String stem, Ring outline, List<EdgeKind> kinds) {
-    Part fresh =
-        new Part(
-            plan.freshId(stem),
-            Copies.freshName(plan, Messages.text("part." + stem)),
-            false,
-            outline,
-            List.of(),
-            plateHeight(plan.unit()),
-            kinds.stream().map(Edge::of).toList(),
-            Frame.of(plan.unit()),
-            Deck.of(plan.unit()),
-            Extras.NONE);
+    String name = Copies.freshName(plan, Messages.text("part." + stem));
+    Part fresh = Part.fresh(plan.freshId(stem), name, new Region(outline), kinds, plan.unit());
     return plan.parts().isEmpty() ? fresh : like(plan.parts().get(plan.parts().size() - 1), fresh);
+  }
+
+  /**
+   * Makes a hipped part of each piece of ground, such as the outlines of a drawing.
+   *
+   * @param grounds in the plan's unit, rings turned as {@link Region} says
+   */
+  public static Command ofGrounds(List<Region> grounds) {
+    return Command.of(
+        Messages.text("do.grounds", grounds.size()),
+        plan -> {
+          Plan with = plan;
+          for (Region ground : grounds) {
+            Part part = hipped(with, stem(with), ground.shell());
+            int sides = ground.shell().size();
+            for (Ring hole : ground.holes()) {
+              sides += hole.size();
+            }
+            List<Edge> edges = Collections.nCopies(sides, Edge.of(EdgeKind.EAVE));
+            with = with.withPart(part.withShape(ground.shell(), ground.holes(), edges));
+          }
+          return with;
+        });
   }
 
   /** What a plain new part is called: the first one the house. */

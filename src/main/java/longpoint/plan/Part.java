@@ -8,6 +8,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
+import longpoint.units.LengthUnit;
 
 /**
  * A piece of the building under one roof: a wall outline with one plate height.
@@ -47,6 +48,34 @@ public record Part(
       throw new IllegalArgumentException(
           "part " + id + " has " + sides + " sides but " + edges.size() + " edges");
     }
+  }
+
+  /**
+   * A part as it is when its outline has just been drawn.
+   *
+   * @param kinds one for each side, those of the holes last
+   */
+  public static Part fresh(
+      String id, String name, Region ground, List<EdgeKind> kinds, LengthUnit unit) {
+    return new Part(
+        id,
+        name,
+        false,
+        ground.shell(),
+        ground.holes(),
+        usualPlateHeight(unit),
+        kinds.stream().map(Edge::of).toList(),
+        Frame.of(unit),
+        Deck.of(unit),
+        Extras.NONE);
+  }
+
+  /**
+   * Top of plate above the floor for studs cut 92 5/8 in with three plates of 1 1/2 in: 97 1/8 in
+   * (common practice), and 2440 mm where the plan is metric.
+   */
+  private static double usualPlateHeight(LengthUnit unit) {
+    return unit == LengthUnit.INCH ? 97.125 : 2440;
   }
 
   public int sideCount() {

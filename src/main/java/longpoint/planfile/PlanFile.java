@@ -9,6 +9,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import longpoint.plan.Plan;
 
 /**
@@ -19,6 +20,9 @@ import longpoint.plan.Plan;
 public final class PlanFile {
   /** Enough to see past a byte order mark and blank lines. */
   private static final int LOOK_AHEAD = 256;
+
+  private static final Pattern DXF =
+      Pattern.compile("\\s*(0\\s*[\\r\\n]\\s*SECTION|999\\s*[\\r\\n])");
 
   private PlanFile() {}
 
@@ -46,6 +50,10 @@ public final class PlanFile {
       PushbackInputStream all = new PushbackInputStream(in, LOOK_AHEAD);
       byte[] start = all.readNBytes(LOOK_AHEAD);
       all.unread(start);
+      if (DXF.matcher(new String(start, StandardCharsets.ISO_8859_1)).lookingAt()) {
+        throw PlanFileException.whole(
+            "This is a CAD drawing (DXF), not a plan. Make a plan of its wall outlines: trace it.");
+      }
       return isMarkup(start) ? SheetPlan.read(all) : PlanReader.read(JsonText.read(all));
     } catch (PlanFileException e) {
       throw e;

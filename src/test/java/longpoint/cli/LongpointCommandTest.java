@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import longpoint.planfile.PlanFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -167,5 +168,22 @@ class LongpointCommandTest {
     refusal = Optional.of("there is no display to open the window on");
     assertThat(run()).isEqualTo(ExitCode.UNUSABLE);
     assertThat(err.toString()).isEqualToIgnoringNewLines("longpoint: " + refusal.get());
+  }
+
+  @Test
+  void aPlanIsTracedFromADrawing() throws Exception {
+    run("packet", SAMPLES.resolve("quennel-court.json").toString(), "--to", folder.toString());
+    String dxf = folder.resolve("quennel-court-plan.dxf").toString();
+    assertThat(run("trace", dxf)).isZero();
+    assertThat(out.toString()).contains("* A-WALL-OTLN", "Drawn in in", "61'-0\" by 40'-0\"");
+    Path plan = folder.resolve("traced.json");
+    assertThat(run("trace", dxf, "--inner", "courtyards", "--to", plan.toString())).isZero();
+    assertThat(PlanFile.read(plan).plan().parts().get(0).holes()).hasSize(1);
+    assertThat(run("trace", dxf, "--to", plan.toString())).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(err.toString()).contains("is there already");
+    assertThat(run("trace", dxf, "--drawn-in", "cubit")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run("trace", dxf, "--layer", "none")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(run("trace", folder.resolve("none.dxf").toString())).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(err.toString()).contains("There is no file", "--drawn-in knows in, ft");
   }
 }

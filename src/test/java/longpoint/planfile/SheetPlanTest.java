@@ -92,6 +92,7 @@ class SheetPlanTest {
     assertThat(refused(sheet("")))
         .hasMessageContaining("carries no plan")
         .hasMessageContaining("ask for the plan file");
+    assertThat(refused("  0\nSECTION\n  2\nHEADER\n")).hasMessageContaining("trace it");
     assertThat(refused("<html><body/></html>")).hasMessageContaining("neither a plan nor an SVG");
     assertThat(refused(sheet("<plan xmlns=\"urn:longpoint:plan\">{}</plan>")))
         .hasMessageStartingWith("In the plan this sheet carries: ");
