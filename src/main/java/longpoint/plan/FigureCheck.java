@@ -5,10 +5,12 @@ import java.util.List;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
-import longpoint.units.LengthText;
+import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
-import longpoint.units.SlopeText;
+import longpoint.units.SlopeFigure;
+import longpoint.wording.Phrase;
+import longpoint.wording.Worded;
 
 /** Whether the figures of one part can be meant: slopes, overhangs, heights, spacings, sizes. */
 final class FigureCheck {
@@ -58,31 +60,20 @@ final class FigureCheck {
   private void size() {
     Bounds box = part.outline().bounds();
     double across = Math.max(box.width(), box.height());
-    String other = plan.unit() == LengthUnit.INCH ? "millimetres" : "inches";
+    Phrase other = Phrase.of(plan.unit() == LengthUnit.INCH ? "plan.millimetres" : "plan.inches");
     if (across > inches(LONGEST_PART) || across < inches(SHORTEST_PART)) {
       problems.add(
-          Problem.warning(
-              part.id(),
-              name() + " is " + text(across) + " across.",
-              "If its figures are " + other + ", change the plan's unit."));
+          Problem.warning(part.id(), Phrase.of("plan.across", name(), length(across), other)));
     }
     if (!Double.isFinite(part.plateHeight())
         || Math.abs(part.plateHeight()) > inches(HIGHEST_PLATE)) {
-      problems.add(
-          Problem.warning(
-              part.id(),
-              "The plate height of " + name() + " can hardly be meant.",
-              "Type the height of the top of the plate above the floor."));
+      problems.add(Problem.warning(part.id(), Phrase.of("plan.plateHeight", name())));
     }
   }
 
   private void someEave() {
     if (part.edges().stream().noneMatch(e -> e.kind() == EdgeKind.EAVE)) {
-      problems.add(
-          Problem.error(
-              part.id(),
-              "No side of " + name() + " is an eave, so its roof has nothing to rise from.",
-              "Make at least one side an eave."));
+      problems.add(Problem.error(part.id(), Phrase.of("plan.noEave", name())));
     }
   }
 
@@ -94,25 +85,22 @@ final class FigureCheck {
     boolean reaches = edge.kind() == EdgeKind.EAVE || edge.kind() == EdgeKind.GABLE;
     double overhang = edge.overhang().orElse(0.0);
     if (reaches && !(overhang >= 0)) {
-      error(side, "has an overhang below zero", "Set it to 0 or more");
+      error(side, "overhang.negative");
     } else if (reaches && overhang > inches(LONGEST_OVERHANG)) {
-      warning(side, "has an overhang of " + text(overhang), "Check it, and the plan's unit");
+      warning(side, "overhang.long", length(overhang));
     }
     if (edge.kind() == EdgeKind.EAVE && !(edge.heel().orElse(0.0) >= 0)) {
-      error(
-          side,
-          "has a heel below zero, which puts the framing below its plate",
-          "Set the heel to 0 or more");
+      error(side, "heel.negative");
     }
   }
 
   private void slope(int side, double ratio) {
     if (!(ratio > 0)) {
-      error(side, "is an eave with no slope", "Give it a slope, or make it a gable");
+      error(side, "slope.none");
     } else if (ratio < LEAST_SLOPE) {
-      warning(side, "slopes less than a quarter inch in a foot", "Check its slope");
+      warning(side, "slope.least");
     } else if (ratio > STEEPEST) {
-      warning(side, "is steeper than 60 in 12", "Check its slope");
+      warning(side, "slope.steepest");
     }
   }
 
@@ -144,29 +132,22 @@ final class FigureCheck {
     if (a.kind() != EdgeKind.EAVE || b.kind() != EdgeKind.EAVE) {
       return;
     }
-    String both = "and side " + (next + 1) + " run on in one line but ";
     if (a.slope().ratio() != b.slope().ratio()) {
-      String slopes = SlopeText.of(a.slope()) + " and " + SlopeText.of(b.slope());
-      warning(side, both + "slope " + slopes, "Give both one slope, or step the wall");
+      warning(side, "run.slopes", name(next), slope(a), slope(b));
     } else if (a.heel() != b.heel()) {
-      String heels = text(a.heel()) + " and " + text(b.heel());
-      warning(side, both + "have heels of " + heels, "Give both one heel, or step the wall");
+      warning(side, "run.heels", name(next), length(a.heel()), length(b.heel()));
     }
   }
 
   private void frame() {
     Frame frame = part.frame();
-    positive(frame.spacing(), "truss or rafter spacing");
-    positive(frame.thickness(), "truss or rafter thickness");
-    frame.hipSetback().ifPresent(setback -> positive(setback, "set-back of the hip girder"));
-    frame.choices().haul().ifPresent(haul -> positive(haul, "height that can be hauled"));
+    positive(frame.spacing(), "spacing");
+    positive(frame.thickness(), "thickness");
+    frame.hipSetback().ifPresent(setback -> positive(setback, "hipSetback"));
+    frame.choices().haul().ifPresent(haul -> positive(haul, "haul"));
     frame.choices().ceiling().ifPresent(this::ceiling);
     if (frame.thickness() >= frame.spacing() && frame.spacing() > 0) {
-      problems.add(
-          Problem.error(
-              part.id(),
-              "The trusses or rafters of " + name() + " are as thick as their spacing.",
-              "Set a wider spacing."));
+      problems.add(Problem.error(part.id(), Phrase.of("plan.thick", name())));
     }
   }
 
@@ -174,7 +155,7 @@ final class FigureCheck {
     for (int side = 0; side < part.sideCount(); side++) {
       boolean eave = part.edges().get(side).kind() == EdgeKind.EAVE;
       if (eave && ceiling.ratio() >= PlanCheck.slope(plan, part, side).ratio()) {
-        warning(side, "is no steeper than the ceiling under it", "Lower the ceiling's slope");
+        warning(side, "ceiling", slope(plan.side(part, side)), new SlopeFigure(ceiling));
         return;
       }
     }
@@ -182,44 +163,47 @@ final class FigureCheck {
 
   private void deck() {
     if (!(part.deck().thickness() >= 0)) {
-      problems.add(
-          Problem.error(
-              part.id(),
-              "The sheathing of " + name() + " is thinner than nothing.",
-              "Set its thickness to 0 or more."));
+      problems.add(Problem.error(part.id(), Phrase.of("plan.deck.negative", name())));
     }
-    positive(part.deck().sheetWidth(), "sheet width");
-    positive(part.deck().sheetLength(), "sheet length");
+    positive(part.deck().sheetWidth(), "sheetWidth");
+    positive(part.deck().sheetLength(), "sheetLength");
   }
 
-  private void positive(double figure, String what) {
+  private void positive(double figure, String key) {
     if (!(figure > 0)) {
-      problems.add(
-          Problem.error(
-              part.id(),
-              "The " + what + " of " + name() + " is not above zero.",
-              "Set it above zero."));
+      Phrase what = Phrase.of("plan.figure." + key);
+      problems.add(Problem.error(part.id(), Phrase.of("plan.notPositive", what, name())));
     }
   }
 
-  private void error(int side, String wrong, String cure) {
-    problems.add(Problem.error(Side.id(part.id(), side), sentence(side, wrong), cure + "."));
+  private void error(int side, String key) {
+    problems.add(Problem.error(Side.id(part.id(), side), said(side, key)));
   }
 
-  private void warning(int side, String wrong, String cure) {
-    problems.add(Problem.warning(Side.id(part.id(), side), sentence(side, wrong), cure + "."));
+  private void warning(int side, String key, Worded... more) {
+    problems.add(Problem.warning(Side.id(part.id(), side), said(side, key, more)));
   }
 
-  private String sentence(int side, String wrong) {
-    return PlanCheck.capital(PlanCheck.side(part, side)) + " " + wrong + ".";
+  private Phrase said(int side, String key, Worded... more) {
+    List<Worded> parts = new ArrayList<>(List.of(name(side)));
+    parts.addAll(List.of(more));
+    return new Phrase("plan." + key, parts);
   }
 
-  private String name() {
-    return PlanCheck.name(part);
+  private PlaceName name() {
+    return PlaceName.of(part);
   }
 
-  private String text(double length) {
-    return LengthText.of(length, plan.unit());
+  private PlaceName name(int side) {
+    return PlaceName.of(part, side);
+  }
+
+  private static SlopeFigure slope(Side side) {
+    return new SlopeFigure(side.slope());
+  }
+
+  private LengthFigure length(double length) {
+    return new LengthFigure(length, plan.unit());
   }
 
   private double inches(double inches) {

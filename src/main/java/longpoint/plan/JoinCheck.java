@@ -9,8 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import longpoint.geometry.Bounds;
+import longpoint.wording.Phrase;
+import longpoint.wording.Worded;
 
 /** Whether the joins name parts that can be joined, each over another and none in a circle. */
 final class JoinCheck {
@@ -31,7 +32,9 @@ final class JoinCheck {
           sound.add(join);
           check.reach(join);
         } else {
-          check.add(join.upper(), check.said(join) + " stands twice", "Delete one of the two");
+          check.add(
+              join.upper(),
+              Phrase.of("plan.join.twice", check.name(join.upper()), check.name(join.lower())));
         }
       }
     }
@@ -42,7 +45,7 @@ final class JoinCheck {
   private boolean names(Join join) {
     boolean named = known(join.upper()) & known(join.lower());
     if (named && join.upper().equals(join.lower())) {
-      add(join.upper(), name(join.upper()) + " is joined to itself", "Delete the join");
+      add(join.upper(), Phrase.of("plan.join.itself", name(join.upper())));
       return false;
     }
     return named;
@@ -50,10 +53,7 @@ final class JoinCheck {
 
   private boolean known(String id) {
     if (plan.part(id).isEmpty()) {
-      add(
-          "plan",
-          "A join names “" + id + "”, but no part has that id",
-          "Name a part, or delete it");
+      add("plan", Phrase.of("plan.join.unknown", id));
       return false;
     }
     return true;
@@ -69,12 +69,7 @@ final class JoinCheck {
         || lower.minY() > upper.maxY()) {
       problems.add(
           Problem.warning(
-              join.upper(),
-              name(join.upper())
-                  + " is joined to "
-                  + name(join.lower())
-                  + " but stands clear of it.",
-              "Move it up to the wall, or delete the join."));
+              join.upper(), Phrase.of("plan.join.apart", name(join.upper()), name(join.lower()))));
     }
   }
 
@@ -94,8 +89,11 @@ final class JoinCheck {
       List<String> circle = told.contains(id) ? List.of() : circle(id, below);
       if (!circle.isEmpty()) {
         told.addAll(circle);
-        String names = circle.stream().map(this::name).collect(Collectors.joining(" over "));
-        add(id, "The joins run in a circle: " + names + " over " + name(id), "Delete one of them");
+        Worded way = name(circle.get(0));
+        for (String next : circle.subList(1, circle.size())) {
+          way = Phrase.of("plan.join.over", way, name(next));
+        }
+        add(id, Phrase.of("plan.join.circle", Phrase.of("plan.join.over", way, name(id))));
       }
     }
   }
@@ -122,15 +120,11 @@ final class JoinCheck {
     return List.of();
   }
 
-  private String said(Join join) {
-    return "The join of " + name(join.upper()) + " over " + name(join.lower());
+  private PlaceName name(String id) {
+    return PlaceName.part(id).in(plan);
   }
 
-  private String name(String id) {
-    return plan.part(id).map(PlanCheck::name).orElse(id);
-  }
-
-  private void add(String where, String wrong, String cure) {
-    problems.add(Problem.error(where, PlanCheck.capital(wrong) + ".", cure + "."));
+  private void add(String where, Phrase wrong) {
+    problems.add(Problem.error(where, wrong));
   }
 }

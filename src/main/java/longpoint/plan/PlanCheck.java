@@ -3,11 +3,11 @@ package longpoint.plan;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Meeting;
 import longpoint.units.Slope;
+import longpoint.wording.Phrase;
 
 /**
  * Says in words what is wrong with a plan, naming the side and the cure. A plan that fails is still
@@ -15,7 +15,7 @@ import longpoint.units.Slope;
  *
  * <p>Steps: ids, defaults, then each part's shape ({@link ShapeCheck}) and figures ({@link
  * FigureCheck}), then the joins ({@link JoinCheck}) and ground that two parts both cover. Messages
- * count sides from 1, as people do; {@link Problem#where} holds {@link Side#id}. Whether roofs that
+ * name walls by the way they face; {@link Problem#where} holds {@link Side#id}. Whether roofs that
  * should meet do meet is for the surface to say.
  */
 public final class PlanCheck {
@@ -49,19 +49,12 @@ public final class PlanCheck {
     for (Part part : plan.parts()) {
       String id = part.id();
       if (id.isBlank()) {
-        problems.add(
-            Problem.error("plan", "A part has no id.", "Give every part a short id of its own."));
+        problems.add(Problem.error("plan", Phrase.of("plan.noId")));
       } else if (!seen.add(id) && told.add(id)) {
-        problems.add(
-            Problem.error(
-                id, "Two parts have the id “" + id + "”.", "Give every part an id of its own."));
+        problems.add(Problem.error(id, Phrase.of("plan.sameId", id)));
       }
       if (id.indexOf('/') >= 0) {
-        problems.add(
-            Problem.error(
-                id,
-                "The id “" + id + "” holds a slash, which divides a part from its sides.",
-                "Write another sign for the slash."));
+        problems.add(Problem.error(id, Phrase.of("plan.slashId", id)));
       }
     }
   }
@@ -69,31 +62,22 @@ public final class PlanCheck {
   private void defaults() {
     Defaults d = plan.defaults();
     if (d.slope().ratio() == 0) {
-      problems.add(
-          Problem.warning(
-              "plan", "The plan's own slope is level.", "Set the slope in the plan's defaults."));
+      problems.add(Problem.warning("plan", Phrase.of("plan.default.level")));
     }
     notNegative(d.overhang(), "overhang");
     notNegative(d.heel(), "heel");
-    notNegative(d.fascia(), "fascia thickness");
-    notNegative(d.ridgeBlockRelief(), "ridge block relief");
-    notNegative(d.lookoutFirst(), "distance to the first lookout");
+    notNegative(d.fascia(), "fascia");
+    notNegative(d.ridgeBlockRelief(), "ridgeBlockRelief");
+    notNegative(d.lookoutFirst(), "lookoutFirst");
     if (!(d.lookoutSpacing() > 0)) {
-      problems.add(
-          Problem.error(
-              "plan",
-              "The plan's own lookout spacing is not above zero.",
-              "Set it in the plan's defaults."));
+      problems.add(Problem.error("plan", Phrase.of("plan.default.lookoutSpacing")));
     }
   }
 
   private void notNegative(double figure, String name) {
     if (!(figure >= 0)) {
-      problems.add(
-          Problem.error(
-              "plan",
-              "The plan's own " + name + " is below zero.",
-              "Set it to 0 or more in the plan's defaults."));
+      Phrase what = Phrase.of("plan.figure." + name);
+      problems.add(Problem.error("plan", Phrase.of("plan.default.negative", what)));
     }
   }
 
@@ -119,9 +103,7 @@ public final class PlanCheck {
         if (near(a, b) && apart(a, b) && !joined(a, b) && shareGround(a, b)) {
           problems.add(
               Problem.warning(
-                  b.id(),
-                  name(a) + " and " + name(b) + " cover the same ground, and no join says how.",
-                  "Join them, or move their walls apart."));
+                  b.id(), Phrase.of("plan.sharedGround", PlaceName.of(a), PlaceName.of(b))));
         }
       }
     }
@@ -152,23 +134,6 @@ public final class PlanCheck {
   private static boolean shareGround(Part a, Part b) {
     double smaller = Math.min(a.region().area(), b.region().area());
     return Meeting.sharedArea(a.region(), b.region()) > WALL_TO_WALL * smaller;
-  }
-
-  /** A part as its user knows it. */
-  static String name(Part part) {
-    return part.name().isBlank() ? "part “" + part.id() + "”" : part.name();
-  }
-
-  /** A side as its user counts it. */
-  static String side(Part part, int index) {
-    return "side " + (index + 1) + " of " + name(part);
-  }
-
-  /** At the start of a sentence. */
-  static String capital(String words) {
-    return words.isEmpty()
-        ? words
-        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** The slope a side has when it is an eave. */

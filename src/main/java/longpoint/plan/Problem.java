@@ -99,6 +99,11 @@ public record Problem(Level level, String where, Worded wrong, Worded mend) {
     return new Problem(level, where, named(wrong, plan), named(mend, plan));
   }
 
+  @Override
+  public String toString() {
+    return level + " " + where + ": " + message() + " " + cure();
+  }
+
   private static Worded named(Worded words, Plan plan) {
     if (words instanceof Phrase phrase) {
       return phrase.with(p -> p instanceof PlaceName place ? place.in(plan) : p);

@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Meeting;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
-import longpoint.units.LengthText;
+import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
+import longpoint.wording.Phrase;
+import longpoint.wording.Worded;
 
 /**
  * Whether the rings of one part are an outline with holes: sides with a length, no side doubling
@@ -64,7 +65,7 @@ final class ShapeCheck {
         if (ring.side(i).length() > 0) {
           kept.add(i);
         } else {
-          error(first + i, "has no length: its two corners are at one place", "Delete one of them");
+          error(first + i, "noLength");
         }
       }
       for (int k = 0; k < kept.size(); k++) {
@@ -86,10 +87,7 @@ final class ShapeCheck {
       Point d = wall.line().direction();
       Point e = next.direction();
       if (wall.number() != wall.next() && d.dot(e) < 0 && Math.abs(d.cross(e)) < Reshape.PARALLEL) {
-        error(
-            wall.next(),
-            "doubles back on the side before it at " + at(next.from()),
-            "Delete the corner between them");
+        error(wall.next(), "spike", name(wall.number()), x(next.from()), y(next.from()));
         some = true;
       }
     }
@@ -116,11 +114,9 @@ final class ShapeCheck {
     pairs.sort(
         Comparator.<Wall[]>comparingInt(p -> p[0].number()).thenComparing(p -> p[1].number()));
     for (Wall[] pair : pairs) {
-      Optional<Point> place = Meeting.of(pair[0].line(), pair[1].line());
-      error(
-          pair[0].number(),
-          "crosses or touches " + other(pair[1]) + " at " + at(place.orElseThrow()),
-          "Move a corner of either until they stand clear, or delete it");
+      Point place = Meeting.of(pair[0].line(), pair[1].line()).orElseThrow();
+      String key = pair[1].ring() == 0 ? "crosses" : "crosses.hole";
+      error(pair[0].number(), key, name(pair[1].number()), x(place), y(place));
     }
   }
 
@@ -130,26 +126,14 @@ final class ShapeCheck {
     return !neighbours && Meeting.of(a.line(), b.line()).isPresent();
   }
 
-  private String other(Wall wall) {
-    String hole = wall.ring() == 0 ? "" : ", which is of a hole,";
-    return "side " + (wall.number() + 1) + hole;
-  }
-
   private void windings() {
     if (!part.outline().counterClockwise()) {
-      problems.add(
-          Problem.error(
-              part.id(),
-              "The outline of " + PlanCheck.name(part) + " runs clockwise.",
-              "Turn it round, each edge staying with its side."));
+      problems.add(Problem.error(part.id(), Phrase.of("plan.clockwise", PlaceName.of(part))));
     }
     for (Ring hole : part.holes()) {
       if (hole.counterClockwise()) {
         problems.add(
-            Problem.error(
-                part.id(),
-                "A hole of " + PlanCheck.name(part) + " runs counter-clockwise.",
-                "Turn it round, each edge staying with its side."));
+            Problem.error(part.id(), Phrase.of("plan.counterClockwise", PlaceName.of(part))));
       }
     }
   }
@@ -160,11 +144,11 @@ final class ShapeCheck {
     for (int i = 0; i < part.holes().size(); i++) {
       Ring hole = part.holes().get(i);
       if (!Meeting.holds(part.outline(), hole.corner(0))) {
-        error(first, "is of a hole that lies outside the outline", "Move the hole inside");
+        error(first, "hole.outside");
       }
       for (int j = 0; j < part.holes().size(); j++) {
         if (i != j && Meeting.holds(part.holes().get(j), hole.corner(0))) {
-          error(first, "is of a hole that lies inside another", "Delete one of the two holes");
+          error(first, "hole.inside");
         }
       }
       first += hole.size();
@@ -179,22 +163,26 @@ final class ShapeCheck {
         problems.add(
             Problem.warning(
                 Side.id(part.id(), wall.number()),
-                PlanCheck.capital(PlanCheck.side(part, wall.number()))
-                    + " is shorter than the smallest mark on a tape.",
-                "Delete one of its corners."));
+                Phrase.of("plan.tooShort", name(wall.number()))));
       }
     }
   }
 
-  private String at(Point p) {
-    return LengthText.of(p.x(), plan.unit()) + ", " + LengthText.of(p.y(), plan.unit());
+  private LengthFigure x(Point p) {
+    return new LengthFigure(p.x(), plan.unit());
   }
 
-  private void error(int side, String wrong, String cure) {
-    problems.add(
-        Problem.error(
-            Side.id(part.id(), side),
-            PlanCheck.capital(PlanCheck.side(part, side)) + " " + wrong + ".",
-            cure + "."));
+  private LengthFigure y(Point p) {
+    return new LengthFigure(p.y(), plan.unit());
+  }
+
+  private PlaceName name(int side) {
+    return PlaceName.of(part, side);
+  }
+
+  private void error(int side, String key, Worded... more) {
+    List<Worded> parts = new ArrayList<>(List.of(name(side)));
+    parts.addAll(List.of(more));
+    problems.add(Problem.error(Side.id(part.id(), side), new Phrase("plan." + key, parts)));
   }
 }

@@ -2,10 +2,12 @@ package longpoint.surface;
 
 import java.util.ArrayList;
 import java.util.List;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
-import longpoint.units.LengthText;
+import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
+import longpoint.wording.Phrase;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -64,18 +66,14 @@ final class Crowding {
     Problem warning(LengthUnit unit) {
       double room = Math.abs(one.wall().offset(other.wall().middle()));
       double overhang = room / 2 - Math.max(one.fascia(), other.fascia());
-      return Problem.warning(
-          other.id(),
-          "The overhangs of "
-              + Wording.side(one)
-              + " and "
-              + Wording.side(other)
-              + " run into each other; they are shown meeting in a valley.",
-          facing() && overhang >= 0
-              ? "Keep both overhangs under "
-                  + LengthText.of(overhang, unit)
-                  + ", or draw the wall straight across."
-              : "Shorten one of the overhangs, or draw the wall straight across.");
+      Phrase wrong = Phrase.of("surface.crowded", PlaceName.wall(one), PlaceName.wall(other));
+      return facing() && overhang >= 0
+          ? new Problem(
+              Problem.Level.WARNING,
+              other.id(),
+              wrong,
+              Phrase.of("surface.crowded.under", new LengthFigure(overhang, unit)))
+          : Problem.warning(other.id(), wrong);
     }
   }
 }

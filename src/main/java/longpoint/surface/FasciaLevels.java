@@ -6,11 +6,13 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
-import longpoint.units.LengthText;
+import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
+import longpoint.wording.Phrase;
 
 /**
  * Fascia heights, and what to change so that they run level round a corner.
@@ -94,33 +96,26 @@ public final class FasciaLevels {
     if (!(one.slope().ratio() > 0) || !(next.slope().ratio() > 0) || Math.abs(apart) <= level) {
       return;
     }
-    notes.add(
-        new Problem(
-            Problem.Level.NOTE,
-            next.id(),
-            "The fascia of "
-                + Wording.side(next)
-                + " is "
-                + LengthText.of(Math.abs(apart), unit)
-                + (apart > 0 ? " higher" : " lower")
-                + " than that of "
-                + Wording.side(one)
-                + " where they meet.",
-            cures(one, next, unit)));
+    Phrase wrong =
+        Phrase.of(
+            apart > 0 ? "surface.fascia.higher" : "surface.fascia.lower",
+            PlaceName.wall(next),
+            new LengthFigure(Math.abs(apart), unit),
+            PlaceName.wall(one));
+    notes.add(new Problem(Problem.Level.NOTE, next.id(), wrong, cure(one, next, unit)));
   }
 
-  private static String cures(Side one, Side next, LengthUnit unit) {
-    List<String> cures = new ArrayList<>();
-    double overhang = overhangFor(next, height(one));
-    double heel = heelFor(next, height(one));
-    if (overhang >= 0) {
-      cures.add("set its overhang to " + LengthText.of(overhang, unit));
+  private static Phrase cure(Side one, Side next, LengthUnit unit) {
+    LengthFigure overhang = new LengthFigure(overhangFor(next, height(one)), unit);
+    LengthFigure heel = new LengthFigure(heelFor(next, height(one)), unit);
+    if (overhang.length() >= 0 && heel.length() >= 0) {
+      return Phrase.of("surface.fascia.both", overhang, heel);
     }
-    if (heel >= 0) {
-      cures.add("set its heel to " + LengthText.of(heel, unit));
+    if (overhang.length() >= 0) {
+      return Phrase.of("surface.fascia.overhang", overhang);
     }
-    return cures.isEmpty()
-        ? "Change the other side instead."
-        : "To run level, " + String.join(", or ", cures) + ".";
+    return heel.length() >= 0
+        ? Phrase.of("surface.fascia.heel", heel)
+        : Phrase.of("surface.fascia.other", PlaceName.wall(one));
   }
 }

@@ -5,10 +5,12 @@ import java.util.List;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
-import longpoint.units.LengthText;
+import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
+import longpoint.wording.Phrase;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
 /** Says where an open side meets no roof, or runs out past the one it meets. */
@@ -55,11 +57,7 @@ final class OpenSides {
       problems.add(
           Problem.warning(
               side.id(),
-              capital(side)
-                  + " is open, but "
-                  + text(length - met)
-                  + " of it has no other roof beyond it.",
-              "Draw the side no longer than the roof it meets, or make the rest a gable."));
+              Phrase.of("surface.open.part", PlaceName.wall(side), figure(length - met))));
     }
   }
 
@@ -88,19 +86,16 @@ final class OpenSides {
                 presence.roof(other).own());
         if (distance < gap) {
           gap = distance;
-          nearest = Wording.part(presence.roof(other).part());
+          nearest = presence.roof(other).part();
         }
       }
     }
-    String cure =
-        nearest.isEmpty()
-            ? "Make it a gable or an eave, or draw the part it should meet."
-            : "The roof of "
-                + nearest
-                + " is "
-                + text(gap)
-                + " away: draw the side up to it, or make the side a gable.";
-    return Problem.error(side.id(), capital(side) + " is open, but no roof begins there.", cure);
+    Phrase wrong = Phrase.of("surface.open.nothing", PlaceName.wall(side));
+    if (nearest.isEmpty()) {
+      return Problem.error(side.id(), wrong);
+    }
+    Phrase cure = Phrase.of("surface.open.near", PlaceName.part(nearest), figure(gap));
+    return new Problem(Problem.Level.ERROR, side.id(), wrong, cure);
   }
 
   private void staysOn(RunOn runOn) {
@@ -109,30 +104,18 @@ final class OpenSides {
       problems.add(
           Problem.error(
               roof.part(),
-              "The roof of "
-                  + Wording.part(roof.part())
-                  + " passes over the ridge of the roof it runs into, "
-                  + text(runOn.height() - runOn.met())
-                  + " too high; it is shown no further than its open side.",
-              "Lower its plate, heel or slope by that much at the ridge, or close the open side with"
-                  + " a gable."));
+              Phrase.of(
+                  "surface.open.overRidge",
+                  PlaceName.part(roof.part()),
+                  figure(runOn.height() - runOn.met()))));
     } else if (!runOn.out().isEmpty()) {
       problems.add(
           Problem.warning(
-              roof.part(),
-              "The roof of "
-                  + Wording.part(roof.part())
-                  + " runs out past the edge of the roof it lies over.",
-              "Move it in from the edge, or lower its plate or heel."));
+              roof.part(), Phrase.of("surface.open.pastEdge", PlaceName.part(roof.part()))));
     }
   }
 
-  private String text(double length) {
-    return LengthText.of(length, unit);
-  }
-
-  private static String capital(Side side) {
-    String name = Wording.side(side);
-    return Character.toUpperCase(name.charAt(0)) + name.substring(1);
+  private LengthFigure figure(double length) {
+    return new LengthFigure(length, unit);
   }
 }

@@ -5,9 +5,11 @@ import java.util.List;
 import longpoint.geometry.Jts;
 import longpoint.geometry.Point;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
-import longpoint.units.LengthText;
+import longpoint.units.LengthFigure;
+import longpoint.wording.Phrase;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 
@@ -56,9 +58,8 @@ final class PartCheck {
     if (Math.abs(shared - ground.getArea())
         > SHARE * ground.getArea() + grain * ground.getLength()) {
       faults.add(
-          fault(
-              spec.part(),
-              "The planes of " + Wording.part(spec.part()) + " do not fill its outline"));
+          Problem.error(
+              spec.part(), Phrase.of("surface.part.notFilled", PlaceName.part(spec.part()))));
     }
   }
 
@@ -80,7 +81,7 @@ final class PartCheck {
       for (Coordinate c : piece.ground().getCoordinates()) {
         if (piece.plane().heightAt(Jts.point(c)) < lowest) {
           faults.add(
-              fault(side.id(), "The plane over " + Wording.side(side) + " drops below its fascia"));
+              Problem.error(side.id(), Phrase.of("surface.dropsBelow", PlaceName.wall(side))));
           return;
         }
       }
@@ -111,16 +112,15 @@ final class PartCheck {
     double heel = FasciaLevels.heelFor(side, Math.max(lowest, highestOver(side)));
     double always = lowest + side.slope().ratio() * side.reach() - side.plateHeight();
     if (side.heel() <= always) {
-      return fault(side.id(), "No roof rises from " + Wording.side(side));
+      return Problem.error(side.id(), Phrase.of("surface.noPlane", PlaceName.wall(side)));
     }
-    return Problem.error(
+    return new Problem(
+        Problem.Level.ERROR,
         side.id(),
-        "No roof rises from "
-            + Wording.side(side)
-            + ": the roof beside it closes over it below its fascia.",
+        Phrase.of("surface.overtaken", PlaceName.wall(side)),
         heel < side.heel()
-            ? "Set its heel lower than " + text(heel) + ", or make the side a gable."
-            : "Set its heel to " + text(always) + " or less, or make the side a gable.");
+            ? Phrase.of("surface.overtaken.lower", new LengthFigure(heel, spec.unit()))
+            : Phrase.of("surface.overtaken.least", new LengthFigure(always, spec.unit())));
   }
 
   /** The highest point of the roof along a side's own edge. */
@@ -136,16 +136,5 @@ final class PartCheck {
       }
     }
     return highest;
-  }
-
-  private String text(double length) {
-    return LengthText.of(length, spec.unit());
-  }
-
-  private static Problem fault(String where, String what) {
-    return Problem.error(
-        where,
-        what + "; do not build from its figures.",
-        "Move a corner or change a slope near it a little.");
   }
 }

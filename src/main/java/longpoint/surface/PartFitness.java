@@ -6,8 +6,10 @@ import longpoint.geometry.Jts;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.wording.Phrase;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.valid.IsValidOp;
@@ -22,26 +24,21 @@ final class PartFitness {
     List<Side> sides = spec.sides();
     for (Side side : sides) {
       if (side.wall().length() == 0) {
-        return error(side, "has no length", "Remove one of its two corners.");
+        return error(side, "plan.noLength");
       }
       if (side.kind() == EdgeKind.EAVE && !(side.slope().ratio() > 0)) {
-        return error(side, "is an eave with no slope", "Give it a slope, or make it a gable.");
+        return error(side, "plan.slope.none");
       }
       if (!(side.overhang() >= 0) || Double.isInfinite(side.overhang())) {
-        return error(side, "has no possible overhang", "Set the overhang to 0 or more.");
+        return error(side, "surface.overhang");
       }
       if (!Double.isFinite(side.heel() + side.plateHeight() + side.fascia())) {
-        return error(side, "has no possible height", "Type its plate, heel and fascia again.");
+        return error(side, "surface.height");
       }
     }
     if (sides.stream().noneMatch(PartSolver::isEave)) {
       return Optional.of(
-          Problem.error(
-              spec.part(),
-              "No side of "
-                  + Wording.part(spec.part())
-                  + " is an eave, so its roof slopes nowhere.",
-              "Make at least one side an eave."));
+          Problem.error(spec.part(), Phrase.of("plan.noEave", PlaceName.part(spec.part()))));
     }
     return outline(spec);
   }
@@ -52,11 +49,11 @@ final class PartFitness {
             .map(r -> new Ring(r.stream().map(s -> s.wall().from()).toList()))
             .toList();
     if (!rings.get(0).counterClockwise()) {
-      return error(spec.rings().get(0).get(0), "runs clockwise", "Turn the outline round.");
+      return error(spec.rings().get(0).get(0), "surface.clockwise");
     }
     for (int i = 1; i < rings.size(); i++) {
       if (rings.get(i).counterClockwise()) {
-        return error(spec.rings().get(i).get(0), "runs counter-clockwise", "Turn the hole round.");
+        return error(spec.rings().get(i).get(0), "surface.counterClockwise");
       }
     }
     Polygon polygon =
@@ -74,12 +71,10 @@ final class PartFitness {
         spec.sides().stream()
             .min((a, b) -> Double.compare(a.wall().distance(where), b.wall().distance(where)))
             .orElseThrow();
-    return error(near, "crosses or touches another side", "Pull the two sides apart.");
+    return error(near, "surface.crosses");
   }
 
-  private static Optional<Problem> error(Side side, String fault, String cure) {
-    String name = Wording.side(side);
-    String start = Character.toUpperCase(name.charAt(0)) + name.substring(1);
-    return Optional.of(Problem.error(side.id(), start + " " + fault + ".", cure));
+  private static Optional<Problem> error(Side side, String key) {
+    return Optional.of(Problem.error(side.id(), Phrase.of(key, PlaceName.wall(side))));
   }
 }

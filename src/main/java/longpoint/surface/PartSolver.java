@@ -11,10 +11,12 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
 import longpoint.surface.sweep.Sweep;
 import longpoint.surface.sweep.SweepResult;
+import longpoint.wording.Phrase;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
@@ -56,9 +58,7 @@ final class PartSolver {
     } catch (TopologyException upset) {
       return unsolved(
           Problem.error(
-              spec.part(),
-              "The roof of " + Wording.part(spec.part()) + " could not be worked out.",
-              "Move one of its corners a little."));
+              spec.part(), Phrase.of("surface.notWorkedOut", PlaceName.part(spec.part()))));
     }
   }
 
@@ -167,10 +167,7 @@ final class PartSolver {
     Point where = Jts.point(error.getCoordinate());
     Side near = nearest(where);
     return Optional.of(
-        Problem.error(
-            near.id(),
-            "The edges of the roof run into each other near " + Wording.side(near) + ".",
-            "Shorten the overhangs there, or bring the heel heights closer together."));
+        Problem.error(near.id(), Phrase.of("surface.tangled", PlaceName.wall(near))));
   }
 
   private Problem noRoom(Contour.Loop loop, int lost) {
@@ -179,10 +176,7 @@ final class PartSolver {
       i++;
     }
     Side side = sides.get(loop.run(i).side());
-    return Problem.error(
-        side.id(),
-        "There is no room for " + Wording.side(side) + " between the overhangs of its neighbours.",
-        "Shorten the overhangs beside it, or draw the wall straight across.");
+    return Problem.error(side.id(), Phrase.of("surface.noRoom", PlaceName.wall(side)));
   }
 
   private Side nearest(Point where) {
@@ -199,13 +193,7 @@ final class PartSolver {
     int side = contour.runs().get(failed.side()).side();
     Side near = sides.get(Math.max(0, side));
     return Problem.error(
-        near.id(),
-        "The roof over "
-            + Wording.side(near)
-            + " could not be worked out: "
-            + failed.reason()
-            + ".",
-        "Move a corner there a little, or make a neighbouring slope the same.");
+        near.id(), Phrase.of("surface.sweep." + failed.reason().key(), PlaceName.wall(near)));
   }
 
   private List<Piece> faces(Contour contour, SweepResult.Solved swept) {

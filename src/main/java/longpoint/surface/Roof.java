@@ -13,6 +13,7 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.wording.Phrase;
 
 /** Front door of this package: from a plan to the planes and lines of its roof. */
 public final class Roof {
@@ -42,16 +43,12 @@ public final class Roof {
     List<PartRoof> roofs = parts(plan, bounds, origin, memory, problems);
     problems.addAll(FasciaLevels.check(plan));
     if (roofs.isEmpty()) {
-      return new RoofSurface(List.of(), List.of(), Wording.named(problems, plan));
+      return new RoofSurface(List.of(), List.of(), named(problems, plan));
     }
     Optional<Joining> joined = Joining.join(roofs, plan.joins(), grain);
     if (joined.isEmpty()) {
-      problems.add(
-          Problem.error(
-              "plan",
-              "The parts could not be joined into one roof.",
-              "Move the part drawn last a little, or draw the parts one by one."));
-      return new RoofSurface(List.of(), List.of(), Wording.named(problems, plan));
+      problems.add(Problem.error("plan", Phrase.of("surface.notJoined")));
+      return new RoofSurface(List.of(), List.of(), named(problems, plan));
     }
     Joining roof = joined.get();
     problems.addAll(OpenSides.check(roof.presence(), roof.runsOn(), plan.unit(), grain));
@@ -60,7 +57,12 @@ public final class Roof {
     return new RoofSurface(
         assembly.planes(plan, roof.presence().ground(), roof.standing(), roof.lines()),
         assembly.lines(roof.lines()),
-        Wording.named(problems, plan));
+        named(problems, plan));
+  }
+
+  /** A part's roof is remembered under its shape alone, so its names are put in at the end. */
+  private static List<Problem> named(List<Problem> problems, Plan plan) {
+    return problems.stream().map(p -> p.in(plan)).toList();
   }
 
   private static Bounds bounds(Plan plan) {
@@ -88,11 +90,7 @@ public final class Roof {
     Set<String> seen = new HashSet<>();
     for (Part part : plan.parts().stream().sorted(Comparator.comparing(Part::id)).toList()) {
       if (!seen.add(part.id())) {
-        problems.add(
-            Problem.error(
-                part.id(),
-                "Two parts have the id “" + part.id() + "”; only one of them has a roof.",
-                "Give one of them another id."));
+        problems.add(Problem.error(part.id(), Phrase.of("surface.sameId", part.id())));
         continue;
       }
       PartSpec spec = PartSpec.of(plan, part, across);

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.wording.Phrase;
 import org.locationtech.jts.geom.Geometry;
 
 /**
@@ -48,7 +50,7 @@ final class RoofCheck {
     if (lost <= SHARE * all.getArea() + grain.place() * all.getLength()) {
       return Optional.empty();
     }
-    return Optional.of(fault("plan", "The planes of the joined roof do not fill its outline"));
+    return Optional.of(Problem.error("plan", Phrase.of("surface.notFilled")));
   }
 
   private static Optional<Problem> whole(
@@ -57,11 +59,10 @@ final class RoofCheck {
       boolean within = line.planes().stream().allMatch(p -> p.startsWith(roof.part() + "/"));
       if (line.kind() == LineKind.STEP && within && !stands(roof, line.line(), grain.near())) {
         return Optional.of(
-            fault(
+            Problem.error(
                 line.on().id(),
-                "The roof breaks off beside "
-                    + Wording.side(roof.sides().get(line.on().side()))
-                    + " where no wall stands"));
+                Phrase.of(
+                    "surface.breaksOff", PlaceName.wall(roof.sides().get(line.on().side())))));
       }
     }
     return Optional.empty();
@@ -90,12 +91,5 @@ final class RoofCheck {
     Point joint = after.from();
     return Math.abs(out.cross(line.from().minus(joint))) < near
         && Math.abs(out.cross(line.to().minus(joint))) < near;
-  }
-
-  private static Problem fault(String where, String what) {
-    return Problem.error(
-        where,
-        what + "; do not build from its figures.",
-        "Move a corner or change a slope near it a little.");
   }
 }

@@ -56,7 +56,7 @@ class PlanCheckTest {
   void crossingSidesAreNamedWithThePlace() {
     // A bow tie: the diagonals of a 480 by 336 rectangle cross in its middle.
     Part tie = part("main", Ring.of(0, 0, 480, 336, 480, 0, 0, 336)).withName("House");
-    error(plan(tie), "main/0", "Side 1 of House crosses or touches side 3 at 20'-0\", 14'-0\"");
+    error(plan(tie), "main/0", "of House crosses or touches the", "at 20'-0\" across, 14'-0\" up");
   }
 
   @Test
@@ -72,7 +72,11 @@ class PlanCheckTest {
     Part slit =
         part("main", Ring.of(0, 0, 300, 0, 300, 200, 100, 200, 100, 0, 50, 0, 50, 100, 0, 100));
     assertThat(PlanCheck.check(plan(slit)))
-        .anyMatch(p -> p.message().contains("Side 1 of main crosses or touches"));
+        .anyMatch(
+            p ->
+                p.message()
+                    .contains(
+                        "The south wall of main crosses or touches the north wall of main (no. 2)"));
   }
 
   @Test
@@ -84,14 +88,18 @@ class PlanCheckTest {
   @Test
   void aSpikeIsTold() {
     Part spike = part("main", Ring.of(0, 0, 480, 0, 480, 500, 480, 336, 0, 336)).withName("House");
-    error(plan(spike), "main/2", "Side 3 of House doubles back", "40'-0\", 41'-8\"");
+    error(
+        plan(spike),
+        "main/2",
+        "(no. 1) doubles back on the east wall of House",
+        "40'-0\" across, 41'-8\" up");
     assertThat(PlanCheck.check(plan(part("flat", Ring.of(0, 0, 100, 0, 50, 0))))).isNotEmpty();
   }
 
   @Test
   void aWallShorterThanATapeMarkIsASlip() {
     Part slip = part("main", Ring.of(0, 0, 480, 0, 480.01, 0.02, 480.01, 336, 0, 336));
-    warning(plan(slip), "main/1", "Side 2 of main is shorter than the smallest mark");
+    warning(plan(slip), "main/1", "The southeast wall of main is shorter than the smallest mark");
   }
 
   @Test
@@ -103,9 +111,9 @@ class PlanCheckTest {
   @Test
   void holesBelongInside() {
     Ring away = Ring.of(600, 0, 600, 50, 650, 50, 650, 0);
-    error(plan(part("main", HOUSE, away)), "main/4", "Side 5 of main", "outside the outline");
+    error(plan(part("main", HOUSE, away)), "main/4", "wall of main", "outside the outline");
     Ring inner = Ring.of(120, 120, 120, 150, 150, 150, 150, 120);
-    error(plan(part("main", HOUSE, COURT, inner)), "main/8", "Side 9 of main", "inside another");
+    error(plan(part("main", HOUSE, COURT, inner)), "main/8", "wall of main", "inside another");
     Ring across = Ring.of(440, 100, 440, 200, 520, 200, 520, 100);
     assertThat(PlanCheck.check(plan(part("main", HOUSE, across))))
         .extracting(Problem::message)
@@ -124,7 +132,7 @@ class PlanCheckTest {
 
   @Test
   void slopesThatCannotBeMeant() {
-    error(plan(edge(1, Edge.eave(Slope.ratio(0)))), "main/1", "Side 2 of House", "no slope");
+    error(plan(edge(1, Edge.eave(Slope.ratio(0)))), "main/1", "The east wall of House", "no slope");
     warning(plan(edge(1, Edge.eave(Slope.inTwelve(0.1)))), "main/1", "quarter inch in a foot");
     warning(plan(edge(1, Edge.eave(Slope.ratio(8)))), "main/1", "steeper than 60 in 12");
     Edge gable = Edge.eave(Slope.ratio(0)).withKind(EdgeKind.GABLE);
@@ -134,7 +142,11 @@ class PlanCheckTest {
   @Test
   void overhangsAndHeels() {
     Edge eave = Edge.eave(Slope.inTwelve(8));
-    error(plan(edge(3, eave.withOverhang(-1))), "main/3", "Side 4 of House", "overhang below zero");
+    error(
+        plan(edge(3, eave.withOverhang(-1))),
+        "main/3",
+        "The west wall of House",
+        "overhang below zero");
     error(plan(edge(3, eave.withOverhang(Double.NaN))), "main/3", "overhang below zero");
     warning(plan(edge(3, eave.withOverhang(400))), "main/3", "overhang of 33'-4\"");
     error(plan(edge(3, eave.withHeel(-2))), "main/3", "heel below zero");
@@ -145,7 +157,11 @@ class PlanCheckTest {
   void neighboursInOneLineShouldShareASlope() {
     Ring run = Ring.of(0, 0, 200, 0, 480, 0, 480, 336, 0, 336);
     Part part = part("main", run).withName("House").withEdge(1, Edge.eave(Slope.inTwelve(6)));
-    warning(plan(part), "main/0", "Side 1 of House and side 2 run on", "slope 8/12 and 6/12");
+    warning(
+        plan(part),
+        "main/0",
+        "The south wall of House (no. 1) and the south wall of House (no. 2) run on",
+        "slope 8/12 and 6/12");
     Part heels = part("main", run).withEdge(0, Edge.eave(Slope.inTwelve(8)).withHeel(9));
     warning(plan(heels), "main/0", "heels of 0'-9\" and 0'-4 1/2\"");
     assertThat(PlanCheck.check(plan(part("main", run)))).isEmpty();
@@ -156,7 +172,9 @@ class PlanCheckTest {
     Ring mm = Ring.of(0, 0, 9600, 0, 9600, 7200, 0, 7200);
     warning(plan(part("main", mm)), "main", "800'-0\" across");
     Plan small = Plan.empty(LengthUnit.MILLIMETRE).withParts(List.of(part("main", HOUSE)));
-    assertThat(PlanCheck.check(small)).extracting(Problem::message).contains("main is 480 across.");
+    assertThat(PlanCheck.check(small))
+        .extracting(Problem::message)
+        .contains("Main is 480 mm across.");
     warning(plan(house().withPlateHeight(9000)), "main", "plate height");
     warning(plan(house().withPlateHeight(Double.NaN)), "main", "plate height");
   }
@@ -220,7 +238,7 @@ class PlanCheckTest {
     warning(
         plan.withPart(far).withJoins(List.of(Join.overlay("far", "main"))),
         "far",
-        "far is joined to main but stands clear");
+        "Far is joined to main but stands clear");
   }
 
   @Test

@@ -4,7 +4,7 @@ import java.util.List;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 
-/** What makes an outline unfit to be swept, found before the sweep and said with a cure. */
+/** What makes an outline unfit to be swept, found before the sweep. */
 final class Flaws {
   /** Up to so many sides every pair is looked at. */
   private static final int PAIRWISE = 256;
@@ -18,8 +18,7 @@ final class Flaws {
       sides += ring.size();
     }
     if (sides == 0 || speeds.length != sides) {
-      return new SweepResult.Failed(
-          0, "there are " + sides + " walls but " + speeds.length + " slopes: give each its own");
+      return new SweepResult.Failed(0, SweepResult.Reason.COUNTS);
     }
     SweepResult.Failed bad = badSpeed(speeds);
     bad = bad != null ? bad : badRing(rings);
@@ -27,23 +26,18 @@ final class Flaws {
       return bad;
     }
     int crossed = Crossings.first(rings, sides);
-    return crossed < 0
-        ? null
-        : new SweepResult.Failed(
-            crossed, "this wall touches or crosses another: move one of its corners");
+    return crossed < 0 ? null : new SweepResult.Failed(crossed, SweepResult.Reason.CROSSED);
   }
 
   private static SweepResult.Failed badSpeed(double[] speeds) {
     boolean moves = false;
     for (int i = 0; i < speeds.length; i++) {
       if (!(speeds[i] >= 0 && speeds[i] <= Double.MAX_VALUE)) {
-        return new SweepResult.Failed(i, "the slope over this wall is no number above zero");
+        return new SweepResult.Failed(i, SweepResult.Reason.SLOPE);
       }
       moves |= speeds[i] > 0;
     }
-    return moves
-        ? null
-        : new SweepResult.Failed(0, "every wall is a gable: give at least one wall an eave");
+    return moves ? null : new SweepResult.Failed(0, SweepResult.Reason.NO_EAVE);
   }
 
   private static SweepResult.Failed badRing(List<Ring> rings) {
@@ -55,12 +49,11 @@ final class Flaws {
         Point a = points.get(i);
         Point b = points.get(i + 1 == points.size() ? 0 : i + 1);
         if (a.x() == b.x() && a.y() == b.y()) {
-          return new SweepResult.Failed(side + i, "this wall has no length: take it out");
+          return new SweepResult.Failed(side + i, SweepResult.Reason.NO_LENGTH);
         }
       }
       if (ring.counterClockwise() != (r == 0)) {
-        return new SweepResult.Failed(
-            side, "the corners run the wrong way round: turn this outline about");
+        return new SweepResult.Failed(side, SweepResult.Reason.TURNED);
       }
       side += points.size();
     }

@@ -78,10 +78,7 @@ public final class Sweep {
     int wrong = attempt.wrong;
     int side = wrong < sides.given ? wrong : sides.corner[wrong];
     return new SweepResult.Failed(
-        side,
-        attempt.stranded
-            ? "no eave reaches the ground behind this wall: give it or a gable next to it an eave"
-            : "the roof over this wall cannot be closed: change a slope or a corner near it");
+        side, attempt.stranded ? SweepResult.Reason.STRANDED : SweepResult.Reason.NOT_CLOSED);
   }
 
   /**

@@ -21,9 +21,38 @@ public sealed interface SweepResult {
    * Could not be done.
    *
    * @param side number of a side near the trouble
-   * @param reason in words for the user
+   * @param reason why
    */
-  record Failed(int side, String reason) implements SweepResult {}
+  record Failed(int side, Reason reason) implements SweepResult {}
+
+  /** Why an outline cannot be swept. */
+  enum Reason {
+    /** Not one slope for each side, or no side at all. */
+    COUNTS("counts"),
+    /** A slope that is no number from zero up. */
+    SLOPE("slope"),
+    /** No side moves. */
+    NO_EAVE("noEave"),
+    NO_LENGTH("noLength"),
+    /** The outline runs clockwise, or a hole counter-clockwise. */
+    TURNED("turned"),
+    CROSSED("crossed"),
+    /** Ground that no eave reaches. */
+    STRANDED("stranded"),
+    /** No engine's faces close round this side and pass the proof. */
+    NOT_CLOSED("notClosed");
+
+    private final String key;
+
+    Reason(String key) {
+      this.key = key;
+    }
+
+    /** Names this reason among what the surface says. */
+    public String key() {
+      return key;
+    }
+  }
 
   /** A corner of faces. */
   record Node(double x, double y, double time) {}
