@@ -9,12 +9,14 @@ import longpoint.geometry.Segment;
 import longpoint.plan.Deck;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
+import longpoint.wording.Phrase;
 
 /**
  * Front door of this package: from planes and their supports to courses, pieces and sheets.
@@ -95,8 +97,7 @@ public final class Sheathing {
       problems.add(
           Problem.warning(
               plane.id(),
-              "the sheets of " + part.name() + " have sizes that this plane cannot be laid with",
-              "set the thickness, width and length of the sheets as they are sold"));
+              Phrase.of("deck.sizes", PlaceName.of(part), PlaceName.of(part, plane.edge()))));
     }
     return sheets && thick && few;
   }
@@ -207,24 +208,15 @@ public final class Sheathing {
   }
 
   private void note(Choice choice, Laying laying) {
-    String where = choice.ground().plane().id();
+    RoofPlane plane = choice.ground().plane();
+    String where = plane.id();
+    PlaceName wall = PlaceName.of(plan.part(plane.part()).orElseThrow(), plane.edge());
     if (choice.uprights().isEmpty()) {
-      problems.add(
-          Problem.note(
-              where,
-              "no trusses or rafters run up this plane, so end joints keep the sheet module"));
+      problems.add(Problem.note(where, Phrase.of("deck.noSupports", wall)));
     } else if (laying.kept() == JointChoice.Kept.NOTHING) {
-      problems.add(
-          Problem.warning(
-              where,
-              "an end joint of the sheathing falls between supports",
-              "add a block or a truss under it, or choose another starting edge"));
+      problems.add(Problem.warning(where, Phrase.of("deck.unsupported", wall)));
     } else if (laying.kept() == JointChoice.Kept.SUPPORT) {
-      problems.add(
-          Problem.warning(
-              where,
-              "end joints of neighbouring courses come nearer than half a sheet's width",
-              "choose another starting edge or another spacing"));
+      problems.add(Problem.warning(where, Phrase.of("deck.stagger", wall)));
     }
   }
 

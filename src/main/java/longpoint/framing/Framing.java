@@ -27,10 +27,12 @@ import longpoint.framing.valley.ValleySet;
 import longpoint.framing.valley.ValleySets;
 import longpoint.plan.Frame;
 import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.PlanCheck;
 import longpoint.plan.Problem;
 import longpoint.surface.RoofSurface;
+import longpoint.wording.Phrase;
 
 /** Front door of this package: from a plan and its roof surface to every stick of the frame. */
 public final class Framing {
@@ -207,13 +209,8 @@ public final class Framing {
   private static Problem girderOnGirder(Plan plan, Truss carried, String by) {
     return Problem.note(
         carried.part(),
-        "In part "
-            + plan.part(carried.part()).orElseThrow().name()
-            + " a girder carries a girder: "
-            + carried.mark()
-            + " hangs on "
-            + by
-            + ". The supplier designs that connection.");
+        Phrase.of(
+            "framing.girder.girder", PlaceName.part(carried.part()).in(plan), carried.mark(), by));
   }
 
   private static String mark(Marks marks, String truss) {
@@ -232,12 +229,10 @@ public final class Framing {
             m ->
                 Problem.warning(
                     m.lower().part().id(),
-                    "Part "
-                        + m.lower().part().name()
-                        + " exists, and framing "
-                        + m.upper().part().name()
-                        + " through it would cut its trusses or rafters.",
-                    "Lay the new roof over it, or have the cut designed by an engineer first."))
+                    Phrase.of(
+                        "framing.join.cuts",
+                        PlaceName.of(m.lower().part()),
+                        PlaceName.of(m.upper().part()))))
         .toList();
   }
 }

@@ -10,12 +10,14 @@ import longpoint.geometry.Overlay;
 import longpoint.geometry.Region;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
+import longpoint.wording.Phrase;
 
 /**
  * What to order for the deck and the covering of the parts that are to be built; parts that stand
@@ -93,18 +95,15 @@ public record TakeOff(
       if (plane.slope() < NO_SHINGLES_BELOW - ROUNDING) {
         problems.add(
             Problem.note(
-                plane.id(), "below 2 in 12 strip shingles are not laid; choose another covering"));
+                plane.id(),
+                Phrase.of(
+                    "field.shingles.low",
+                    PlaceName.of(plan.part(plane.part()).orElseThrow(), plane.edge()))));
       }
     }
     SpanRating.EdgeSupport support = choices.rating().at(fixings.widest(), plan.unit());
     if (support == SpanRating.EdgeSupport.TOO_FAR) {
-      problems.add(
-          Problem.warning(
-              "plan",
-              "supports stand farther apart than panels stamped "
-                  + choices.rating().stamp()
-                  + " may span",
-              "choose panels with a higher rating or a closer spacing"));
+      problems.add(Problem.warning("plan", Phrase.of("field.span.far", choices.rating().stamp())));
     }
     return new TakeOff(
         deck.stock().stream().map(TakeOff::sheets).toList(),

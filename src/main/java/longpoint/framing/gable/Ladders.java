@@ -11,9 +11,11 @@ import longpoint.plan.Defaults;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.FrameChoices.Lookout;
 import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.wording.Phrase;
 
 /** Ladders for every gable end of a run that overhangs. */
 public final class Ladders {
@@ -26,12 +28,7 @@ public final class Ladders {
   public static List<Problem> check(Plan plan, Shop shop) {
     return plan.parts().stream()
         .filter(p -> plan.defaults().lookoutSpacing() <= shop.lookoutWidth(lookout(p)))
-        .map(
-            p ->
-                Problem.warning(
-                    p.id(),
-                    "The lookouts of " + p.name() + " would stand closer than they are wide.",
-                    "Set a wider lookout spacing in the plan's defaults."))
+        .map(p -> Problem.warning(p.id(), Phrase.of("framing.ladder.close", PlaceName.of(p))))
         .toList();
   }
 

@@ -3,6 +3,7 @@ package longpoint.framing.run;
 import java.util.ArrayList;
 import java.util.List;
 import longpoint.plan.Problem;
+import longpoint.wording.Phrase;
 
 /**
  * The runs of a plan and where they meet.
@@ -20,10 +21,8 @@ public record FoundRuns(
     problems = List.copyOf(problems);
   }
 
-  static FoundRuns failed(String where, String what, String cure) {
-    String message = what + ", so no trusses are laid out; rafter lengths are given.";
-    return new FoundRuns(
-        List.of(), List.of(), List.of(), List.of(Problem.warning(where, message, cure + ".")));
+  static FoundRuns failed(String where, Phrase why) {
+    return new FoundRuns(List.of(), List.of(), List.of(), List.of(Problem.warning(where, why)));
   }
 
   FoundRuns and(FoundRuns more) {

@@ -10,9 +10,11 @@ import longpoint.geometry.Point;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.FrameChoices.Ridge;
 import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.wording.Phrase;
 
 /**
  * The runs of one part. A rectangle is one run. Of an L, T, U or cross the rectangle with the
@@ -43,15 +45,12 @@ final class PartRuns {
     if (grid.isEmpty()) {
       int side = FloorGrid.crooked(part.outline(), same);
       return FoundRuns.failed(
-          Side.id(part.id(), side),
-          "Side " + (side + 1) + " of " + part.name() + " is not square to the first",
-          "Draw the square pieces as parts of their own if they should have trusses");
+          Side.id(part.id(), side), Phrase.of("framing.run.crooked", PlaceName.of(part, side)));
     }
     if (!part.holes().isEmpty()) {
       return FoundRuns.failed(
           Side.id(part.id(), part.outline().size()),
-          part.name() + " has a courtyard",
-          "Draw the wings around the courtyard as parts of their own");
+          Phrase.of("framing.run.courtyard", PlaceName.of(part)));
     }
     PartRuns found = new PartRuns(plan, part, grid.get(), same);
     return found.split();
@@ -68,10 +67,7 @@ final class PartRuns {
         return new FoundRuns(runs, meetings, proposal.stream().toList(), problems);
       }
     }
-    return FoundRuns.failed(
-        part.id(),
-        part.name() + " is too involved to split into a main run and wings",
-        "Draw it as several parts and join them");
+    return FoundRuns.failed(part.id(), Phrase.of("framing.run.involved", PlaceName.of(part)));
   }
 
   /** Blocks that could be the main run, the best first. */
@@ -139,24 +135,13 @@ final class PartRuns {
     Run against = run(part.id() + "." + runs.size(), piece, mouth + 3);
     if (!stands(against, lower, bank)) {
       problems.add(
-          Problem.warning(
-              part.id(),
-              part.name()
-                  + " has ridges side by side that pass each other; only the run with the tallest"
-                  + " ridge is framed.",
-              "Draw it as several parts and join them."));
+          Problem.warning(part.id(), Phrase.of("framing.run.sideBySide", PlaceName.of(part))));
     } else if (low.isEave() || high.isEave()) {
       addWing(against, lower, bank);
     } else if (bound(piece, mouth + 2).isEave() && along(lower, bank)) {
       widen(lower, bank, against, bound(piece, mouth + 2));
     } else {
-      problems.add(
-          Problem.warning(
-              part.id(),
-              "Part "
-                  + part.name()
-                  + " has a projection without an eave that sheds it; its framing is left out.",
-              "Make its front or its sides an eave."));
+      problems.add(Problem.warning(part.id(), Phrase.of("framing.run.noEave", PlaceName.of(part))));
     }
   }
 
@@ -189,11 +174,7 @@ final class PartRuns {
       problems.add(
           Problem.warning(
               wing.start().side().orElseThrow().id(),
-              "Part "
-                  + part.name()
-                  + " has a hipped projection so shallow that its hips end over the main roof; its"
-                  + " framing is left out.",
-              "Make its front a gable, or frame it with rafters on the main roof."));
+              Phrase.of("framing.run.shallow", PlaceName.of(part))));
     } else {
       runs.add(wing);
       addMeeting(wing, lower, bank);

@@ -11,8 +11,10 @@ import longpoint.plan.EdgeKind;
 import longpoint.plan.Frame;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
+import longpoint.wording.Phrase;
 
 /** Front door of this package: every run of a plan, and where runs of joined parts meet. */
 public final class RunFinder {
@@ -62,7 +64,7 @@ public final class RunFinder {
       List<Problem> problems) {
     Optional<Meeting> meeting = first(runs, join, lower -> meeting(plan, join, wing, lower));
     if (meeting.isEmpty()) {
-      problems.add(notSquare(wing, join));
+      problems.add(notSquare(plan, wing, join));
       meeting = skew(wing, join, runs);
     }
     meeting
@@ -74,12 +76,8 @@ public final class RunFinder {
   private static Problem inside(Meeting m) {
     return Problem.warning(
         m.upper().id(),
-        "Part "
-            + m.upper().part().name()
-            + " stands inside "
-            + m.lower().part().name()
-            + ", so no girder at its wall carries the cut trusses or rafters there.",
-        "Lay it over the roof, or have the opening designed by an engineer.");
+        Phrase.of(
+            "framing.join.inside", PlaceName.of(m.upper().part()), PlaceName.of(m.lower().part())));
   }
 
   private static boolean isOpen(Bound bound) {
@@ -172,15 +170,12 @@ public final class RunFinder {
     };
   }
 
-  private static Problem notSquare(Run wing, Join join) {
+  private static Problem notSquare(Plan plan, Run wing, Join join) {
     return Problem.warning(
         wing.end().side().orElseThrow().id(),
-        "The ridge of part "
-            + wing.part().name()
-            + " does not run square into an eave of part "
-            + join.lower()
-            + ". Level valley trusses would not sit on that slope, so none are given; the lines"
-            + " give lengths for rafters.",
-        "Frame the overlay with rafters, or turn the wing square.");
+        Phrase.of(
+            "framing.join.notSquare",
+            PlaceName.of(wing.part()),
+            PlaceName.part(join.lower()).in(plan)));
   }
 }

@@ -9,8 +9,10 @@ import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.wording.Phrase;
 
 /**
  * One end of a run where the roof slopes down to the end wall: the places of hip girder and
@@ -58,26 +60,15 @@ final class HipEnd {
   static Optional<Problem> check(Run run, Bank bank, double limit) {
     double hipRun = run.hipRun(bank);
     String where = run.bound(bank).side().orElseThrow().id();
-    String name = run.part().name();
+    PlaceName name = PlaceName.of(run.part());
     if (setback(run, bank, limit) >= hipRun) {
-      return Optional.of(
-          Problem.warning(
-              where,
-              "The hip of " + name + " is too short for a hip girder; no jacks are laid out.",
-              "Frame this part with rafters."));
+      return Optional.of(Problem.warning(where, Phrase.of("framing.hip.short", name)));
     }
     return run.part()
         .frame()
         .hipSetback()
         .filter(d -> d >= hipRun)
-        .map(
-            d ->
-                Problem.warning(
-                    where,
-                    "The hip girder of "
-                        + name
-                        + " is set back past the end of the hip; a shorter set-back is used.",
-                    "Set it back less than the hip is long."));
+        .map(d -> Problem.warning(where, Phrase.of("framing.hip.setback", name)));
   }
 
   /**

@@ -9,9 +9,11 @@ import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
 import longpoint.plan.Join.MadeFor;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.wording.Phrase;
 
 /**
  * Stands a valley set wherever one run comes in over a plane of another.
@@ -39,11 +41,7 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
     Run wing = m.upper();
     if (!wing.low().isEave() || !wing.high().isEave()) {
       problems.add(
-          Problem.note(
-              wing.id(),
-              "Part "
-                  + wing.part().name()
-                  + " slopes one way only; frame it over the other roof with rafters."));
+          Problem.note(wing.id(), Phrase.of("framing.valley.oneWay", PlaceName.of(wing.part()))));
       return Optional.empty();
     }
     ValleySite site = site(m);
@@ -54,12 +52,7 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
     if (!layout.meets()) {
       problems.add(
           Problem.warning(
-              wing.id(),
-              "The ridge of "
-                  + wing.part().name()
-                  + " is taller than the roof it runs into, so its valleys do not close; the set"
-                  + " stops at that ridge.",
-              "Let the taller roof be the main one, or lower the wing."));
+              wing.id(), Phrase.of("framing.valley.taller", PlaceName.of(wing.part()))));
     }
     Side side = m.lower().bound(m.bank()).side().orElseThrow();
     return Optional.of(
