@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 import longpoint.units.EntryException;
 import longpoint.units.LengthEntry;
 import longpoint.units.LengthUnit;
+import longpoint.wording.Language;
 
 /**
  * Reads what is typed in the middle of a gesture: a length, two lengths with an {@code x} between
@@ -42,7 +43,7 @@ public final class TypedText {
         return new Reading.Good(new Entry.Length(length(text, unit)));
       }
     } catch (EntryException e) {
-      return new Reading.Bad(e.getMessage());
+      return new Reading.Bad(e.message(Language.ofDesktop()));
     }
     if (wants.contains(Entry.Kind.ANGLE)) {
       return isAngle(text)

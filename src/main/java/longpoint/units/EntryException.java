@@ -1,6 +1,7 @@
 package longpoint.units;
 
-import java.util.Objects;
+import longpoint.wording.Language;
+import longpoint.wording.Phrase;
 
 /** Typed text that is not a length or a slope, or that could be two different ones. */
 public final class EntryException extends Exception {
@@ -8,19 +9,29 @@ public final class EntryException extends Exception {
 
   private final String typed;
   private final int position;
-  private final String cure;
+  private final transient Phrase wrong;
+  private final transient Phrase cure;
 
   /**
    * @param typed the whole text as typed
    * @param position where in it reading stopped, from 0 to its length
-   * @param wrong what is wrong, a sentence
-   * @param cure what to type instead, a sentence
+   * @param wrong what is wrong, a sentence; under its key and {@code .cure} stands what to type
+   *     instead
    */
-  EntryException(String typed, int position, String wrong, String cure) {
-    super(Objects.requireNonNull(wrong) + " " + Objects.requireNonNull(cure));
+  EntryException(String typed, int position, Phrase wrong) {
+    this(typed, position, wrong, wrong.under(wrong.key() + ".cure"));
+  }
+
+  EntryException(String typed, int position, Phrase wrong, Phrase cure) {
+    super(said(wrong, cure, Language.ENGLISH));
     this.typed = typed;
     this.position = Math.max(0, Math.min(position, typed.length()));
+    this.wrong = wrong;
     this.cure = cure;
+  }
+
+  private static String said(Phrase wrong, Phrase cure, Language language) {
+    return wrong.sentence(language) + " " + cure.sentence(language);
   }
 
   public String typed() {
@@ -32,8 +43,13 @@ public final class EntryException extends Exception {
     return position;
   }
 
-  /** What to type instead. It also ends the message. */
+  /** What is wrong and what to type instead. */
+  public String message(Language language) {
+    return said(wrong, cure, language);
+  }
+
+  /** What to type instead, in English. It also ends the message. */
   public String cure() {
-    return cure;
+    return cure.sentence(Language.ENGLISH);
   }
 }

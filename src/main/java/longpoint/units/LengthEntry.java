@@ -1,6 +1,7 @@
 package longpoint.units;
 
 import java.util.Objects;
+import longpoint.wording.Phrase;
 
 /**
  * Reads a length as a person types it, in any unit, with sums: {@code 24'3-1/2}, {@code 24ft
@@ -70,12 +71,10 @@ public final class LengthEntry {
   public static double read(String typed, LengthUnit plan, Allowed allowed) throws EntryException {
     double length = new LengthEntry(new Typed(typed), plan).whole();
     if (allowed == Allowed.NOT_NEGATIVE && length < 0) {
-      throw new EntryException(
-          typed, 0, "This length cannot be below zero.", "Type it without the minus.");
+      throw new EntryException(typed, 0, Phrase.of("units.length.negative"));
     }
     if (allowed == Allowed.POSITIVE && length <= 0) {
-      throw new EntryException(
-          typed, 0, "This length must be more than zero.", "Type a length, as in 24'3-1/2.");
+      throw new EntryException(typed, 0, Phrase.of("units.length.zero"));
     }
     return length;
   }
@@ -83,7 +82,7 @@ public final class LengthEntry {
   private double whole() throws EntryException {
     in.skipSpaces();
     if (in.atEnd()) {
-      throw in.wrong(0, "Nothing is typed here.", "Type a length, as in 24'3-1/2 or 7315mm.");
+      throw in.wrong(0, "length.empty");
     }
     Quantity sum = sum();
     in.skipSpaces();
@@ -92,25 +91,19 @@ public final class LengthEntry {
     }
     double length = sum.amount().toDouble();
     if (!Double.isFinite(length)) {
-      throw in.wrong(0, "This length is too large.", "Check the number of digits.");
+      throw in.wrong(0, "length.tooLarge");
     }
     return length == 0 ? 0 : length;
   }
 
   private EntryException trailing() {
     if (Numeral.starts(in)) {
-      return in.wrong(
-          in.at(),
-          "Two numbers stand side by side.",
-          "Mark the feet, as in 24'3 1/2, or put a + between.");
+      return in.wrong(in.at(), "length.sideBySide");
     }
     if (in.peek() == ')') {
-      return in.wrong(in.at(), "A bracket closes that never opened.", "Take it out.");
+      return in.wrong(in.at(), "bracket.closes");
     }
-    return in.wrong(
-        in.at(),
-        "“" + in.text(in.at(), in.at() + 1) + "” has no place here.",
-        "Use ' or ft, \" or in, mm, cm, m, and + - * / ( ).");
+    return in.wrong(in.at(), "length.noPlace", in.text(in.at(), in.at() + 1));
   }
 
   private Quantity sum() throws EntryException {
@@ -146,20 +139,17 @@ public final class LengthEntry {
     String typed = in.text(from, in.at());
     String[] n = typed.split("[^0-9]+");
     boolean wholeNumbers = typed.matches("[0-9'′’\\-–]+");
-    String joined;
-    if (wholeNumbers && n.length == 3) {
-      joined =
-          "For feet, inches and sixteenths write " + n[0] + "'" + n[1] + " " + n[2] + "/16\"; ";
-    } else if (wholeNumbers || n.length > 1 && typed.matches("[0-9]+[-–][^-–']+")) {
-      joined = "For feet and inches write " + n[0] + "' " + typed.split("[-–]", 2)[1] + "; ";
-    } else {
-      joined = "";
-    }
+    Phrase wrong = Phrase.of("units.twoWays", typed);
     String apart = typed.replaceAll("[-–]", " - ");
-    return in.wrong(
-        from,
-        typed + " can be read in more than one way.",
-        joined + "to subtract put spaces round the minus, as in " + apart + ".");
+    if (wholeNumbers && n.length == 3) {
+      String joined = n[0] + "'" + n[1] + " " + n[2] + "/16\"";
+      return in.wrong(from, wrong, Phrase.of("units.dash.sixteenths", joined, apart));
+    }
+    if (wholeNumbers || n.length > 1 && typed.matches("[0-9]+[-–][^-–']+")) {
+      String joined = n[0] + "' " + typed.split("[-–]", 2)[1];
+      return in.wrong(from, wrong, Phrase.of("units.dash.inches", joined, apart));
+    }
+    return in.wrong(from, wrong, Phrase.of("units.dash.apart", apart));
   }
 
   private Quantity product() throws EntryException {
@@ -182,10 +172,7 @@ public final class LengthEntry {
   private Quantity add(Quantity a, Quantity b, int sign) throws EntryException {
     boolean bare = a.mark() == UnitMark.NONE || b.mark() == UnitMark.NONE;
     if (bare && (a.mark().foreignTo(plan) || b.mark().foreignTo(plan))) {
-      throw in.wrong(
-          sign,
-          "One of these lengths has a unit and the other has none.",
-          "Mark both, as in 12' + 3 1/2\" or 3600mm + 90mm.");
+      throw in.wrong(sign, "length.oneUnit");
     }
     UnitMark mark = a.mark() == UnitMark.NONE ? b.mark() : a.mark();
     return new Quantity(a.amount().plus(b.amount()), mark, Looks.NEITHER);
@@ -193,8 +180,7 @@ public final class LengthEntry {
 
   private Quantity multiply(Quantity a, Quantity b, int sign) throws EntryException {
     if (a.mark() != UnitMark.NONE && b.mark() != UnitMark.NONE) {
-      throw in.wrong(
-          sign, "A length times a length is an area.", "Leave the unit off one of the two.");
+      throw in.wrong(sign, "length.area");
     }
     UnitMark mark = a.mark() == UnitMark.NONE ? b.mark() : a.mark();
     return new Quantity(a.amount().times(b.amount()), mark, Looks.NEITHER);
@@ -202,11 +188,10 @@ public final class LengthEntry {
 
   private Quantity divide(Quantity a, Quantity b, int sign) throws EntryException {
     if (b.mark() != UnitMark.NONE) {
-      throw in.wrong(
-          sign, "A length cannot be divided by a length here.", "Divide by a plain number.");
+      throw in.wrong(sign, "length.byLength");
     }
     if (b.amount().isZero()) {
-      throw in.wrong(sign, "Nothing can be divided by zero.", "Divide by another number.");
+      throw in.wrong(sign, "length.byZero");
     }
     return new Quantity(a.amount().over(b.amount()), a.mark(), Looks.NEITHER);
   }
@@ -226,14 +211,14 @@ public final class LengthEntry {
       in.skipSpaces();
       if (!in.take(')')) {
         if (in.atEnd()) {
-          throw in.wrong(open, "This bracket never closes.", "Add a closing bracket.");
+          throw in.wrong(open, "bracket.opens");
         }
         throw trailing();
       }
       return new Quantity(inside.amount(), inside.mark(), Looks.NEITHER);
     }
     if (!Numeral.starts(in)) {
-      throw in.wrong(in.at(), "A number is missing here.", "Type a length, as in 24'3-1/2.");
+      throw in.wrong(in.at(), "length.missing");
     }
     return quantity();
   }
@@ -285,9 +270,7 @@ public final class LengthEntry {
         return inches;
       }
       throw in.wrong(
-          number,
-          "Only inches can follow feet.",
-          "Put a + between: " + in.text(from, back) + " + " + in.text(number, in.at()) + ".");
+          number, "length.afterFeet", in.text(from, back) + " + " + in.text(number, in.at()));
     }
     boolean underAFoot = inches.compareTo(INCHES_PER_FOOT) < 0;
     boolean tight = !spaceBefore && !spaceAfter;
@@ -302,11 +285,8 @@ public final class LengthEntry {
       String rest = in.text(number, end);
       throw in.wrong(
           back,
-          in.text(from, end) + " can be read in more than one way.",
-          "For feet and inches together write "
-              + (feet + " " + rest)
-              + "; to subtract write ("
-              + (feet + ") - " + rest + "."));
+          Phrase.of("units.twoWays", in.text(from, end)),
+          Phrase.of("units.dash.bracket", feet + " " + rest, "(" + feet + ") - " + rest));
     }
     in.backTo(back);
     return Exact.ZERO;

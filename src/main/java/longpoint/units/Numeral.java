@@ -1,5 +1,7 @@
 package longpoint.units;
 
+import longpoint.wording.Phrase;
+
 /**
  * Reads one number: {@code 291.5}, {@code 291,5}, {@code 7/8}, {@code 3 1/2}, {@code 3-1/2}, {@code
  * 3½}. It has no sign and no unit.
@@ -63,20 +65,25 @@ final class Numeral {
     String parts = in.takeDigits();
     char next = in.peek();
     if ((next == '.' || next == ',') && Typed.isDigit(in.peek(1))) {
-      throw in.wrong(
-          in.at(),
-          "A number has one decimal mark at most.",
-          "Leave out the mark between the thousands: 12192.5.");
+      throw in.wrong(in.at(), "number.marks");
     }
     boolean group = parts.length() == 3 && whole.length() <= 3 && !whole.matches("0*");
-    if (mark == ',' && group) {
+    if (mark == ',' && group && !metres(in)) {
       String typed = in.text(from, in.at());
-      throw in.wrong(
-          from,
-          typed + " can be read as a thousand and more, or as a decimal.",
-          "Write " + whole + parts + ", or " + whole + "." + parts + ".");
+      throw in.wrong(from, "number.thousand", typed, whole + parts, whole + "." + parts);
     }
     return Exact.decimal((whole.isEmpty() ? "0" : whole) + "." + (parts.isEmpty() ? "0" : parts));
+  }
+
+  /**
+   * Whether metres follow: nobody has a wall of thousands of them, so that a comma before them is
+   * the decimal sign.
+   */
+  private static boolean metres(Typed in) {
+    int i = in.peek() == ' ' ? 1 : 0;
+    char next = in.peek(i + 1);
+    boolean metre = in.peek(i) == 'm' && !Character.isLetter(next);
+    return metre || in.peek(i) == 'm' && (next == 'è' || next == 'e');
   }
 
   /** Whether a slash and a whole number stand here, as in the tail of 7/8. */
@@ -96,7 +103,7 @@ final class Numeral {
     int at = in.at();
     Exact d = Exact.decimal(in.takeDigits());
     if (d.isZero()) {
-      throw in.wrong(at, "A fraction of nothing has no value.", "Write another number than 0.");
+      throw in.wrong(at, "number.nothing");
     }
     return d;
   }
@@ -117,11 +124,7 @@ final class Numeral {
     boolean proper = fraction.compareTo(Exact.of(1)) < 0;
     if (!proper || dash && !onTape(fraction)) {
       String typed = in.text(from, in.at());
-      throw in.wrong(
-          back,
-          typed + " can be read in more than one way.",
-          "Write the whole number, a space and a fraction below one, as in 3 1/2, or put spaces"
-              + " round the minus to take away.");
+      throw in.wrong(back, Phrase.of("units.twoWays", typed), Phrase.of("units.number.mixed"));
     }
     return fraction;
   }

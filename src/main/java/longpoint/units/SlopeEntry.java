@@ -12,8 +12,6 @@ public final class SlopeEntry {
   /** Steeper than this a typed bare ratio is more likely a rise in twelve or an angle. */
   private static final double STEEPEST_BARE_RATIO = 2;
 
-  private static final String EXAMPLES = "Type it as 8/12, 33.7deg, 66.7% or 0.6667.";
-
   private final Typed in;
 
   private SlopeEntry(Typed in) {
@@ -28,13 +26,13 @@ public final class SlopeEntry {
     in.skipSpaces();
     int from = in.at();
     if (in.peek() == '-') {
-      throw in.wrong(from, "A slope cannot be below zero.", "Type it without the minus.");
+      throw in.wrong(from, "slope.negative");
     }
     Numeral.Read first = number();
     Slope slope = rest(first, from);
     in.skipSpaces();
     if (!in.atEnd()) {
-      throw in.wrong(in.at(), "This is more than one slope.", EXAMPLES);
+      throw in.wrong(in.at(), "slope.more");
     }
     return slope;
   }
@@ -42,7 +40,7 @@ public final class SlopeEntry {
   private Numeral.Read number() throws EntryException {
     in.skipSpaces();
     if (!Numeral.starts(in)) {
-      throw in.wrong(in.at(), "A number is missing here.", EXAMPLES);
+      throw in.wrong(in.at(), "slope.missing");
     }
     return Numeral.read(in);
   }
@@ -63,15 +61,35 @@ public final class SlopeEntry {
     }
     int word = in.at();
     switch (in.takeLetters()) {
-      case "in":
+      case "in", "sur", "pour":
         return over(first.value(), number().value());
-      case "deg", "degree", "degrees":
+      case "deg", "degree", "degrees", "degré", "degrés":
         return degrees(first.value(), from);
+      case "cm":
+        return centimetresInAMetre(first.value(), word);
       case "":
         return bare(first, from);
       default:
-        throw in.wrong(word, "“" + in.text(word, in.at()) + "” is not known here.", EXAMPLES);
+        throw in.wrong(word, "slope.unknown", in.text(word, in.at()));
     }
+  }
+
+  /** Centimetres of rise in a metre of run, as roofers in metric countries say a percentage. */
+  private Slope centimetresInAMetre(Exact rise, int word) throws EntryException {
+    in.skipSpaces();
+    if (!in.take('/')) {
+      int per = in.at();
+      String between = in.takeLetters();
+      if (!between.equals("par") && !between.equals("per")) {
+        throw in.wrong(per, "slope.unknown", in.text(word, in.at()));
+      }
+    }
+    in.skipSpaces();
+    int metre = in.at();
+    if (!in.takeLetters().matches("m|m[eè]tre")) {
+      throw in.wrong(metre, "slope.unknown", in.text(word, in.at()));
+    }
+    return checked(() -> Slope.percent(rise.toDouble()));
   }
 
   private Slope riseOverRun(String[] parts) throws EntryException {
@@ -80,7 +98,7 @@ public final class SlopeEntry {
 
   private Slope over(Exact rise, Exact run) throws EntryException {
     if (run.isZero()) {
-      throw in.wrong(in.at(), "The run of a slope cannot be zero.", EXAMPLES);
+      throw in.wrong(in.at(), "slope.noRun");
     }
     if (run.compareTo(Exact.of(12)) == 0) {
       return checked(() -> Slope.inTwelve(rise.toDouble()));
@@ -92,7 +110,7 @@ public final class SlopeEntry {
 
   private Slope degrees(Exact angle, int from) throws EntryException {
     if (angle.compareTo(Exact.of(90)) >= 0) {
-      throw in.wrong(from, "A roof plane is less than 90 degrees steep.", EXAMPLES);
+      throw in.wrong(from, "slope.upright");
     }
     return Slope.degrees(angle.toDouble());
   }
@@ -101,10 +119,7 @@ public final class SlopeEntry {
     double ratio = number.value().toDouble();
     if (ratio > STEEPEST_BARE_RATIO || number.whole() && ratio != 0) {
       String typed = in.text(from, in.at());
-      throw in.wrong(
-          from,
-          typed + " alone can be read in more than one way.",
-          "Write " + typed + "/12, " + typed + "deg or " + typed + ":1.");
+      throw in.wrong(from, "slope.bare", typed, typed + "/12", typed + "deg", typed + ":1");
     }
     return checked(() -> Slope.ratio(ratio));
   }
@@ -113,7 +128,7 @@ public final class SlopeEntry {
     try {
       return slope.get();
     } catch (IllegalArgumentException e) {
-      throw in.wrong(0, "This slope is too steep.", EXAMPLES);
+      throw in.wrong(0, "slope.tooSteep");
     }
   }
 }

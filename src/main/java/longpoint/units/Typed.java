@@ -1,6 +1,7 @@
 package longpoint.units;
 
 import java.util.Objects;
+import longpoint.wording.Phrase;
 
 /**
  * Typed text with a finger on one character. Printers' marks are read as the plain ones they stand
@@ -17,11 +18,7 @@ final class Typed {
   Typed(String typed) throws EntryException {
     this.typed = Objects.requireNonNull(typed);
     if (typed.length() > LONGEST) {
-      throw new EntryException(
-          typed.substring(0, LONGEST),
-          LONGEST,
-          "This is too long to be one figure.",
-          "Shorten it.");
+      throw new EntryException(typed.substring(0, LONGEST), LONGEST, Phrase.of("units.tooLong"));
     }
     this.plain = typed.toCharArray();
     for (int i = 0; i < plain.length; i++) {
@@ -111,7 +108,14 @@ final class Typed {
     return typed.substring(from, to).strip();
   }
 
-  EntryException wrong(int position, String wrong, String cure) {
+  /**
+   * @param key of what is wrong among what this package says; its cure stands beside it
+   */
+  EntryException wrong(int position, String key, Object... parts) {
+    return new EntryException(typed, position, Phrase.of("units." + key, parts));
+  }
+
+  EntryException wrong(int position, Phrase wrong, Phrase cure) {
     return new EntryException(typed, position, wrong, cure);
   }
 }

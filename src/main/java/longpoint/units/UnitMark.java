@@ -52,14 +52,10 @@ enum UnitMark {
         switch (word) {
           case "ft", "foot", "feet", "pi", "pied", "pieds" -> FOOT;
           case "in", "inch", "inches", "po", "pouce", "pouces" -> INCH;
-          case "mm" -> MILLIMETRE;
-          case "cm" -> CENTIMETRE;
-          case "m" -> METRE;
-          default ->
-              throw in.wrong(
-                  start,
-                  "“" + in.text(start, in.at()) + "” is not a unit known here.",
-                  "Use ' or ft, \" or in, mm, cm or m.");
+          case "mm", "millimetre", "millimetres", "millimètre", "millimètres" -> MILLIMETRE;
+          case "cm", "centimetre", "centimetres", "centimètre", "centimètres" -> CENTIMETRE;
+          case "m", "metre", "metres", "mètre", "mètres" -> METRE;
+          default -> throw in.wrong(start, "unit.unknown", in.text(start, in.at()));
         };
     if (in.peek() == '.' && !Typed.isDigit(in.peek(1))) {
       in.advance(1);

@@ -319,7 +319,7 @@ class SoundFramesTest {
         .filteredOn(p -> p.level() == Problem.Level.NOTE)
         .extracting(Problem::message)
         .containsExactly(
-            "In part "
+            "In "
                 + sample("fernholt-garage").parts().get(0).name()
                 + " a girder carries a girder: HG1 hangs on G1."
                 + " The supplier designs that connection.");

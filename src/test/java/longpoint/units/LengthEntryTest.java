@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.Random;
+import longpoint.wording.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -87,7 +88,8 @@ class LengthEntryTest {
         "7315mm        | 7315",
         "7315          | 7315",
         "7.315 m       | 7315",
-        "7,315 m       | error",
+        "7,315 m       | 7315",
+        "7,315 mm      | error",
         "731.5cm       | 7315",
         "731,5 cm      | 7315",
         "1\"           | 25.4",
@@ -103,6 +105,46 @@ class LengthEntryTest {
     } else {
       assertThat(LengthEntry.read(typed, LengthUnit.MILLIMETRE)).isEqualTo(Double.parseDouble(mm));
     }
+  }
+
+  /**
+   * As written in French: decimal comma (SI brochure, 9th edition, 5.4.4, and ISO 80000-1, 7.3,
+   * from memory); pi and po for pied and pouce (Office québécois de la langue française, from
+   * memory). 1 pi = 304.8 mm and 1 po = 25.4 mm exactly.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "12 pi 3 1/2 po        | 3746.5",
+        "12 pi 3½ po           | 3746.5",
+        "12pi 3po              | 3733.8",
+        "12 pi. 3 po.          | 3733.8",
+        "12 pieds 3 pouces     | 3733.8",
+        "1 pied                | 304.8",
+        "3,75 m                | 3750",
+        "3,750 m               | 3750",
+        "3,750m                | 3750",
+        "3,750 mètres          | 3750",
+        "375,5 cm              | 3755",
+        "0,5 m + 12 cm         | 620",
+        "(12 pi) - 3,5 po      | 3568.7",
+        "3750,5 millimètres    | 3750.5",
+      })
+  void readsFrenchNotations(String typed, double mm) throws EntryException {
+    assertThat(LengthEntry.read(typed, LengthUnit.MILLIMETRE)).isEqualTo(mm);
+  }
+
+  @Test
+  void refusesInFrenchAsInEnglish() {
+    EntryException e = refused("24 yd");
+    assertThat(e.message(Language.FRENCH))
+        .isEqualTo(
+            "« yd » n’est pas une unité connue ici. Utilisez ' ou pi, \" ou po, mm, cm ou m.");
+    assertThat(e.message(Language.ENGLISH)).isEqualTo(e.getMessage());
+    assertThat(refused("24-3").message(Language.FRENCH))
+        .startsWith("24-3 peut se lire de plusieurs façons. Pour des pieds et pouces")
+        .endsWith(": 24 - 3.");
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import longpoint.desktop.Texts;
 import longpoint.units.EntryException;
 import net.miginfocom.swing.MigLayout;
 
@@ -125,8 +126,8 @@ public final class EntryField<T> extends JPanel {
 
   private void wrong(EntryException e) {
     field.putClientProperty(FlatClientProperties.OUTLINE, FlatClientProperties.OUTLINE_ERROR);
-    wrong.setText(Html.wrapped(e.getMessage(), Math.max(160, getWidth() - 12)));
-    field.getAccessibleContext().setAccessibleDescription(e.getMessage());
+    wrong.setText(Html.wrapped(e.message(Texts.language()), Math.max(160, getWidth() - 12)));
+    field.getAccessibleContext().setAccessibleDescription(e.message(Texts.language()));
     wrong.setVisible(true);
     field.setCaretPosition(Math.min(e.position(), field.getText().length()));
     revalidate();
