@@ -43,6 +43,9 @@ public final class FiguresJson {
     root.set("deck", DeckJson.deck(design.deck()));
     ObjectNode field = root.putObject("field");
     field.set("chalk", DeckJson.chalk(design.chalk()));
+    field.set("tape", RecordsJson.of(design.framing()).withArray("tapes"));
+    field.set("cuts", RecordsJson.of(design.lumber()).withArray("cuts"));
+    field.set("stock", RecordsJson.of(design.lumber()).withArray("stock"));
     field.set("takeOff", RecordsJson.of(design.takeOff()).without("problems"));
     return print(root);
   }

@@ -58,6 +58,7 @@ public final class FiguresText {
     text.hipsAndValleys();
     text.lineTotals();
     FramingText.write(design.framing(), text.names, text.unit, text.out);
+    LumberText.write(text.design.lumber(), text.names, text.unit, text.out);
     TakeOffText.write(design.takeOff(), text.unit, text.out);
     DeckText.write(design.deck(), design.chalk(), text.names, text.unit, text.out);
     return text.out;

@@ -26,6 +26,11 @@ final class RoofNames {
     return ids.stream().map(this::plane).collect(Collectors.joining(" "));
   }
 
+  /** A roof line by its planes; a run or a side as it is. */
+  String place(String id) {
+    return lines.containsKey(id) ? line(id) : id;
+  }
+
   String line(String id) {
     RoofLine line = lines.get(id);
     return line == null ? id : line.kind().key() + " " + planes(line.planes());

@@ -3,6 +3,7 @@ package longpoint.pipeline;
 import java.util.List;
 import longpoint.deck.DeckPlan;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.field.lumber.Lumber;
 import longpoint.field.takeoff.TakeOff;
 import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
@@ -21,6 +22,7 @@ public record Design(
     DeckPlan deck,
     List<ChalkSheet> chalk,
     TakeOff takeOff,
+    Lumber lumber,
     List<Problem> problems) {
   public Design {
     chalk = List.copyOf(chalk);
@@ -31,7 +33,14 @@ public record Design(
   public static Design blank(Plan plan) {
     RoofSurface none = new RoofSurface(List.of(), List.of(), List.of());
     return new Design(
-        plan, none, FramingSet.NONE, DeckPlan.NONE, List.of(), TakeOff.NONE, List.of());
+        plan,
+        none,
+        FramingSet.NONE,
+        DeckPlan.NONE,
+        List.of(),
+        TakeOff.NONE,
+        Lumber.NONE,
+        List.of());
   }
 
   /** Whether any part of the plan could not be worked out. */

@@ -10,6 +10,8 @@ import longpoint.deck.DeckPlan;
 import longpoint.deck.Sheathing;
 import longpoint.field.chalk.Chalk;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.field.lumber.Lumber;
+import longpoint.field.lumber.LumberChoices;
 import longpoint.field.takeoff.TakeOff;
 import longpoint.field.takeoff.TakeOffChoices;
 import longpoint.framing.Framing;
@@ -45,6 +47,7 @@ public final class Pipeline {
     DeckPlan deck = Sheathing.lay(plan, surface, framing, DeckOptions.whole());
     List<ChalkSheet> chalk = Chalk.sheets(plan, framing, deck);
     TakeOff takeOff = TakeOff.of(plan, surface, deck, TakeOffChoices.of(plan.unit()));
+    Lumber lumber = Lumber.of(plan, surface, framing, LumberChoices.of(plan.unit()));
     return new Design(
         plan,
         surface,
@@ -52,15 +55,21 @@ public final class Pipeline {
         deck,
         chalk,
         takeOff,
+        lumber,
         worstFirst(
             plain,
-            List.of(surface.problems(), framing.problems(), deck.problems(), takeOff.problems())));
+            List.of(
+                surface.problems(),
+                framing.problems(),
+                deck.problems(),
+                takeOff.problems(),
+                lumber.problems())));
   }
 
   /**
    * The roof and its frame alone, for showing while the user is still drawing: the search for the
-   * fewest sheets takes longer than a frame on the screen. Deck, chalk lines and take-off are left
-   * empty.
+   * fewest sheets takes longer than a frame on the screen. Deck, chalk lines, take-off and lumber
+   * are left empty.
    *
    * @param memory as for {@link #solve(Plan, RoofMemory)}
    */
@@ -75,6 +84,7 @@ public final class Pipeline {
         DeckPlan.NONE,
         List.of(),
         TakeOff.NONE,
+        Lumber.NONE,
         worstFirst(plain, List.of(surface.problems(), framing.problems())));
   }
 
