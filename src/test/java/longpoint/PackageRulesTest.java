@@ -81,6 +81,7 @@ class PackageRulesTest {
             "tracing",
             "editor"),
         "javax.swing",
+        "javax.print",
         "java.awt",
         "javax.accessibility",
         "com.formdev",

@@ -1,116 +1,155 @@
 package longpoint.desktop;
 
-import java.util.HashSet;
+import java.awt.BorderLayout;
+import java.awt.datatransfer.Transferable;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.JSplitPane;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import longpoint.desktop.action.Catalogue;
-import longpoint.desktop.action.Task;
-import longpoint.desktop.solid.SolidLayer;
-import longpoint.desktop.solid.SolidPane;
-import longpoint.desktop.solid.SolidPickListener;
-import longpoint.desktop.solid.SolidView;
-import longpoint.desktop.solid.Stand;
-import longpoint.editor.Ref;
-import longpoint.editor.Selection;
-import longpoint.framing.stick.Rafter;
-import longpoint.framing.truss.Truss;
-import longpoint.pipeline.Design;
-import longpoint.plan.Plan;
-import longpoint.plan.Side;
-import longpoint.sheets.solid.RoofSolid;
+import longpoint.desktop.canvas.CanvasColours;
+import longpoint.desktop.paper.SheetCopy;
+import longpoint.desktop.view.BesideView;
+import longpoint.desktop.view.HouseView;
+import longpoint.desktop.view.ListsView;
+import longpoint.desktop.view.SheetsView;
+import longpoint.desktop.view.Showing;
+import longpoint.desktop.view.Strip;
+import longpoint.desktop.view.Views;
 
 /**
- * The sheet with the house beside it, in step: both show the newest design and the same selection.
- * The house costs nothing while it is not shown.
+ * The sheet one draws on with one view beside it, in step: both show the newest design and the same
+ * picks. Views are made when they are first shown, and one that is not shown costs nothing.
  */
 final class Beside {
-  /** Share of the room the sheet keeps when the house is first shown. */
+  /** Share of the room the sheet keeps when a view is first shown. */
   private static final double SHEET = 0.55;
 
+  private static final int DIVIDER = 6;
+
+  private final JComponent sheet;
   private final Job job;
+  private final Picks picks;
   private final Settings settings;
+  private final Predicate<Character> letters;
   private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true);
-  private final SolidView view;
-  private final SolidPane pane;
-  private Optional<Design> made = Optional.empty();
+  private final Strip switcher = new Strip("beside");
+  private final JPanel pane = new JPanel(new BorderLayout());
+  private final Map<Showing, BesideView> made = new EnumMap<>(Showing.class);
+  private Optional<BesideView> shown = Optional.empty();
+  private Showing showing;
+  private Catalogue catalogue;
+  private CanvasColours colours = CanvasColours.light();
+  private double lettering = 1;
   private Runnable changed = () -> {};
-  private boolean framed;
 
   /**
    * @param letters as for the sheet: does what a letter stands for
    */
-  Beside(JComponent sheet, Job job, Settings settings, Predicate<Character> letters) {
+  Beside(JComponent sheet, Job job, Picks picks, Settings settings, Predicate<Character> letters) {
+    this.sheet = sheet;
     this.job = job;
+    this.picks = picks;
     this.settings = settings;
-    view = new SolidView(letters);
-    view.getAccessibleContext().setAccessibleName(Texts.of("panel.solid"));
-    view.getAccessibleContext().setAccessibleDescription(Texts.of("panel.solid.keys"));
-    pane = new SolidPane(view);
+    this.letters = letters;
+    showing = settings.beside();
     split.setName("beside");
     split.setBorder(BorderFactory.createEmptyBorder());
-    split.setResizeWeight(0.5);
     split.setLeftComponent(sheet);
     split.setDividerSize(0);
-    view.setShown(settings.solidLayers());
-    view.onPick(this::picked);
-    job.onPicture(this::follow);
-    job.runner().onChange(this::showSelection);
+    // Keys of the switcher, which the divider would take for itself.
+    for (String key : List.of("F6", "F8")) {
+      split
+          .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+          .put(KeyStroke.getKeyStroke(key), "none");
+    }
+    pane.add(switcher, BorderLayout.NORTH);
+    job.onPicture(() -> shown.ifPresent(BesideView::follow));
+    picks.onChange(() -> shown.ifPresent(BesideView::showPicks));
   }
 
   JComponent component() {
     return split;
   }
 
-  SolidView view() {
-    return view;
-  }
-
   /**
-   * Puts the buttons in, and shows the house if it was shown last.
+   * Puts the buttons in, and shows the view that was shown last.
    *
-   * @param changed called whenever it is shown, put away, or shows other things
+   * @param changed called whenever a view is shown, put away, or shows other things
    */
-  void furnish(Catalogue catalogue, Theme theme, Runnable changed) {
+  void furnish(Catalogue catalogue, Runnable changed) {
+    this.catalogue = catalogue;
     this.changed = changed;
-    pane.furnish(tasks(catalogue, "solid.show."), tasks(catalogue, "solid.from."));
-    dress(theme);
-    if (settings.solidShown()) {
-      open();
+    for (Showing one : Showing.values()) {
+      switcher.worded(catalogue.task("beside." + one.key()), "");
     }
-  }
-
-  private static List<Task> tasks(Catalogue catalogue, String stem) {
-    return catalogue.all().stream().filter(t -> t.id().startsWith(stem)).toList();
+    switcher.picture(catalogue.task("beside.wide"), "gapleft push");
+    switcher.picture(catalogue.task("beside.turn"), "");
+    if (settings.besideShown()) {
+      show(showing);
+    }
   }
 
   boolean isShown() {
     return pane.getParent() != null;
   }
 
-  /** Shows the house, or puts it away. */
+  boolean shows(Showing one) {
+    return isShown() && showing == one;
+  }
+
+  /** Shows the view shown last, or puts it away. */
   void turnOver() {
     if (isShown()) {
-      settings.setSheetShare(split.getDividerLocation() / (double) Math.max(1, split.getWidth()));
-      split.setRightComponent(null);
-      split.setDividerSize(0);
-      made = Optional.empty();
+      putAway();
     } else {
+      show(showing);
+    }
+  }
+
+  /** Shows a view and lets it have the keyboard; the one that is shown already is put away. */
+  void choose(Showing one) {
+    if (shows(one)) {
+      putAway();
+    } else {
+      show(one);
+      shown.ifPresent(v -> v.heart().requestFocusInWindow());
+    }
+  }
+
+  private void show(Showing one) {
+    BesideView view = view(one);
+    shown.ifPresent(v -> pane.remove(v.component()));
+    shown = Optional.of(view);
+    showing = one;
+    pane.add(view.component(), BorderLayout.CENTER);
+    settings.setBeside(one);
+    if (!isShown()) {
       open();
     }
-    settings.setSolidShown(isShown());
-    split.revalidate();
+    pane.revalidate();
+    pane.repaint();
+    view.dress(colours, lettering);
+    view.follow();
+    view.showPicks();
     changed.run();
+  }
+
+  private BesideView view(Showing one) {
+    return made.computeIfAbsent(one, o -> Views.of(o, job, picks, settings, letters, catalogue));
   }
 
   private void open() {
     split.setRightComponent(pane);
-    split.setDividerSize(6);
+    split.setDividerSize(DIVIDER);
     double share = settings.sheetShare().orElse(SHEET);
     split.setResizeWeight(share);
     if (split.getWidth() > 0) {
@@ -118,100 +157,105 @@ final class Beside {
     } else {
       SwingUtilities.invokeLater(() -> split.setDividerLocation(share));
     }
-    follow();
-    showSelection();
+    settings.setBesideShown(true);
+    split.revalidate();
   }
 
-  boolean shows(SolidLayer layer) {
-    return view.shows(layer);
-  }
-
-  void turnOver(SolidLayer layer) {
-    Set<SolidLayer> shown = new HashSet<>(view.shown());
-    if (!shown.remove(layer)) {
-      shown.add(layer);
+  private void putAway() {
+    if (isWide()) {
+      widen();
     }
-    view.setShown(shown);
-    settings.setSolidLayers(shown);
-    follow();
+    settings.setSheetShare(split.getDividerLocation() / (double) Math.max(1, split.getWidth()));
+    split.setRightComponent(null);
+    split.setDividerSize(0);
+    shown.ifPresent(v -> pane.remove(v.component()));
+    shown = Optional.empty();
+    settings.setBesideShown(false);
+    split.revalidate();
+    sheet.requestFocusInWindow();
     changed.run();
   }
 
-  void look(Stand.Named from) {
-    view.look(from);
+  boolean isWide() {
+    return isShown() && !sheet.isVisible();
+  }
+
+  /** Gives the view all the room, or the sheet its own back. */
+  void widen() {
+    boolean wide = sheet.isVisible();
+    if (wide) {
+      settings.setSheetShare(split.getDividerLocation() / (double) Math.max(1, split.getWidth()));
+    }
+    sheet.setVisible(!wide);
+    split.setDividerSize(wide ? 0 : DIVIDER);
+    if (!wide) {
+      split.setDividerLocation(settings.sheetShare().orElse(SHEET));
+    }
+    split.revalidate();
+    changed.run();
+  }
+
+  /** The thing before or after the one the view shows. */
+  void step(int by) {
+    shown.ifPresent(v -> v.step(by));
+  }
+
+  /** Whether the keyboard is in the view rather than on the sheet. */
+  boolean hasKeyboard() {
+    java.awt.Component at =
+        java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getPermanentFocusOwner();
+    return isShown() && at != null && SwingUtilities.isDescendingFrom(at, pane);
+  }
+
+  /** What the view would put on the clipboard. */
+  Optional<Transferable> copied(SheetCopy.As as) {
+    return shown.flatMap(v -> v.copied(as));
+  }
+
+  /** Does something with the house, if it is shown. */
+  void house(Consumer<HouseView> work) {
+    if (shown.orElse(null) instanceof HouseView house) {
+      work.accept(house);
+      changed.run();
+    }
+  }
+
+  Optional<HouseView> house() {
+    return shown.filter(HouseView.class::isInstance).map(HouseView.class::cast);
+  }
+
+  Optional<SheetsView> sheets() {
+    return shown.filter(SheetsView.class::isInstance).map(SheetsView.class::cast);
+  }
+
+  Optional<ListsView> lists() {
+    return shown.filter(ListsView.class::isInstance).map(ListsView.class::cast);
   }
 
   /** Brings the buttons up to date. */
   void refresh() {
-    pane.refresh();
+    switcher.refresh();
+    shown.ifPresent(BesideView::refresh);
   }
 
-  /** Another plan: all of its house. */
+  /** Another plan: nothing of the last one is kept. */
   void startOver() {
-    view.show(RoofSolid.NONE);
-    made = Optional.empty();
+    made.values().forEach(BesideView::startOver);
+    shown.ifPresent(BesideView::follow);
   }
 
-  void dress(Theme theme) {
+  /**
+   * @param lettering 1 for ordinary eyes, more for larger letters
+   */
+  void dress(CanvasColours colours, double lettering) {
+    this.colours = colours;
+    this.lettering = lettering;
     SwingUtilities.updateComponentTreeUI(pane);
-    view.setColours(theme.canvas());
+    made.values().forEach(v -> SwingUtilities.updateComponentTreeUI(v.component()));
+    shown.ifPresent(v -> v.dress(colours, lettering));
   }
 
-  private void follow() {
-    if (!isShown()) {
-      return;
-    }
-    Design design = job.picture().design();
-    boolean frame = view.shows(SolidLayer.FRAME);
-    if (made.filter(d -> d == design).isEmpty() || frame != framed) {
-      RoofSolid house = RoofSolid.of(design.plan(), design.surface());
-      view.show(frame ? house.with(design.framing(), design.surface()) : house);
-      made = Optional.of(design);
-      framed = frame;
-    }
-  }
-
-  private void showSelection() {
-    if (!isShown()) {
-      return;
-    }
-    Plan plan = job.document().plan();
-    Set<String> subjects = new HashSet<>();
-    for (Ref.OfSide side : job.document().selection().sides(plan)) {
-      subjects.add(Side.id(side.part(), side.side()));
-    }
-    view.setPicked(subjects);
-  }
-
-  private void picked(Optional<String> subject, SolidPickListener.How how) {
-    Optional<Ref> ref = subject.flatMap(this::ref);
-    Selection now = job.document().selection();
-    job.runner()
-        .select(
-            switch (how) {
-              case ALONE -> ref.map(r -> Selection.of(r)).orElse(Selection.NONE);
-              case TOO -> ref.map(now::toggled).orElse(now);
-              case WHOLE_PART -> ref.map(r -> Selection.of(Ref.part(r.part()))).orElse(now);
-            });
-  }
-
-  /** A wall or plane is a side of the plan; a truss or rafter belongs to its part. */
-  private Optional<Ref> ref(String subject) {
-    return Sight.ref(job.document().plan(), subject)
-        .or(() -> stick(subject).map(Ref::part).filter(r -> r.in(job.document().plan())));
-  }
-
-  private Optional<String> stick(String subject) {
-    var framing = job.picture().design().framing();
-    return framing.trusses().stream()
-        .filter(t -> t.id().equals(subject))
-        .map(Truss::part)
-        .findFirst()
-        .or(
-            () ->
-                framing.rafters().stream()
-                    .filter(r -> r.mark().equals(subject))
-                    .map(Rafter::part)
-                    .findFirst());
+  void close() {
+    made.values().forEach(BesideView::close);
   }
 }

@@ -14,7 +14,7 @@ import javax.swing.SwingUtilities;
  * @param <Q> request
  * @param <A> answer
  */
-final class Engine<Q, A> implements AutoCloseable {
+public final class Engine<Q, A> implements AutoCloseable {
   private final Function<Q, A> work;
   private final Consumer<A> answers;
   private final Consumer<Throwable> failures;
@@ -32,17 +32,22 @@ final class Engine<Q, A> implements AutoCloseable {
    * @param answers called on the event thread
    * @param failures called on the event thread when the work breaks, which is a bug in it
    */
-  Engine(Function<Q, A> work, Consumer<A> answers, Consumer<Throwable> failures) {
+  public Engine(Function<Q, A> work, Consumer<A> answers, Consumer<Throwable> failures) {
     this.work = work;
     this.answers = answers;
     this.failures = failures;
   }
 
   /** Asks; an earlier request still waiting is dropped. */
-  void ask(Q request) {
+  public void ask(Q request) {
     if (waiting.getAndSet(request) == null && !thread.isShutdown()) {
       thread.execute(this::answer);
     }
+  }
+
+  /** What to do with a break nobody can do anything about: it shows up as any bug does. */
+  public static void bug(Throwable broken) {
+    throw new IllegalStateException(broken);
   }
 
   private void answer() {

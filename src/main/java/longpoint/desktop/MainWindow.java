@@ -4,7 +4,6 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
-import java.awt.event.MouseEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -13,41 +12,30 @@ import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
-import javax.swing.JMenu;
-import javax.swing.JMenuItem;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 import javax.swing.UIManager;
 import javax.swing.WindowConstants;
 import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.action.Finder;
 import longpoint.desktop.action.Menus;
 import longpoint.desktop.action.Task;
-import longpoint.desktop.canvas.EditGestures;
-import longpoint.desktop.canvas.OverlayPainter;
 import longpoint.desktop.canvas.PlanCanvas;
-import longpoint.desktop.canvas.View;
 import longpoint.desktop.file.Dialogs;
 import longpoint.desktop.file.Drafts;
 import longpoint.desktop.file.FileFlow;
 import longpoint.desktop.file.PacketWriter;
 import longpoint.desktop.panel.AppIcon;
-import longpoint.desktop.panel.Figure;
-import longpoint.desktop.panel.FigureMark;
 import longpoint.desktop.panel.Header;
 import longpoint.desktop.panel.SidePanel;
 import longpoint.desktop.panel.StatusLine;
 import longpoint.desktop.panel.ToolStrip;
-import longpoint.editor.Picker;
-import longpoint.editor.Selection;
-import longpoint.geometry.Point;
 import longpoint.plan.Plan;
 
 /** The window: the sheet in the middle, and around it what one needs to draw on it. */
 public final class MainWindow {
-  /** Lettering is laid out anew when a zoom has come to rest for so long, in milliseconds. */
-  private static final int REST = 120;
+  /** Size of lettering, in points, that the sheet's own sizes are made for. */
+  private static final double USUAL_TEXT = 15;
 
   private final JFrame frame = new JFrame();
   private final PlanCanvas canvas = new PlanCanvas();
@@ -64,10 +52,12 @@ public final class MainWindow {
   private final SidePanel side;
   private final Finder finder;
   private final Sight sight;
+  private final Picks picks;
   private final Beside beside;
-  private final Timer letteringRest;
-  private final JMenu recent = new JMenu(Texts.of("menu.recent"));
-  private Optional<Figure> pickedFigure = Optional.empty();
+  private final Drafting drafting;
+  private final Errands errands = new Errands(status);
+  private final Outgoing outgoing;
+  private final RecentMenu recent;
   private boolean refreshing;
 
   /**
@@ -84,23 +74,25 @@ public final class MainWindow {
     this.job = job;
     this.settings = settings;
     this.dialogs = dialogs.apply(frame);
-    files = new FileFlow(job, settings, this.dialogs, packets, this::opened, status::state);
+    files = new FileFlow(job, settings, this.dialogs, this::opened);
     drafts =
         new Drafts(job, draftFolder, words -> this.dialogs.tell(Texts.of("tell.noDraft"), words));
-    beside = new Beside(canvas, job, settings, this::performLetter);
+    picks = new Picks(job);
+    beside = new Beside(canvas, job, picks, settings, this::performLetter);
+    outgoing = new Outgoing(this, packets, errands);
     catalogue = new WindowTasks(this).catalogue();
     menus = new Menus(catalogue);
     tools = new ToolStrip(toolTasks());
     header = new Header(catalogue);
     sight = new Sight(job, canvas);
-    side = new SidePanel(job, this::pick, sight::go);
+    drafting = new Drafting(canvas, job, picks, status);
+    side = new SidePanel(job, drafting::pick, sight::go);
     finder = new Finder(frame, catalogue);
-    letteringRest = new Timer(REST, e -> job.letterFor(canvas.unitsPerMm()));
-    letteringRest.setRepeats(false);
-    recent.setName("menu.recent");
-    menus.insert("menu.file", recent, 3);
-    beside.furnish(catalogue, settings.theme(), this::refresh);
+    recent = new RecentMenu(settings, files::open);
+    menus.insert("menu.file", recent.menu(), 3);
+    beside.furnish(catalogue, this::refresh);
     layOut();
+    beside.dress(settings.theme().canvas(), settings.textSize() / USUAL_TEXT);
     connect();
     refresh();
   }
@@ -127,37 +119,15 @@ public final class MainWindow {
     frame.setSize(Math.min(1560, room.width), Math.min(960, room.height));
     frame.setLocationRelativeTo(null);
     settings.window().filter(room::contains).ifPresent(frame::setBounds);
-    listRecent();
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
   }
 
   private void connect() {
-    OverlayPainter overlay =
-        new OverlayPainter(job.runner(), canvas::getFont, canvas::pointer, Texts.of("sheet.empty"));
-    canvas.setOverPaint(
-        (g, view, colours) -> {
-          pickedFigure.ifPresent(f -> FigureMark.paint(f, g, view, colours));
-          overlay.paint(g, view, colours);
-        });
-    canvas.setGestures(new EditGestures(job.runner(), this::performLetter, this::sheetMenu));
-    canvas.onView(
-        () -> {
-          sight.moved();
-          letteringRest.restart();
-          place();
-        });
-    canvas.addMouseMotionListener(
-        new java.awt.event.MouseMotionAdapter() {
-          @Override
-          public void mouseMoved(MouseEvent e) {
-            place();
-          }
-
-          @Override
-          public void mouseDragged(MouseEvent e) {
-            place();
-          }
-        });
+    drafting.connect(
+        catalogue,
+        this::performLetter,
+        sight,
+        length -> side.display().of(length, job.runner().shown().unit()));
     job.runner().onChange(this::refreshSoon);
     frame.addWindowListener(
         new WindowAdapter() {
@@ -173,16 +143,6 @@ public final class MainWindow {
         });
     new PlanDrop(files::open).on(frame);
     job.onPicture(this::showPicture);
-  }
-
-  /** What can be done with what lies under the pointer, which is picked first. */
-  private void sheetMenu(MouseEvent e, View view) {
-    Point at = view.toPlan(e.getX(), e.getY());
-    Plan plan = job.document().plan();
-    Picker.pick(plan, at, EditGestures.REACH / view.scale())
-        .filter(r -> !job.document().selection().contains(r))
-        .ifPresent(r -> job.runner().select(Selection.of(r)));
-    Menus.popup(catalogue, WindowTasks.ON_SHEET).show(canvas, e.getX(), e.getY());
   }
 
   private boolean performLetter(char letter) {
@@ -224,9 +184,7 @@ public final class MainWindow {
     canvas.show(job.picture().drawing(), plan.unit());
     canvas.setShade(new Daylight(job.picture().design().surface()));
     sight.picture();
-    if (pickedFigure.isPresent()) {
-      pickedFigure = Optional.empty();
-    }
+    drafting.pick(Optional.empty());
     side.picture();
     showState();
   }
@@ -247,26 +205,6 @@ public final class MainWindow {
     } else {
       status.state(Texts.of("state.working"));
     }
-  }
-
-  private void place() {
-    java.awt.Point at = canvas.pointer();
-    if (at == null) {
-      status.place("");
-      return;
-    }
-    Point p = canvas.view().toPlan(at.x, at.y);
-    Plan plan = job.runner().shown();
-    status.place(
-        Texts.of(
-            "status.place",
-            side.display().of(p.x(), plan.unit()),
-            side.display().of(p.y(), plan.unit())));
-  }
-
-  private void pick(Optional<Figure> figure) {
-    pickedFigure = figure;
-    canvas.repaint();
   }
 
   // What the tasks reach for
@@ -328,22 +266,28 @@ public final class MainWindow {
     return files;
   }
 
+  Picks picks() {
+    return picks;
+  }
+
+  /** Says something in a few words that need no answer. */
+  void say(String words) {
+    status.state(words);
+  }
+
+  Outgoing outgoing() {
+    return outgoing;
+  }
+
+  Errands errands() {
+    return errands;
+  }
+
   /** Another plan: everything in sight once its roof is there. */
   private void opened() {
     sight.startOver();
     beside.startOver();
-    listRecent();
-  }
-
-  private void listRecent() {
-    recent.removeAll();
-    for (Path plan : settings.recent()) {
-      JMenuItem item = new JMenuItem(plan.getFileName().toString());
-      item.setToolTipText(plan.toString());
-      item.addActionListener(e -> files.open(plan));
-      recent.add(item);
-    }
-    recent.setEnabled(recent.getItemCount() > 0);
+    recent.list();
   }
 
   /** Closes the window, unless there is something to save and the user would rather stay. */
@@ -352,6 +296,7 @@ public final class MainWindow {
       settings.setWindow(frame.getBounds());
       frame.dispose();
       drafts.close();
+      beside.close();
       job.close();
     }
   }
@@ -372,8 +317,8 @@ public final class MainWindow {
     SwingUtilities.updateComponentTreeUI(frame);
     canvas.setFont(UIManager.getFont("defaultFont"));
     canvas.setColours(settings.theme().canvas());
-    canvas.setLetteringZoom(settings.textSize() / 15.0);
-    beside.dress(settings.theme());
+    canvas.setLetteringZoom(settings.textSize() / USUAL_TEXT);
+    beside.dress(settings.theme().canvas(), settings.textSize() / USUAL_TEXT);
     job.letterFor(canvas.unitsPerMm());
     frame.revalidate();
   }

@@ -13,6 +13,7 @@ import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import longpoint.desktop.solid.SolidLayer;
+import longpoint.desktop.view.Showing;
 
 /**
  * What the window remembers from one day to the next, kept where the platform keeps such things. A
@@ -77,13 +78,26 @@ public final class Settings {
     put("window", at.x + "," + at.y + "," + at.width + "," + at.height);
   }
 
-  /** Whether the house stands beside the sheet. */
-  public boolean solidShown() {
+  /** Whether a view stands beside the sheet. */
+  public boolean besideShown() {
     return "yes".equals(get("solid", "no"));
   }
 
-  public void setSolidShown(boolean shown) {
+  public void setBesideShown(boolean shown) {
     put("solid", shown ? "yes" : "no");
+  }
+
+  /** The view that stood beside the sheet last. */
+  public Showing beside() {
+    String kept = get("beside", "");
+    return Arrays.stream(Showing.values())
+        .filter(s -> s.key().equals(kept))
+        .findFirst()
+        .orElse(Showing.HOUSE);
+  }
+
+  public void setBeside(Showing view) {
+    put("beside", view.key());
   }
 
   /** What of the house is shown. */
@@ -102,7 +116,7 @@ public final class Settings {
         layers.stream().sorted().map(SolidLayer::name).collect(Collectors.joining(" ")));
   }
 
-  /** Share of the room that the sheet keeps beside the house, if it has been set. */
+  /** Share of the room that the sheet keeps beside a view, if it has been set. */
   public Optional<Double> sheetShare() {
     try {
       return Optional.of(get("sheetShare", ""))

@@ -21,6 +21,13 @@ final class Sight {
    */
   private static final int FITS = 3;
 
+  /**
+   * Lettering gets at most this fraction of the sheet on each side. On a crowded plan the rows of
+   * dimensions take the more room the smaller the plan is shown: without a limit each fit would
+   * make it smaller still.
+   */
+  private static final int MOST_LETTERING = 6;
+
   private final Job job;
   private final PlanCanvas canvas;
   private int fits = FITS;
@@ -68,15 +75,22 @@ final class Sight {
     }
     Bounds all = Strokes.of(picture.drawing().marks(), picture.unitsPerMm()).bounds().with(bare);
     double pixels = canvas.pixelsPerMm() / picture.unitsPerMm();
+    int across = canvas.getWidth() / MOST_LETTERING;
+    int up = canvas.getHeight() / MOST_LETTERING;
     canvas.setExtent(
         bare,
         bare.isEmpty()
             ? new Insets(0, 0, 0, 0)
             : new Insets(
-                (int) Math.ceil((all.maxY() - bare.maxY()) * pixels),
-                (int) Math.ceil((bare.minX() - all.minX()) * pixels),
-                (int) Math.ceil((bare.minY() - all.minY()) * pixels),
-                (int) Math.ceil((all.maxX() - bare.maxX()) * pixels)));
+                room((all.maxY() - bare.maxY()) * pixels, up),
+                room((bare.minX() - all.minX()) * pixels, across),
+                room((bare.minY() - all.minY()) * pixels, up),
+                room((all.maxX() - bare.maxX()) * pixels, across)));
+  }
+
+  /** Pixels for lettering on one side: what it takes, within reason. */
+  private static int room(double wanted, int most) {
+    return Math.min((int) Math.ceil(wanted), most);
   }
 
   /** Brings what is picked into sight, or everything. */

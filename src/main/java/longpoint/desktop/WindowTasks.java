@@ -10,8 +10,7 @@ import java.util.stream.Stream;
 import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.panel.LayersPopup;
-import longpoint.desktop.solid.SolidLayer;
-import longpoint.desktop.solid.Stand;
+import longpoint.desktop.paper.SheetCopy;
 import longpoint.drawing.Layer;
 import longpoint.editor.Command;
 import longpoint.editor.PartCommands;
@@ -77,7 +76,7 @@ final class WindowTasks {
     chapters.put("menu.edit", edit());
     chapters.put("menu.tools", tools());
     chapters.put("menu.view", view());
-    chapters.put("menu.solid", solid());
+    chapters.put("menu.beside", new BesideTasks(window).all());
     chapters.put("menu.help", help());
     return new Catalogue(chapters);
   }
@@ -94,7 +93,15 @@ final class WindowTasks {
         Task.of("file.open", () -> window.files().open()).key("menu O"),
         Task.of("file.save", () -> window.files().save()).key("menu S"),
         Task.of("file.saveAs", () -> window.files().saveAs()).key("menu shift S"),
-        Task.of("file.packet", () -> window.files().packet()).key("menu P"),
+        Task.of("file.packet", () -> window.outgoing().packet())
+            .key("menu E")
+            .when(() -> !window.errands().busy()),
+        Task.of("file.sheet", () -> window.outgoing().sheet())
+            .key("menu shift E")
+            .when(() -> !window.errands().busy()),
+        Task.of("file.print", () -> window.outgoing().print())
+            .key("menu P")
+            .when(() -> !window.errands().busy()),
         Task.of("file.quit", window::quit).key("menu Q"));
   }
 
@@ -114,6 +121,8 @@ final class WindowTasks {
                 () -> runner().redo())
             .key("menu shift Z")
             .when(() -> runner().document().redoName().isPresent()),
+        Task.of("edit.copy", () -> window.outgoing().copy(SheetCopy.As.PICTURE)).key("menu C"),
+        Task.of("edit.copySvg", () -> window.outgoing().copy(SheetCopy.As.SVG)).key("menu shift C"),
         Task.of("edit.delete", () -> runner().apply(PlanCommands.delete(selection())))
             .when(() -> !selection().isEmpty()),
         Task.of("edit.all", this::pickAll).key("menu A").when(() -> !plan().parts().isEmpty()),
@@ -210,9 +219,6 @@ final class WindowTasks {
         Task.of("view.frame", this::showFrame).letter('k').shows(this::frameShown),
         Task.of("view.units", () -> window.side().setDisplay(window.side().display().next()))
             .letter('u'),
-        Task.of("view.solid", () -> window.beside().turnOver())
-            .letter('v')
-            .shows(() -> window.beside().isShown()),
         Task.of("view.theme", () -> window.setTheme(window.settings().theme().other()))
             .key("menu T"),
         Task.of("view.larger", () -> window.setTextSize(window.settings().textSize() + 1))
@@ -233,29 +239,6 @@ final class WindowTasks {
     boolean show = !frameShown();
     window.canvas().setLayerShown(FrameMarks.TRUSSES.name(), show);
     window.canvas().setLayerShown(FrameMarks.RAFTERS.name(), show);
-  }
-
-  private List<Task> solid() {
-    return List.of(
-        layer("solid.show.roof", SolidLayer.ROOF),
-        layer("solid.show.walls", SolidLayer.WALLS),
-        layer("solid.show.frame", SolidLayer.FRAME),
-        from("solid.from.plan", Stand.Named.PLAN).key("alt 1"),
-        from("solid.from.front", Stand.Named.FRONT).key("alt 2"),
-        from("solid.from.right", Stand.Named.RIGHT).key("alt 3"),
-        from("solid.from.back", Stand.Named.BACK).key("alt 4"),
-        from("solid.from.left", Stand.Named.LEFT).key("alt 5"),
-        from("solid.from.corner", Stand.Named.CORNER).key("alt 6"));
-  }
-
-  private Task layer(String id, SolidLayer layer) {
-    return Task.of(id, () -> window.beside().turnOver(layer))
-        .when(() -> window.beside().isShown())
-        .shows(() -> window.beside().shows(layer));
-  }
-
-  private Task from(String id, Stand.Named view) {
-    return Task.of(id, () -> window.beside().look(view)).when(() -> window.beside().isShown());
   }
 
   private List<Task> help() {

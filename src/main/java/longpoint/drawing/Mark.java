@@ -9,6 +9,9 @@ public sealed interface Mark {
   /** Hands itself to the method of the visitor made for it. */
   void accept(MarkVisitor visitor);
 
+  /** Id of the plan or roof element it shows, or empty. */
+  String subject();
+
   /**
    * A chain of straight lines.
    *
@@ -149,6 +152,12 @@ public sealed interface Mark {
   record Group(String name, Placement placement, List<Mark> marks) implements Mark {
     public Group {
       marks = List.copyOf(marks);
+    }
+
+    /** What its marks show they say themselves. */
+    @Override
+    public String subject() {
+      return "";
     }
 
     @Override

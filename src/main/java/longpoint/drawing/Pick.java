@@ -43,21 +43,6 @@ public record Pick(Mark mark, String subject, double distance) {
   private static final Comparator<Pick> NEAREST = Comparator.comparingDouble(Pick::distance);
 
   private static Pick pick(Mark mark, double distance) {
-    return new Pick(mark, subject(mark), distance);
-  }
-
-  private static String subject(Mark mark) {
-    if (mark instanceof Mark.Path p) {
-      return p.subject();
-    } else if (mark instanceof Mark.Arc a) {
-      return a.subject();
-    } else if (mark instanceof Mark.Text t) {
-      return t.subject();
-    } else if (mark instanceof Mark.Dimension d) {
-      return d.subject();
-    } else if (mark instanceof Mark.Fill f) {
-      return f.subject();
-    }
-    return "";
+    return new Pick(mark, mark.subject(), distance);
   }
 }

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import longpoint.drawing.Page;
 import longpoint.export.CsvWriter;
 import longpoint.export.DxfWriter;
@@ -40,9 +41,12 @@ public final class Packet {
   private final String name;
   private final List<Path> files = new ArrayList<>();
 
-  private Packet(Path folder, String name) {
+  private final Consumer<Path> told;
+
+  private Packet(Path folder, String name, Consumer<Path> told) {
     this.folder = folder;
     this.name = name;
+    this.told = told;
   }
 
   /** Paper for people who draw in a unit: what most of their printers hold. */
@@ -59,7 +63,13 @@ public final class Packet {
    */
   public static List<Path> write(Design design, Paper paper, Path folder, String name)
       throws IOException {
-    Packet packet = new Packet(folder, name);
+    return write(design, paper, folder, name, file -> {});
+  }
+
+  private static List<Path> write(
+      Design design, Paper paper, Path folder, String name, Consumer<Path> told)
+      throws IOException {
+    Packet packet = new Packet(folder, name, told);
     Files.createDirectories(folder);
     PlanSheet sheet = PlanSheet.of(design.plan(), design.surface(), paper);
     FrameSheet frame = FrameSheet.of(design.plan(), design.surface(), design.framing(), paper);
@@ -77,8 +87,18 @@ public final class Packet {
    * As {@link #write(Design, Paper, Path, String)}, on the unit's paper and named after the plan.
    */
   public static List<Path> write(Design design, Path folder) throws IOException {
+    return write(design, folder, file -> {});
+  }
+
+  /**
+   * As {@link #write(Design, Path)}, for those who wait for it.
+   *
+   * @param told each file once it is written; what it throws ends the writing
+   */
+  public static List<Path> write(Design design, Path folder, Consumer<Path> told)
+      throws IOException {
     Plan plan = design.plan();
-    return write(design, paperFor(plan.unit()), folder, baseName(plan.title()));
+    return write(design, paperFor(plan.unit()), folder, baseName(plan.title()), told);
   }
 
   /**
@@ -163,6 +183,7 @@ public final class Packet {
       content.writeTo(out);
     }
     files.add(file);
+    told.accept(file);
   }
 
   @FunctionalInterface

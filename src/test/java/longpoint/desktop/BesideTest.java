@@ -32,8 +32,8 @@ class BesideTest {
   void open() throws Exception {
     window =
         new WindowDriver(PlanFile.read(Path.of("sample-plans", "heronsmere-lodge.json")).plan());
-    view = window.window().beside().view();
-    window.type("v");
+    window.menu("beside.house");
+    view = window.find("solid", SolidView.class);
     WindowDriver.until("the house shows", () -> view.isShowing() && view.getWidth() > 100);
   }
 
@@ -44,11 +44,11 @@ class BesideTest {
 
   @Test
   void oneKeyShowsTheHouseAndPutsItAwayAndItIsRemembered() {
-    assertThat(window.window().settings().solidShown()).isTrue();
+    assertThat(window.window().settings().besideShown()).isTrue();
     assertThat(WindowDriver.onEvents(() -> window.window().canvas().isShowing())).isTrue();
     window.type("v");
     assertThat(WindowDriver.onEvents(view::isShowing)).isFalse();
-    assertThat(window.window().settings().solidShown()).isFalse();
+    assertThat(window.window().settings().besideShown()).isFalse();
     assertThat(view.getAccessibleContext().getAccessibleName()).isNotBlank();
   }
 

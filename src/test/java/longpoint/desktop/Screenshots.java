@@ -72,7 +72,7 @@ public final class Screenshots {
     try (WindowDriver window = sample("sable-lane-garden-wing")) {
       WindowDriver.onEvents(
           () -> {
-            window.window().catalogue().task("view.solid").perform();
+            window.window().catalogue().task("beside.house").perform();
             return null;
           });
       write(window, name);

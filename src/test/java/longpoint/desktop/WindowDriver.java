@@ -44,7 +44,7 @@ final class WindowDriver implements AutoCloseable {
   private long clock = System.currentTimeMillis();
 
   WindowDriver(Plan plan) {
-    this(plan, (design, folder) -> java.util.List.of());
+    this(plan, (design, folder, written) -> java.util.List.of());
   }
 
   WindowDriver(Plan plan, PacketWriter packets) {
@@ -377,6 +377,7 @@ final class WindowDriver implements AutoCloseable {
     Optional<Path> open = Optional.empty();
     Optional<Path> save = Optional.empty();
     Optional<Path> folder = Optional.empty();
+    Optional<Path> sheet = Optional.empty();
     Unsaved unsaved = Unsaved.STAY;
     LeftDraft leftDraft = LeftDraft.LATER;
     int asked;
@@ -395,6 +396,22 @@ final class WindowDriver implements AutoCloseable {
     @Override
     public Optional<Path> packetFolder(Path suggested) {
       return folder;
+    }
+
+    @Override
+    public Optional<Path> sheetToWrite(Path suggested, java.util.List<String> endings) {
+      return sheet;
+    }
+
+    @Override
+    public boolean print(
+        java.awt.print.PrinterJob job, javax.print.attribute.PrintRequestAttributeSet wanted) {
+      return false;
+    }
+
+    @Override
+    public boolean printSmaller(String printer) {
+      return false;
     }
 
     @Override

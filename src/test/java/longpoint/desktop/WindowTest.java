@@ -49,19 +49,23 @@ class WindowTest {
 
   @TempDir Path folder;
   private WindowDriver window;
-  private Path packetFolder;
+  private boolean full;
 
   @BeforeEach
   void open() throws IOException {
     window =
         new WindowDriver(
             PlanFile.read(SAMPLE).plan(),
-            (design, to) -> {
-              if (Files.exists(to)) {
-                throw new IOException("There is something at this place already.");
+            (design, to, written) -> {
+              if (full) {
+                throw new IOException("There is no room left at this place.");
               }
-              packetFolder = to;
-              return List.of(to.resolve("roof.pdf"), to.resolve("roof.dxf"));
+              List<Path> files = List.of(to.resolve("roof.pdf"), to.resolve("roof.dxf"));
+              for (Path file : files) {
+                Files.writeString(file, "roof");
+                written.accept(file);
+              }
+              return files;
             });
   }
 
@@ -169,16 +173,17 @@ class WindowTest {
     window.dialogs().folder = Optional.of(to);
     window.menu("file.packet");
     WindowDriver.until("the packet is written", () -> !window.dialogs().told.isEmpty());
-    assertThat(packetFolder).isEqualTo(to);
+    assertThat(to).isDirectoryContaining("glob:**roof.pdf").isDirectoryContaining("glob:**.dxf");
     assertThat(window.dialogs().told).contains("2").contains(to.toString());
   }
 
   @Test
   void aPacketThatFailsSaysWhy() {
     window.dialogs().folder = Optional.of(folder);
+    full = true;
     window.menu("file.packet");
     WindowDriver.until("the failure is told", () -> !window.dialogs().told.isEmpty());
-    assertThat(window.dialogs().told).contains("There is something at this place already.");
+    assertThat(window.dialogs().told).contains("There is no room left at this place.");
   }
 
   @Test

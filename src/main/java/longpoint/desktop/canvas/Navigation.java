@@ -13,20 +13,20 @@ import javax.swing.SwingUtilities;
  * down. A wheel that clicks zooms about the pointer; two fingers on a touch pad, which turn the
  * wheel by fractions, move the sheet, and with Control held (what a pinch sends) they zoom.
  */
-final class Navigation {
+public final class Navigation {
   private static final double ZOOM_PER_CLICK = 1.2;
   private static final double PIXELS_PER_TURN = 60;
 
-  private final PlanCanvas canvas;
+  private final Movable canvas;
   private Point dragFrom;
   private boolean spaceDown;
 
-  Navigation(PlanCanvas canvas) {
+  public Navigation(Movable canvas) {
     this.canvas = canvas;
   }
 
   /** Whether the event was about moving the sheet, and so is nobody else's. */
-  boolean takes(MouseEvent e) {
+  public boolean takes(MouseEvent e) {
     return switch (e.getID()) {
       case MouseEvent.MOUSE_PRESSED -> press(e);
       case MouseEvent.MOUSE_DRAGGED -> drag(e);
@@ -63,7 +63,7 @@ final class Navigation {
   }
 
   /** Space held down turns the pointer into a hand. */
-  boolean takes(KeyEvent e) {
+  public boolean takes(KeyEvent e) {
     if (e.getKeyCode() != KeyEvent.VK_SPACE) {
       return false;
     }
@@ -80,11 +80,11 @@ final class Navigation {
   }
 
   /** Key releases get lost when another window takes the keyboard. */
-  void forgetKeys() {
+  public void forgetKeys() {
     spaceDown = false;
   }
 
-  void wheel(MouseWheelEvent e) {
+  public void wheel(MouseWheelEvent e) {
     double turn = e.getPreciseWheelRotation();
     boolean zooms = (e.getModifiersEx() & InputEvent.CTRL_DOWN_MASK) != 0;
     boolean sideways = (e.getModifiersEx() & InputEvent.SHIFT_DOWN_MASK) != 0;

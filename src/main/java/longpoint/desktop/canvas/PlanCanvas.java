@@ -30,7 +30,7 @@ import longpoint.units.LengthUnit;
  * other gesture on. Never waits for anything: whoever has a new drawing sets it. For the event
  * thread only.
  */
-public final class PlanCanvas extends JPanel {
+public final class PlanCanvas extends JPanel implements Movable {
   private static final long serialVersionUID = 1;
 
   /** Free pixels around everything when all of it is shown. */
@@ -121,10 +121,12 @@ public final class PlanCanvas extends JPanel {
     this.lettering = lettering;
   }
 
+  @Override
   public View view() {
     return view;
   }
 
+  @Override
   public void show(View view) {
     this.view = view;
     fitted = true;
@@ -263,7 +265,8 @@ public final class PlanCanvas extends JPanel {
     restoreCursor();
   }
 
-  void restoreCursor() {
+  @Override
+  public void restoreCursor() {
     setCursor(toolCursor);
   }
 

@@ -1,7 +1,10 @@
 package longpoint.desktop.file;
 
+import java.awt.print.PrinterJob;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import javax.print.attribute.PrintRequestAttributeSet;
 
 /** What the window asks and tells. Tests answer in place of a person. */
 public interface Dialogs {
@@ -30,6 +33,24 @@ public interface Dialogs {
 
   /** The folder for a packet; empty for none. */
   Optional<Path> packetFolder(Path suggested);
+
+  /**
+   * Where to write one sheet; empty for nowhere.
+   *
+   * @param endings of the kinds of file there are
+   */
+  Optional<Path> sheetToWrite(Path suggested, List<String> endings);
+
+  /**
+   * Asks which sheets go to which printer.
+   *
+   * @param wanted filled with what the user chose
+   * @return whether to print
+   */
+  boolean print(PrinterJob job, PrintRequestAttributeSet wanted);
+
+  /** Whether to print although the printer has no paper as large as the sheets. */
+  boolean printSmaller(String printer);
 
   /**
    * Asks before changes are left behind.

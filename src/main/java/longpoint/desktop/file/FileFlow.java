@@ -1,18 +1,12 @@
 package longpoint.desktop.file;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.ExecutionException;
-import java.util.function.Consumer;
-import javax.swing.SwingWorker;
 import longpoint.desktop.Job;
 import longpoint.desktop.Settings;
 import longpoint.desktop.Texts;
-import longpoint.pipeline.Design;
-import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
 import longpoint.planfile.Opened;
 import longpoint.planfile.PlanFile;
@@ -24,27 +18,16 @@ public final class FileFlow {
   private final Job job;
   private final Settings settings;
   private final Dialogs dialogs;
-  private final PacketWriter packets;
   private final Runnable opened;
-  private final Consumer<String> progress;
 
   /**
    * @param opened called when another plan has been opened
-   * @param progress told what is going on in a few words, empty when it is done
    */
-  public FileFlow(
-      Job job,
-      Settings settings,
-      Dialogs dialogs,
-      PacketWriter packets,
-      Runnable opened,
-      Consumer<String> progress) {
+  public FileFlow(Job job, Settings settings, Dialogs dialogs, Runnable opened) {
     this.job = job;
     this.settings = settings;
     this.dialogs = dialogs;
-    this.packets = packets;
     this.opened = opened;
-    this.progress = progress;
   }
 
   /** Starts an empty plan. */
@@ -109,7 +92,7 @@ public final class FileFlow {
   }
 
   /** A file name made of the title: letters, digits and hyphens only. */
-  private Path suggested() {
+  public Path suggested() {
     String title = job.document().plan().title().strip().toLowerCase(Locale.ROOT);
     String name = title.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
     Path folder = near().orElse(Path.of(System.getProperty("user.home")));
@@ -132,39 +115,5 @@ public final class FileFlow {
       case DISCARD -> true;
       case STAY -> false;
     };
-  }
-
-  /** Asks for a folder and writes the packet there, off the event thread. */
-  public void packet() {
-    Path beside = job.file().orElseGet(this::suggested).toAbsolutePath();
-    String name = beside.getFileName().toString().replaceAll("\\.json$", "");
-    dialogs
-        .packetFolder(beside.resolveSibling(name + "-" + Texts.of("file.packet")))
-        .ifPresent(this::writePacket);
-  }
-
-  private void writePacket(Path folder) {
-    Plan plan = job.document().plan();
-    progress.accept(Texts.of("state.packet"));
-    new SwingWorker<List<Path>, Void>() {
-      @Override
-      protected List<Path> doInBackground() throws IOException {
-        Design design = Pipeline.solve(plan);
-        return packets.write(design, folder);
-      }
-
-      @Override
-      protected void done() {
-        progress.accept("");
-        try {
-          dialogs.tell(
-              Texts.of("tell.packet"), Texts.of("tell.packet.words", get().size(), folder));
-        } catch (InterruptedException e) {
-          Thread.currentThread().interrupt();
-        } catch (ExecutionException e) {
-          dialogs.tell(Texts.of("tell.noPacket"), String.valueOf(e.getCause().getMessage()));
-        }
-      }
-    }.execute();
   }
 }

@@ -3,6 +3,7 @@ package longpoint.desktop.file;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import longpoint.pipeline.Design;
 
 /** Writes every drawing and list of a design to a folder. */
@@ -11,8 +12,9 @@ public interface PacketWriter {
   /**
    * Runs off the event thread.
    *
+   * @param written told each file once it is there; what it throws stops the writing
    * @return what was written, in order
    * @throws IOException with words for the user
    */
-  List<Path> write(Design design, Path folder) throws IOException;
+  List<Path> write(Design design, Path folder, Consumer<Path> written) throws IOException;
 }

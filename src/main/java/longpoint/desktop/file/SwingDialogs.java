@@ -1,11 +1,14 @@
 package longpoint.desktop.file;
 
 import java.awt.Component;
+import java.awt.print.PrinterJob;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import javax.print.attribute.PrintRequestAttributeSet;
 import javax.swing.JFileChooser;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import longpoint.desktop.Texts;
@@ -70,6 +73,46 @@ public final class SwingDialogs implements Dialogs {
     return chooser.showDialog(over, Texts.of("ask.packet.here")) == JFileChooser.APPROVE_OPTION
         ? Optional.of(chooser.getSelectedFile().toPath())
         : Optional.empty();
+  }
+
+  @Override
+  public Optional<Path> sheetToWrite(Path suggested, List<String> endings) {
+    JFileChooser chooser =
+        chooser(Optional.of(suggested), "file.kind.sheet", endings.toArray(String[]::new));
+    chooser.setDialogTitle(Texts.of("task.file.sheet"));
+    chooser.setSelectedFile(suggested.toFile());
+    while (chooser.showSaveDialog(over) == JFileChooser.APPROVE_OPTION) {
+      Path path = named(chooser.getSelectedFile().toPath(), endings);
+      if (!Files.exists(path) || mayReplace(path)) {
+        return Optional.of(path);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A name that ends in none of the kinds is of the first. */
+  private static Path named(Path path, List<String> endings) {
+    String name = path.getFileName().toString();
+    boolean known = endings.stream().anyMatch(e -> name.toLowerCase(Locale.ROOT).endsWith("." + e));
+    return known ? path : path.resolveSibling(name + "." + endings.get(0));
+  }
+
+  @Override
+  public boolean print(PrinterJob job, PrintRequestAttributeSet wanted) {
+    return job.printDialog(wanted);
+  }
+
+  @Override
+  public boolean printSmaller(String printer) {
+    return "print"
+        .equals(
+            Question.ask(
+                over,
+                Texts.of("ask.smaller"),
+                Texts.of("ask.smaller.words", printer),
+                List.of(
+                    new Answer("print", Texts.of("ask.smaller.yes")),
+                    new Answer("stay", Texts.of("ask.unsaved.stay")))));
   }
 
   private static JFileChooser chooser(Optional<Path> near, String kind, String... endings) {

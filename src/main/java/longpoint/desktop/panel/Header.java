@@ -28,7 +28,7 @@ public final class Header extends JPanel {
     add(title, "wmin 40");
     add(saved, "gapleft 6, pushx, growx, wmin 0");
     for (String id :
-        List.of("edit.undo", "edit.redo", "view.fit", "view.solid", "view.layers", "view.theme")) {
+        List.of("edit.undo", "edit.redo", "view.fit", "beside.turn", "view.layers", "view.theme")) {
       add(button(catalogue.task(id), FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON));
     }
     JButton find = worded(catalogue.task("help.find"));

@@ -1,7 +1,7 @@
 package longpoint.desktop.panel;
 
 /** Words from the user's plan inside Swing's HTML, where they must stay words. */
-final class Html {
+public final class Html {
   private Html() {}
 
   static String plain(String words) {
@@ -9,7 +9,7 @@ final class Html {
   }
 
   /** Words of several lines, broken where they say so. */
-  static String lines(String words) {
+  public static String lines(String words) {
     return words.contains("\n") ? "<html>" + plain(words).replace("\n", "<br>") : words;
   }
 

@@ -1,27 +1,47 @@
 package longpoint.desktop.panel;
 
+import java.awt.event.ActionListener;
 import javax.swing.BorderFactory;
+import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.JProgressBar;
 import javax.swing.UIManager;
 import longpoint.desktop.Texts;
 import net.miginfocom.swing.MigLayout;
 
-/** Says what the pointer will do, where it is, and whether the roof is worked out. */
+/**
+ * Says what the pointer will do, where it is, and whether the roof is worked out; while something
+ * takes its time, what that is, with a button that calls it off.
+ */
 public final class StatusLine extends JPanel {
   private static final long serialVersionUID = 1;
   private final Words sentence = new Words(Words.Rank.PLAIN, " ");
   private final Words place = new Words(Words.Rank.QUIET, "");
   private final Words state = new Words(Words.Rank.QUIET, "");
+  private final Words work = new Words(Words.Rank.PLAIN, "");
+  private final JProgressBar bar = new JProgressBar();
+  private final JButton off = new JButton(Texts.of("state.callOff"));
 
   public StatusLine() {
-    super(new MigLayout("insets 6 14 6 14, fillx, gapx 24", "[grow,0:0:][right,180::][right]"));
+    super(
+        new MigLayout(
+            "insets 6 14 6 14, fillx, gapx 24, hidemode 3",
+            "[grow,0:0:][right,180::][right][][90!][]"));
     sentence.setName("status");
     place.setName("status.place");
     state.setName("status.state");
+    work.setName("status.work");
+    off.setName("status.callOff");
+    bar.setIndeterminate(true);
+    bar.getAccessibleContext().setAccessibleName(Texts.of("state.progress"));
     sentence.getAccessibleContext().setAccessibleName(Texts.of("panel.status"));
     add(sentence, "growx");
     add(place);
     add(state);
+    add(work, "wmax 340");
+    add(bar);
+    add(off);
+    rest();
     updateUI();
   }
 
@@ -42,6 +62,34 @@ public final class StatusLine extends JPanel {
     if (!words.equals(state.getText())) {
       state.setText(words);
     }
+  }
+
+  /**
+   * Shows that something takes its time.
+   *
+   * @param words what it is
+   * @param callOff what the button does
+   */
+  public void work(String words, Runnable callOff) {
+    for (ActionListener old : off.getActionListeners()) {
+      off.removeActionListener(old);
+    }
+    off.addActionListener(e -> callOff.run());
+    work.setText(words);
+    setWorking(true);
+  }
+
+  /** Nothing takes its time any more. */
+  public void rest() {
+    setWorking(false);
+  }
+
+  private void setWorking(boolean working) {
+    work.setVisible(working);
+    bar.setVisible(working);
+    off.setVisible(working);
+    state.setVisible(!working);
+    place.setVisible(!working);
   }
 
   @Override

@@ -8,7 +8,9 @@ import longpoint.sheets.solid.SolidFace;
 public enum SolidLayer {
   ROOF,
   WALLS,
-  FRAME;
+  FRAME,
+  /** Joints of the sheathing, on the roof. */
+  DECK;
 
   /** What is shown to someone who has not chosen yet. */
   public static final Set<SolidLayer> AT_FIRST = Set.of(ROOF, WALLS);
@@ -25,6 +27,7 @@ public enum SolidLayer {
       case ROOF, FASCIA -> ROOF;
       case WALL -> WALLS;
       case CHORD, WEB -> FRAME;
+      case SHEET -> DECK;
     };
   }
 }

@@ -62,6 +62,7 @@ final class SolidPainter {
     painter.faces(EnumSet.of(SolidFace.Kind.WALL));
     painter.edges(EnumSet.of(SolidEdge.Kind.WALL, SolidEdge.Kind.CHORD, SolidEdge.Kind.WEB));
     painter.faces(EnumSet.of(SolidFace.Kind.ROOF, SolidFace.Kind.FASCIA));
+    painter.edges(EnumSet.of(SolidEdge.Kind.SHEET));
     painter.edges(EnumSet.of(SolidEdge.Kind.ROOF, SolidEdge.Kind.FASCIA));
   }
 
@@ -126,7 +127,7 @@ final class SolidPainter {
         double thick =
             switch (edge.kind()) {
               case ROOF -> edge.ink() == Ink.EDGE ? EDGE_LINE : ROOF_LINE;
-              case WALL, FASCIA -> THIN_LINE;
+              case WALL, FASCIA, SHEET -> THIN_LINE;
               case CHORD -> CHORD;
               case WEB -> WEB;
             };
@@ -142,7 +143,7 @@ final class SolidPainter {
 
   private Color colour(SolidEdge edge) {
     return switch (edge.kind()) {
-      case ROOF, WALL, FASCIA -> colours.of(edge.ink());
+      case ROOF, WALL, FASCIA, SHEET -> colours.of(edge.ink());
       case CHORD -> colours.solidFrame();
       case WEB -> mixed(colours.solidFrame(), colours.ground(), FAINT);
     };

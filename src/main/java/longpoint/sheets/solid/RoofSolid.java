@@ -5,7 +5,11 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
+import longpoint.deck.DeckPlan;
+import longpoint.deck.Piece;
+import longpoint.deck.PlaneDeck;
 import longpoint.drawing.Ink;
 import longpoint.framing.FramingSet;
 import longpoint.geometry.Plane;
@@ -67,6 +71,29 @@ public record RoofSolid(List<SolidFace> faces, List<SolidEdge> edges) {
     List<SolidEdge> all = new ArrayList<>(edges);
     all.addAll(FrameSolid.of(framing, surface));
     return new RoofSolid(faces, all);
+  }
+
+  /** The same house with the joints of its sheathing. */
+  public RoofSolid with(DeckPlan deck) {
+    List<SolidEdge> all = new ArrayList<>(edges);
+    for (PlaneDeck plane : deck.planes()) {
+      for (Piece piece : plane.pieces()) {
+        List<Point> corners = piece.outline().shell().points();
+        for (int i = 0; i < corners.size(); i++) {
+          Point3 from = plane.unfold().space(corners.get(i), 0);
+          Point3 to = plane.unfold().space(corners.get((i + 1) % corners.size()), 0);
+          all.add(new SolidEdge(SolidEdge.Kind.SHEET, piece.id(), Ink.QUIET, from, to));
+        }
+      }
+    }
+    return new RoofSolid(faces, all);
+  }
+
+  /** Only what shows certain subjects. */
+  public RoofSolid keeping(Predicate<String> subjects) {
+    return new RoofSolid(
+        faces.stream().filter(f -> subjects.test(f.subject())).toList(),
+        edges.stream().filter(e -> subjects.test(e.subject())).toList());
   }
 
   private static void planes(RoofSurface surface, List<SolidFace> faces) {

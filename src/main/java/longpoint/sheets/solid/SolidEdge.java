@@ -8,7 +8,8 @@ import longpoint.geometry.Point3;
  * A straight line of the house in space.
  *
  * @param kind what it belongs to
- * @param subject id of what it shows: a roof line, a side, a truss, or the mark of a rafter
+ * @param subject id of what it shows: a roof line, a side, a truss, the mark of a rafter, or a
+ *     piece of sheathing
  * @param ink its colour by meaning
  */
 public record SolidEdge(Kind kind, String subject, Ink ink, Point3 from, Point3 to) {
@@ -23,7 +24,9 @@ public record SolidEdge(Kind kind, String subject, Ink ink, Point3 from, Point3 
     /** Chord of a truss, or a rafter. */
     CHORD,
     /** Web of a truss: shape only, not engineered. */
-    WEB
+    WEB,
+    /** Edge of a piece of sheathing. */
+    SHEET
   }
 
   public SolidEdge {

@@ -1,0 +1,91 @@
+package longpoint.desktop.file;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import longpoint.desktop.Errand;
+import longpoint.desktop.Errands;
+import longpoint.desktop.Job;
+import longpoint.desktop.Texts;
+import longpoint.pipeline.Design;
+import longpoint.pipeline.Pipeline;
+import longpoint.plan.Plan;
+
+/**
+ * The path of a packet to the disk. It is written to a folder of its own first and moved into place
+ * when it is whole, so that one that was called off leaves nothing, and one that fails leaves the
+ * last one as it was.
+ */
+public final class PacketFlow {
+  private final Job job;
+  private final Dialogs dialogs;
+  private final PacketWriter packets;
+  private final Errands errands;
+
+  public PacketFlow(Job job, Dialogs dialogs, PacketWriter packets, Errands errands) {
+    this.job = job;
+    this.dialogs = dialogs;
+    this.packets = packets;
+    this.errands = errands;
+  }
+
+  /**
+   * Asks for a folder and writes the packet there.
+   *
+   * @param planFile where the plan is kept, or would be
+   */
+  public void packet(Path planFile) {
+    Path beside = planFile.toAbsolutePath();
+    String name = beside.getFileName().toString().replaceAll("\\.json$", "");
+    dialogs
+        .packetFolder(beside.resolveSibling(name + "-" + Texts.of("file.packet")))
+        .ifPresent(this::write);
+  }
+
+  private void write(Path folder) {
+    Plan plan = job.document().plan();
+    errands.run(
+        Texts.of("state.packet"),
+        watch -> write(plan, folder, watch),
+        files ->
+            dialogs.tell(
+                Texts.of("tell.packet"), Texts.of("tell.packet.words", files.size(), folder)),
+        broken -> dialogs.tell(Texts.of("tell.noPacket"), String.valueOf(broken.getMessage())));
+  }
+
+  private List<Path> write(Plan plan, Path folder, Errand.Watch watch) throws IOException {
+    Files.createDirectories(folder);
+    Path apart = Files.createTempDirectory(folder, ".unfinished-");
+    try {
+      watch.step(Texts.of("state.working"));
+      Design design = Pipeline.solve(plan);
+      List<Path> made =
+          packets.write(
+              design,
+              apart,
+              file -> watch.step(Texts.of("state.written", file.getFileName().toString())));
+      List<Path> moved = new ArrayList<>();
+      for (Path file : made) {
+        Path place = folder.resolve(apart.relativize(file));
+        Files.createDirectories(place.getParent());
+        moved.add(Files.move(file, place, StandardCopyOption.REPLACE_EXISTING));
+      }
+      return moved;
+    } finally {
+      remove(apart);
+    }
+  }
+
+  private static void remove(Path folder) throws IOException {
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(path);
+      }
+    }
+  }
+}

@@ -1,0 +1,198 @@
+package longpoint.desktop.view;
+
+import java.awt.BorderLayout;
+import java.awt.datatransfer.Transferable;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListModel;
+import javax.swing.JComponent;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.UIManager;
+import longpoint.desktop.Engine;
+import longpoint.desktop.Job;
+import longpoint.desktop.Picks;
+import longpoint.desktop.Texts;
+import longpoint.desktop.action.Task;
+import longpoint.desktop.canvas.CanvasColours;
+import longpoint.desktop.paper.PageView;
+import longpoint.desktop.paper.SheetCopy;
+import longpoint.desktop.solid.SolidPickListener;
+import longpoint.drawing.Page;
+import longpoint.packet.Packet;
+import longpoint.pipeline.Design;
+
+/** The sheets exactly as they are exported and printed, listed on the left. */
+public final class SheetsView implements BesideView {
+  private static final int LIST_WIDTH = 210;
+
+  private final Job job;
+  private final Picks picks;
+  private final PageView view;
+  private final Strip strip = new Strip("sheets");
+  private final DefaultListModel<Page> model = new DefaultListModel<>();
+  private final JList<Page> list = new JList<>(model);
+  private final JPanel pane = new JPanel(new BorderLayout());
+  private final Engine<Design, Answer> engine;
+  private Optional<Design> made = Optional.empty();
+  private boolean filling;
+
+  private record Answer(Design design, List<Page> pages) {}
+
+  /**
+   * @param left tasks on the left of the strip: which sheet, and how large
+   * @param right tasks on the right: what is done with it
+   */
+  SheetsView(
+      Job job, Picks picks, Predicate<Character> letters, List<Task> left, List<Task> right) {
+    this.job = job;
+    this.picks = picks;
+    view = new PageView(letters);
+    view.getAccessibleContext().setAccessibleName(Texts.of("task.beside.sheets"));
+    view.getAccessibleContext().setAccessibleDescription(Texts.of("panel.drawing.keys"));
+    view.onPick(this::clicked);
+    engine = new Engine<>(SheetsView::pages, this::arrived, Engine::bug);
+    list.setName("sheets.list");
+    list.getAccessibleContext().setAccessibleName(Texts.of("panel.sheets"));
+    list.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
+    list.setCellRenderer(new PageRow());
+    list.addListSelectionListener(e -> turned());
+    left.forEach(t -> strip.picture(t, ""));
+    right.forEach(t -> strip.picture(t, t == right.get(0) ? "gapleft push" : ""));
+    JScrollPane scroll =
+        new JScrollPane(
+            list,
+            ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+            ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    scroll.setBorder(
+        BorderFactory.createMatteBorder(0, 0, 0, 1, UIManager.getColor("Longpoint.rule")));
+    scroll.setPreferredSize(new java.awt.Dimension(LIST_WIDTH, 100));
+    pane.add(strip, BorderLayout.NORTH);
+    pane.add(scroll, BorderLayout.WEST);
+    pane.add(view, BorderLayout.CENTER);
+  }
+
+  private static Answer pages(Design design) {
+    return new Answer(design, Packet.pages(design, Packet.paperFor(design.plan().unit())));
+  }
+
+  @Override
+  public JComponent component() {
+    return pane;
+  }
+
+  @Override
+  public JComponent heart() {
+    return view;
+  }
+
+  public PageView view() {
+    return view;
+  }
+
+  /** All sheets, in order; none before they have been laid out. */
+  public List<Page> pages() {
+    return IntStream.range(0, model.size()).mapToObj(model::get).toList();
+  }
+
+  /** Sheets chosen in the list, in order. */
+  public List<Page> chosen() {
+    return list.getSelectedValuesList();
+  }
+
+  /** A drag is sketched again and again: sheets are laid out once it is worked out. */
+  @Override
+  public void follow() {
+    Design design = job.picture().design();
+    if (!job.isSketch() && made.filter(d -> d == design).isEmpty()) {
+      made = Optional.of(design);
+      if (model.isEmpty()) {
+        view.say(Texts.of("state.sheets"));
+      }
+      engine.ask(design);
+    }
+  }
+
+  private void arrived(Answer answer) {
+    if (made.filter(d -> d == answer.design()).isEmpty()) {
+      return;
+    }
+    String kept = Optional.ofNullable(list.getSelectedValue()).map(Page::number).orElse("");
+    filling = true;
+    model.clear();
+    model.addAll(answer.pages());
+    filling = false;
+    int at =
+        IntStream.range(0, model.size())
+            .filter(i -> model.get(i).number().equals(kept))
+            .findFirst()
+            .orElse(0);
+    if (model.isEmpty()) {
+      view.show(Optional.empty());
+    } else {
+      list.setSelectedIndex(at);
+      list.ensureIndexIsVisible(at);
+    }
+  }
+
+  private void turned() {
+    if (!filling) {
+      Page page = list.getSelectedValue();
+      view.show(Optional.ofNullable(page));
+    }
+  }
+
+  private void clicked(Optional<String> subject, MouseEvent e) {
+    picks.pick(subject, e.isShiftDown() ? SolidPickListener.How.TOO : SolidPickListener.How.ALONE);
+  }
+
+  @Override
+  public void showPicks() {
+    view.setPicked(picks.subjects());
+  }
+
+  @Override
+  public void refresh() {
+    strip.refresh();
+  }
+
+  @Override
+  public void startOver() {
+    made = Optional.empty();
+    filling = true;
+    model.clear();
+    filling = false;
+    view.show(Optional.empty());
+  }
+
+  @Override
+  public void dress(CanvasColours colours, double lettering) {
+    view.setColours(colours);
+  }
+
+  @Override
+  public void step(int by) {
+    int to = list.getSelectedIndex() + by;
+    if (to >= 0 && to < model.size()) {
+      list.setSelectedIndex(to);
+      list.ensureIndexIsVisible(to);
+    }
+  }
+
+  @Override
+  public Optional<Transferable> copied(SheetCopy.As as) {
+    return view.page().map(p -> new SheetCopy(p, as));
+  }
+
+  @Override
+  public void close() {
+    engine.close();
+  }
+}
