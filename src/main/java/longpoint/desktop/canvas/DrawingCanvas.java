@@ -19,6 +19,7 @@ import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import longpoint.drawing.Drawing;
+import longpoint.drawing.Mark;
 import longpoint.drawing.Pick;
 import longpoint.drawing.Strokes;
 import longpoint.geometry.Bounds;
@@ -191,6 +192,13 @@ public final class DrawingCanvas extends JComponent implements DrawingHand.Held 
     setCursor(Cursor.getDefaultCursor());
   }
 
+  /** A drawing of one thing alone need not say which thing is picked. */
+  private boolean allPicked() {
+    return drawing.marks().stream()
+        .map(Mark::subject)
+        .allMatch(s -> s.isEmpty() || picked.contains(s));
+  }
+
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
@@ -208,7 +216,9 @@ public final class DrawingCanvas extends JComponent implements DrawingHand.Held 
             Set.of(),
             Frame.Grid.HIDDEN));
     Frame.smooth(g);
-    PickedPaint.paint(drawing.marks(), picked, g, view, colours.selection(), laidOutFor);
+    if (!allPicked()) {
+      PickedPaint.paint(drawing.marks(), picked, g, view, colours.selection(), laidOutFor);
+    }
     if (isFocusOwner()) {
       Color c = colours.selection();
       g.setColor(c);

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import longpoint.drawing.Mark;
@@ -49,21 +50,25 @@ public final class PickedPaint {
     }
     g.setColor(clear(colour, STROKE_ALPHA));
     g.setStroke(new BasicStroke(WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+    Set<String> stroked = new HashSet<>();
     for (Strokes.Stroke s : all.strokes()) {
       // Dimensions of a thing tell of it, and are not it.
       if (!(s.mark() instanceof Mark.Dimension) && picked.contains(s.mark().subject())) {
+        stroked.add(s.mark().subject());
         Point a = s.segment().from();
         Point b = s.segment().to();
         g.draw(new Line2D.Double(view.x(a), view.y(a), view.x(b), view.y(b)));
       }
     }
     for (Strokes.Label label : all.labels()) {
-      if (picked.contains(label.mark().subject())) {
+      String subject = label.mark().subject();
+      if (picked.contains(subject) && !stroked.contains(subject)) {
         Path2D shape = new Path2D.Double();
         trace(shape, label.box().corners(), view);
         g.fill(shape);
       }
     }
+    g.setStroke(new BasicStroke());
   }
 
   /** Chains of points in the plan. */

@@ -1,6 +1,7 @@
 package longpoint.desktop.view;
 
 import java.awt.Component;
+import java.util.function.Supplier;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
@@ -14,8 +15,14 @@ final class PageRow extends JPanel implements ListCellRenderer<Page> {
   private final Words number = new Words(Words.Rank.PLAIN, "");
   private final Words title = new Words(Words.Rank.QUIET, "");
 
-  PageRow() {
+  private final transient Supplier<String> job;
+
+  /**
+   * @param job title of the plan, which need not be said on every row
+   */
+  PageRow(Supplier<String> job) {
     super(new MigLayout("insets 5 10 5 8, gap 8 0, fillx", "[48!][grow,0:0:]"));
+    this.job = job;
     add(number);
     add(title, "growx, wmin 0");
   }
@@ -29,7 +36,9 @@ final class PageRow extends JPanel implements ListCellRenderer<Page> {
     title.setFont(Words.Rank.QUIET.font());
     title.setForeground(chosen ? list.getSelectionForeground() : Words.Rank.QUIET.colour());
     number.setText(page.number());
-    title.setText(page.title());
+    String end = ", " + job.get();
+    String bare = page.title();
+    title.setText(bare.endsWith(end) ? bare.substring(0, bare.length() - end.length()) : bare);
     setToolTipText(page.number() + "  " + page.title());
     getAccessibleContext().setAccessibleName(page.number() + " " + page.title());
     return this;

@@ -1,7 +1,10 @@
 package longpoint.desktop.view;
 
 import java.awt.BorderLayout;
+import java.awt.Dimension;
 import java.awt.datatransfer.Transferable;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +18,6 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
-import javax.swing.UIManager;
 import longpoint.desktop.Engine;
 import longpoint.desktop.Job;
 import longpoint.desktop.Picks;
@@ -33,12 +35,23 @@ import longpoint.pipeline.Design;
 public final class SheetsView implements BesideView {
   private static final int LIST_WIDTH = 210;
 
+  /** Share of the height the list takes when it stands below. */
+  private static final double LIST_SHARE = 0.4;
+
+  /** From this width over height on there is room beside the sheet. */
+  private static final double WIDE = 1.25;
+
   private final Job job;
   private final Picks picks;
   private final PageView view;
   private final Strip strip = new Strip("sheets");
   private final DefaultListModel<Page> model = new DefaultListModel<>();
   private final JList<Page> list = new JList<>(model);
+  private final JScrollPane listing =
+      new JScrollPane(
+          list,
+          ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+          ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
   private final JPanel pane = new JPanel(new BorderLayout());
   private final Engine<Design, Answer> engine;
   private Optional<Design> made = Optional.empty();
@@ -62,21 +75,30 @@ public final class SheetsView implements BesideView {
     list.setName("sheets.list");
     list.getAccessibleContext().setAccessibleName(Texts.of("panel.sheets"));
     list.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
-    list.setCellRenderer(new PageRow());
+    list.setCellRenderer(new PageRow(job::title));
     list.addListSelectionListener(e -> turned());
     left.forEach(t -> strip.picture(t, ""));
     right.forEach(t -> strip.picture(t, t == right.get(0) ? "gapleft push" : ""));
-    JScrollPane scroll =
-        new JScrollPane(
-            list,
-            ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-            ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-    scroll.setBorder(
-        BorderFactory.createMatteBorder(0, 0, 0, 1, UIManager.getColor("Longpoint.rule")));
-    scroll.setPreferredSize(new java.awt.Dimension(LIST_WIDTH, 100));
+    listing.setBorder(BorderFactory.createEmptyBorder());
     pane.add(strip, BorderLayout.NORTH);
-    pane.add(scroll, BorderLayout.WEST);
     pane.add(view, BorderLayout.CENTER);
+    pane.add(listing, BorderLayout.WEST);
+    pane.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            place();
+          }
+        });
+  }
+
+  /** The list stands left of the sheet where there is room, else below it. */
+  private void place() {
+    boolean wide = pane.getWidth() > pane.getHeight() * WIDE;
+    listing.setPreferredSize(new Dimension(LIST_WIDTH, (int) (pane.getHeight() * LIST_SHARE)));
+    pane.remove(listing);
+    pane.add(listing, wide ? BorderLayout.WEST : BorderLayout.SOUTH);
+    pane.revalidate();
   }
 
   private static Answer pages(Design design) {

@@ -4,9 +4,12 @@ import com.formdev.flatlaf.FlatClientProperties;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
+import javax.swing.Icon;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -22,14 +25,14 @@ public final class Strip extends JPanel {
   private static final int ICON = 20;
 
   private final String name;
-  private final List<AbstractButton> worded = new ArrayList<>();
+  private final transient Map<AbstractButton, Icon> worded = new LinkedHashMap<>();
   private final transient List<TaskAction> actions = new ArrayList<>();
 
   /**
    * @param name what the names of its buttons begin with, before the ids of their tasks
    */
   public Strip(String name) {
-    super(new MigLayout("insets 4 8 4 8, gapx 2, fillx, hidemode 3"));
+    super(new MigLayout("insets 4 8 4 8, gapx 2, hidemode 3"));
     this.name = name;
     addComponentListener(
         new ComponentAdapter() {
@@ -54,16 +57,34 @@ public final class Strip extends JPanel {
     AbstractButton button = button(task);
     button.setIconTextGap(6);
     add(button, constraints);
-    worded.add(button);
+    worded.put(button, button.getIcon());
     return button;
   }
 
-  /** Names stand beside the pictures when all of them have room. */
+  /** Names and pictures where both have room, names alone where they have, else pictures. */
   private void giveWay() {
-    worded.forEach(b -> b.setHideActionText(false));
-    boolean narrow = getWidth() < getPreferredSize().width;
-    worded.forEach(b -> b.setHideActionText(narrow));
+    dress(Dress.BOTH);
+    if (getWidth() < getPreferredSize().width) {
+      dress(Dress.NAME);
+    }
+    if (getWidth() < getPreferredSize().width) {
+      dress(Dress.PICTURE);
+    }
     revalidate();
+  }
+
+  private enum Dress {
+    BOTH,
+    NAME,
+    PICTURE
+  }
+
+  private void dress(Dress dress) {
+    worded.forEach(
+        (button, icon) -> {
+          button.setHideActionText(dress == Dress.PICTURE);
+          button.setIcon(dress == Dress.NAME ? null : icon);
+        });
   }
 
   private AbstractButton button(Task task) {
@@ -77,7 +98,7 @@ public final class Strip extends JPanel {
         FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
     button.putClientProperty(
         FlatClientProperties.STYLE,
-        "toolbar.selectedBackground: $Longpoint.chosen; toolbar.hoverBackground: $Longpoint.hover");
+        "margin: 4,6,4,6; toolbar.selectedBackground: $Longpoint.chosen; toolbar.hoverBackground: $Longpoint.hover");
     button.getAccessibleContext().setAccessibleName(task.name().get());
     return button;
   }
