@@ -13,15 +13,20 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Point3;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
-import longpoint.plan.Part;
-import longpoint.plan.Plan;
-import longpoint.plan.Side;
 import org.locationtech.jts.geom.Polygon;
 
 /** Puts the planes and lines together in the plan's own coordinates, in a fixed order. */
 final class Assembly {
   /** Ends whose heights differ by less than this many grains are level. */
   private static final double LEVEL = 64;
+
+  static final Comparator<RoofLine> ORDER =
+      Comparator.comparing(RoofLine::kind)
+          .thenComparing(l -> String.join("+", l.planes()))
+          .thenComparing(l -> l.from().x())
+          .thenComparing(l -> l.from().y())
+          .thenComparing(l -> l.to().x())
+          .thenComparing(l -> l.to().y());
 
   private final Point origin;
   private final Grain grain;
@@ -32,41 +37,35 @@ final class Assembly {
     this.grain = grain;
   }
 
-  List<RoofPlane> planes(
-      Plan plan, Ground ground, List<Standing> standing, List<LineFinder.Stretch> lines) {
+  /** The ground of every plane that shows or is built on. */
+  Map<String, JoinedRoof.Share> shares(Joining joining) {
     Set<Point> ends = new HashSet<>();
-    for (LineFinder.Stretch line : lines) {
+    for (LineFinder.Stretch line : joining.lines()) {
       ends.add(line.line().from());
       ends.add(line.line().to());
     }
     Map<String, List<Polygon>> visible = new HashMap<>();
     Map<String, List<Polygon>> covered = new HashMap<>();
-    for (int c = 0; c < standing.size(); c++) {
-      Polygon shape = ground.cells().get(c).shape();
-      Standing here = standing.get(c);
+    for (int c = 0; c < joining.standing().size(); c++) {
+      Polygon shape = joining.presence().ground().cells().get(c).shape();
+      Standing here = joining.standing().get(c);
       if (!here.empty()) {
         visible.computeIfAbsent(here.top().id(), k -> new ArrayList<>()).add(shape);
         here.covered()
             .forEach(p -> covered.computeIfAbsent(p.id(), k -> new ArrayList<>()).add(shape));
       }
     }
-    List<RoofPlane> planes = new ArrayList<>();
-    Set<String> seen = new HashSet<>();
-    for (Part part : plan.parts().stream().filter(p -> seen.add(p.id())).toList()) {
-      for (Side side : plan.sides(part)) {
-        if (visible.containsKey(side.id()) || covered.containsKey(side.id())) {
-          planes.add(
-              new RoofPlane(
-                  side.id(),
-                  part.id(),
-                  side.index(),
-                  side.framePlane(),
-                  regions(visible.getOrDefault(side.id(), List.of()), ends),
-                  regions(covered.getOrDefault(side.id(), List.of()), ends)));
-        }
-      }
+    Set<String> ids = new HashSet<>(visible.keySet());
+    ids.addAll(covered.keySet());
+    Map<String, JoinedRoof.Share> shares = new HashMap<>();
+    for (String id : ids) {
+      shares.put(
+          id,
+          new JoinedRoof.Share(
+              regions(visible.getOrDefault(id, List.of()), ends),
+              regions(covered.getOrDefault(id, List.of()), ends)));
     }
-    return planes;
+    return shares;
   }
 
   private List<Region> regions(List<Polygon> cells, Set<Point> ends) {
@@ -86,13 +85,7 @@ final class Assembly {
     for (LineFinder.Stretch s : stretches) {
       lines.add(line(s));
     }
-    lines.sort(
-        Comparator.comparing(RoofLine::kind)
-            .thenComparing(l -> String.join("+", l.planes()))
-            .thenComparing(l -> l.from().x())
-            .thenComparing(l -> l.from().y())
-            .thenComparing(l -> l.to().x())
-            .thenComparing(l -> l.to().y()));
+    lines.sort(ORDER);
     return numbered(lines);
   }
 

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import longpoint.geometry.Jts;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
@@ -19,12 +20,21 @@ import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 /**
  * Cuts lines wherever they cross or touch, so that what is left meets at ends only.
  *
- * <p>The ladder: snap ends to ends and to lines, which leaves clear crossings where they are; since
- * that moves lines a little, and now and then one across another, do it again, three times at most;
- * at last round everything to a grid as coarse as the grain, which always comes out clean.
+ * <p>The ladder:
+ *
+ * <ol>
+ *   <li>up to some thousand lines, pair by pair ({@link PairwiseCut});
+ *   <li>snap ends to ends and to lines, which leaves clear crossings where they are; since that
+ *       moves lines a little, and now and then one across another, do it again, three times at
+ *       most;
+ *   <li>round everything to a grid as coarse as the grain, which always comes out clean.
+ * </ol>
  */
 final class Noding {
   private static final int PASSES = 3;
+
+  /** Up to so many stretches looking at pairs is fastest. */
+  private static final int FEW = 4096;
 
   /** Places are kept on a grid this many halvings finer than the grain. */
   private static final int GRID_BITS = 12;
@@ -38,6 +48,14 @@ final class Noding {
    * @return single stretches, each once, in a fixed order
    */
   static List<LineString> cut(Collection<LineString> lines, double grain) {
+    if (lines.stream().mapToInt(LineString::getNumPoints).sum() <= FEW) {
+      PairwiseCut pairwise = new PairwiseCut(grain, grid(grain));
+      if (pairwise.cut(lines)) {
+        return IntStream.range(0, pairwise.stretches())
+            .mapToObj(i -> stretch(pairwise.from(i), pairwise.to(i)))
+            .toList();
+      }
+    }
     List<LineString> cut = List.copyOf(lines);
     for (int pass = 0; pass < PASSES; pass++) {
       cut = pass(cut, new SnappingNoder(grain), grain);
@@ -60,12 +78,15 @@ final class Noding {
         if (!a.equals2D(b)) {
           Coordinate low = a.compareTo(b) < 0 ? a : b;
           Coordinate high = low == a ? b : a;
-          once.computeIfAbsent(low, k -> new TreeMap<>())
-              .put(high, Jts.FACTORY.createLineString(new Coordinate[] {low, high}));
+          once.computeIfAbsent(low, k -> new TreeMap<>()).put(high, stretch(low, high));
         }
       }
     }
     return once.values().stream().flatMap(m -> m.values().stream()).toList();
+  }
+
+  private static LineString stretch(Coordinate low, Coordinate high) {
+    return Jts.FACTORY.createLineString(new Coordinate[] {low, high});
   }
 
   private static List<SegmentString> strings(List<LineString> lines) {
@@ -82,8 +103,12 @@ final class Noding {
    * equal keys.
    */
   private static Coordinate tidy(Coordinate place, double grain) {
-    double grid = Math.scalb(1.0, Math.getExponent(grain) - GRID_BITS);
+    double grid = grid(grain);
     return new Coordinate(
         Math.rint(place.x / grid) * grid + 0.0, Math.rint(place.y / grid) * grid + 0.0);
+  }
+
+  private static double grid(double grain) {
+    return Math.scalb(1.0, Math.getExponent(grain) - GRID_BITS);
   }
 }

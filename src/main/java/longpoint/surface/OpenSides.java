@@ -2,7 +2,7 @@ package longpoint.surface;
 
 import java.util.ArrayList;
 import java.util.List;
-import longpoint.geometry.Point;
+import longpoint.geometry.Jts;
 import longpoint.geometry.Segment;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.PlaceName;
@@ -11,23 +11,33 @@ import longpoint.plan.Side;
 import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
 import longpoint.wording.Phrase;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.operation.distance.DistanceOp;
 
 /** Says where an open side meets no roof, or runs out past the one it meets. */
 final class OpenSides {
   private final Presence presence;
+  private final List<PartRoof> all;
   private final LengthUnit unit;
   private final double near;
   private final List<Problem> problems = new ArrayList<>();
 
-  private OpenSides(Presence presence, LengthUnit unit, double near) {
+  private OpenSides(Presence presence, List<PartRoof> all, LengthUnit unit, double near) {
     this.presence = presence;
+    this.all = all;
     this.unit = unit;
     this.near = near;
   }
 
-  static List<Problem> check(Presence presence, List<RunOn> runsOn, LengthUnit unit, Grain grain) {
-    OpenSides open = new OpenSides(presence, unit, grain.near());
+  /**
+   * Problems of the open sides of a cluster.
+   *
+   * @param all every roof on the plan, for what stands nearest
+   */
+  static List<Problem> check(JoinedRoof roof, List<PartRoof> all, LengthUnit unit) {
+    Presence presence = roof.joining().presence();
+    OpenSides open = new OpenSides(presence, all, unit, roof.grain().near());
     for (int part = 0; part < presence.parts(); part++) {
       for (Side side : presence.roof(part).sides()) {
         if (side.kind() == EdgeKind.OPEN) {
@@ -35,7 +45,7 @@ final class OpenSides {
         }
       }
     }
-    runsOn.forEach(open::staysOn);
+    roof.joining().runsOn().forEach(open::staysOn);
     return open.problems;
   }
 
@@ -52,7 +62,7 @@ final class OpenSides {
       }
     }
     if (met <= near) {
-      problems.add(meetsNothing(part, side));
+      problems.add(meetsNothing(side));
     } else if (length - met > near) {
       problems.add(
           Problem.warning(
@@ -70,23 +80,20 @@ final class OpenSides {
     return cell != Ground.NONE && (presence.sliver(cell) || presence.ownedByOther(part, cell));
   }
 
-  private Problem meetsNothing(int part, Side side) {
+  private Problem meetsNothing(Side side) {
     double gap = Double.POSITIVE_INFINITY;
     String nearest = "";
-    for (int other = 0; other < presence.parts(); other++) {
-      if (other != part) {
-        Point a = side.wall().from();
-        Point b = side.wall().to();
-        double distance =
-            DistanceOp.distance(
-                longpoint.geometry.Jts.FACTORY.createLineString(
-                    new org.locationtech.jts.geom.Coordinate[] {
-                      longpoint.geometry.Jts.coordinate(a), longpoint.geometry.Jts.coordinate(b)
-                    }),
-                presence.roof(other).own());
+    LineString wall =
+        Jts.FACTORY.createLineString(
+            new Coordinate[] {
+              Jts.coordinate(side.wall().from()), Jts.coordinate(side.wall().to())
+            });
+    for (PartRoof other : all) {
+      if (!other.part().equals(side.part())) {
+        double distance = DistanceOp.distance(wall, other.own());
         if (distance < gap) {
           gap = distance;
-          nearest = presence.roof(other).part();
+          nearest = other.part();
         }
       }
     }

@@ -75,13 +75,17 @@ final class PartSolver {
     }
     List<Piece> pieces = faces(contour, (SweepResult.Solved) swept);
     List<Piece> strips = strips(contour);
-    List<Problem> crowding =
-        crowded(contour) ? Crowding.find(strips, pieces, sides, spec.unit(), grain) : List.of();
-    pieces.addAll(strips);
-    List<Problem> problems = new ArrayList<>(crowding);
     Contour outline = Contour.outline(spec.rings(), runOn, grain);
     Optional<Problem> folded = tangled(outline);
-    if (contour.runs().stream().anyMatch(this::endsInside)) {
+    boolean endsInside = contour.runs().stream().anyMatch(this::endsInside);
+    boolean apart = folded.isEmpty() && !endsInside && fill(strips, contour, outline);
+    List<Problem> crowding =
+        !apart && crowded(contour, strips)
+            ? Crowding.find(strips, pieces, sides, spec.unit(), grain)
+            : List.of();
+    pieces.addAll(strips);
+    List<Problem> problems = new ArrayList<>(crowding);
+    if (endsInside) {
       if (folded.isPresent()) {
         return unsolved(folded.get());
       }
@@ -257,11 +261,22 @@ final class PartSolver {
         rings.get(0), rings.subList(1, rings.size()).toArray(LinearRing[]::new));
   }
 
+  /**
+   * Whether the strips fill the room between base and outline, neither of which crosses itself.
+   * Going round all strips goes round the outline and back round the base, so strips that run all
+   * the way out, none cut short by the next, cover each point between the two just once.
+   */
+  private boolean fill(List<Piece> strips, Contour contour, Contour outline) {
+    double between = polygon(outline).getArea() - polygon(contour).getArea();
+    double filled = strips.stream().mapToDouble(s -> s.ground().getArea()).sum();
+    return Math.abs(between - filled) <= grain * polygon(outline).getLength();
+  }
+
   /** Whether the strips lie over each other or over the base. */
-  private boolean crowded(Contour contour) {
+  private boolean crowded(Contour contour, List<Piece> strips) {
     List<Geometry> all = new ArrayList<>();
     all.add(polygon(contour));
-    strips(contour).forEach(s -> all.add(s.ground()));
+    strips.forEach(s -> all.add(s.ground()));
     double apart = all.stream().mapToDouble(Geometry::getArea).sum();
     Geometry together = Overlay.union(all, grain);
     return apart - together.getArea() > grain * together.getLength();

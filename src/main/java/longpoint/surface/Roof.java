@@ -2,13 +2,14 @@ package longpoint.surface;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
-import longpoint.geometry.Segment;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -17,7 +18,23 @@ import longpoint.wording.Phrase;
 
 /** Front door of this package: from a plan to the planes and lines of its roof. */
 public final class Roof {
-  private Roof() {}
+  private final Plan plan;
+  private final RoofMemory memory;
+  private final Bounds bounds;
+  private final double across;
+  private final Point origin;
+  private final List<PartSpec> specs = new ArrayList<>();
+
+  private Roof(Plan plan, RoofMemory memory) {
+    this.plan = plan;
+    this.memory = memory;
+    this.bounds = bounds(plan);
+    this.across = Math.hypot(bounds.width(), bounds.height());
+    // No further off than the plan is wide, and seldom another when a corner is dragged.
+    double step = across > 0 ? Math.scalb(1.0, Math.getExponent(across) + 1) : 1;
+    this.origin =
+        new Point(Math.floor(bounds.minX() / step) * step, Math.floor(bounds.minY() / step) * step);
+  }
 
   /**
    * The roof over a plan. What cannot be solved is left out and named in the problems; what can
@@ -36,33 +53,65 @@ public final class Roof {
     if (plan.parts().isEmpty()) {
       return new RoofSurface(List.of(), List.of(), List.of());
     }
-    Bounds bounds = bounds(plan);
-    Grain grain = Grain.of(bounds);
-    Point origin = new Point(Math.floor(bounds.minX()), Math.floor(bounds.minY()));
     List<Problem> problems = new ArrayList<>();
-    List<PartRoof> roofs = parts(plan, bounds, origin, memory, problems);
+    Roof solving = new Roof(plan, memory);
+    List<PartRoof> roofs = solving.parts(problems);
     problems.addAll(FasciaLevels.check(plan));
-    if (roofs.isEmpty()) {
-      return new RoofSurface(List.of(), List.of(), named(problems, plan));
+    RoofSurface joined = solving.joined(roofs, problems);
+    return new RoofSurface(joined.planes(), joined.lines(), named(problems, plan));
+  }
+
+  /** The roofs brought together, cluster by cluster; problems are added to the list. */
+  private RoofSurface joined(List<PartRoof> roofs, List<Problem> problems) {
+    Map<String, JoinedRoof.Share> shares = new HashMap<>();
+    List<RoofLine> lines = new ArrayList<>();
+    List<Problem> faults = new ArrayList<>();
+    for (List<Integer> cluster : Clusters.of(roofs, Grain.of(bounds).near())) {
+      JoinSpec spec = JoinSpec.of(cluster.stream().map(specs::get).toList(), plan.joins(), origin);
+      Optional<JoinedRoof> joined =
+          memory.join(spec, () -> cluster.stream().map(roofs::get).toList());
+      if (joined.isEmpty()) {
+        problems.add(
+            Problem.error(
+                spec.parts().get(spec.parts().size() - 1).part(), Phrase.of("surface.notJoined")));
+        continue;
+      }
+      JoinedRoof roof = joined.get();
+      shares.putAll(roof.shares());
+      lines.addAll(roof.lines());
+      problems.addAll(OpenSides.check(roof, roofs, plan.unit()));
+      faults.addAll(roof.joining().faults());
     }
-    Optional<Joining> joined = Joining.join(roofs, plan.joins(), grain);
-    if (joined.isEmpty()) {
-      problems.add(Problem.error("plan", Phrase.of("surface.notJoined")));
-      return new RoofSurface(List.of(), List.of(), named(problems, plan));
-    }
-    Joining roof = joined.get();
-    problems.addAll(OpenSides.check(roof.presence(), roof.runsOn(), plan.unit(), grain));
-    problems.addAll(roof.faults());
-    Assembly assembly = new Assembly(origin, grain);
-    return new RoofSurface(
-        assembly.planes(plan, roof.presence().ground(), roof.standing(), roof.lines()),
-        assembly.lines(roof.lines()),
-        named(problems, plan));
+    problems.addAll(faults);
+    lines.sort(Assembly.ORDER);
+    return new RoofSurface(planes(shares), lines, List.of());
   }
 
   /** A part's roof is remembered under its shape alone, so its names are put in at the end. */
   private static List<Problem> named(List<Problem> problems, Plan plan) {
     return problems.stream().map(p -> p.in(plan)).toList();
+  }
+
+  /** In the order of parts and sides. */
+  private List<RoofPlane> planes(Map<String, JoinedRoof.Share> shares) {
+    List<RoofPlane> planes = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (Part part : plan.parts().stream().filter(p -> seen.add(p.id())).toList()) {
+      for (Side side : plan.sides(part)) {
+        JoinedRoof.Share share = shares.get(side.id());
+        if (share != null) {
+          planes.add(
+              new RoofPlane(
+                  side.id(),
+                  part.id(),
+                  side.index(),
+                  side.framePlane(),
+                  share.visible(),
+                  share.covered()));
+        }
+      }
+    }
+    return planes;
   }
 
   private static Bounds bounds(Plan plan) {
@@ -77,15 +126,7 @@ public final class Roof {
   }
 
   /** Every part alone, in the order of their ids so that the order of drawing has no meaning. */
-  private static List<PartRoof> parts(
-      Plan plan, Bounds bounds, Point origin, RoofMemory memory, List<Problem> problems) {
-    double across =
-        plan.parts().size() > 1
-            ? new Segment(
-                    new Point(bounds.minX(), bounds.minY()),
-                    new Point(bounds.maxX(), bounds.maxY()))
-                .length()
-            : 0;
+  private List<PartRoof> parts(List<Problem> problems) {
     List<PartRoof> roofs = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     for (Part part : plan.parts().stream().sorted(Comparator.comparing(Part::id)).toList()) {
@@ -93,12 +134,13 @@ public final class Roof {
         problems.add(Problem.error(part.id(), Phrase.of("surface.sameId", part.id())));
         continue;
       }
-      PartSpec spec = PartSpec.of(plan, part, across);
+      PartSpec spec = PartSpec.of(plan, part, plan.parts().size() > 1 ? across : 0);
       PartRoof roof = memory.solve(spec);
       problems.addAll(roof.problems());
       if (roof.solved()) {
         Point move = spec.origin().minus(origin);
         roofs.add(roof.moved(move.x(), move.y()));
+        specs.add(spec);
       }
     }
     return roofs;

@@ -201,6 +201,43 @@ class JoiningTest {
     assertThat(memory.solved()).isEqualTo(3);
   }
 
+  /** A shed in the yard has nothing to do with the house: neither is joined again for the other. */
+  @Test
+  void onlyWhatHangsTogetherIsJoinedAgain() {
+    RoofMemory memory = new RoofMemory();
+    Part shed = Plans.hip("shed", 97, 6, Ring.of(900, 600, 1100, 600, 1100, 760, 900, 760));
+    Plan before = Plans.gardenWing().withPart(shed);
+    Plan moved = before.withPart(shed.withPlateHeight(90));
+    Roof.solve(before, memory);
+    assertThat(memory.joinings()).isEqualTo(2);
+    assertThat(Roof.solve(moved, memory)).isEqualTo(Roof.solve(moved));
+    assertThat(memory.joinings()).isEqualTo(3);
+    Plan dragged = moved.withPart(moved.part("wing").orElseThrow().withPlateHeight(99));
+    assertThat(Roof.solve(dragged, memory)).isEqualTo(Roof.solve(dragged));
+    assertThat(memory.joinings()).isEqualTo(4);
+    assertThat(memory.solved()).isEqualTo(5);
+  }
+
+  /** However far off: what stands nearest may be in another cluster. */
+  @Test
+  void anOpenSideIsToldOfTheNearestRoofOfAll() {
+    Part shed =
+        part(
+            "shed",
+            97,
+            Ring.of(300, 0, 400, 0, 400, 90, 300, 90),
+            eave(6),
+            eave(6),
+            eave(6),
+            eave(6));
+    Part wing = part("w", 97, Ring.of(0, 0, 144, 0, 144, 90, 0, 90), eave(8), OPEN, eave(8), GABLE);
+    assertThat(Roof.solve(plan(shed, wing)).problems())
+        .filteredOn(p -> p.level() == Problem.Level.ERROR)
+        .singleElement()
+        // 300 − 144 of yard, less the shed's eave of 16 and fascia of 1 1/2.
+        .satisfies(p -> assertThat(p.cure()).contains("11'-6 1/2\""));
+  }
+
   private static double covered(RoofSurface roof) {
     return roof.planes().stream().mapToDouble(RoofPlane::coveredArea).sum();
   }
