@@ -6,6 +6,7 @@ import java.util.function.UnaryOperator;
 import longpoint.plan.Attached;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.InLine;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Reshape;
@@ -33,7 +34,7 @@ public final class SideCommands {
     return edges(
         Messages.text("do.slope", Naming.sides(plan, sides), figure),
         sides,
-        e -> new Edge(e.kind(), slope, e.overhang(), e.heel(), e.extras()));
+        e -> new Edge(e.kind(), slope, e.overhang(), e.heel(), e.inLine(), e.extras()));
   }
 
   /**
@@ -46,7 +47,7 @@ public final class SideCommands {
     return edges(
         Messages.text("do.overhang", Naming.sides(plan, sides), figure),
         sides,
-        e -> new Edge(e.kind(), e.slope(), overhang, e.heel(), e.extras()));
+        e -> new Edge(e.kind(), e.slope(), overhang, e.heel(), e.inLine(), e.extras()));
   }
 
   /**
@@ -59,7 +60,19 @@ public final class SideCommands {
     return edges(
         Messages.text("do.heel", Naming.sides(plan, sides), figure),
         sides,
-        e -> new Edge(e.kind(), e.slope(), e.overhang(), heel, e.extras()));
+        e -> new Edge(e.kind(), e.slope(), e.overhang(), heel, e.inLine(), e.extras()));
+  }
+
+  /**
+   * Sets whether the planes over sides go on where they come into line with a parallel wall's of
+   * another slope; empty leaves it to the longer wall line.
+   */
+  public static Command inLine(Plan plan, List<Ref.OfSide> sides, Optional<InLine> inLine) {
+    String what = Messages.text("inline." + inLine.map(InLine::key).orElse("by-length"));
+    return edges(
+        Messages.text("do.inline", Naming.sides(plan, sides), what),
+        sides,
+        e -> e.withInLine(inLine));
   }
 
   /**

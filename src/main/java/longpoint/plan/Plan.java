@@ -71,7 +71,8 @@ public record Plan(
         edge.overhang().orElse(defaults.overhang()),
         edge.heel().orElse(defaults.heel()),
         part.plateHeight(),
-        defaults.fascia());
+        defaults.fascia(),
+        edge.inLine());
   }
 
   /** Every side of a part with every default filled in, in order. */

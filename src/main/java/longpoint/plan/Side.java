@@ -1,5 +1,6 @@
 package longpoint.plan;
 
+import java.util.Optional;
 import longpoint.geometry.Plane;
 import longpoint.geometry.Segment;
 import longpoint.units.Slope;
@@ -14,6 +15,7 @@ import longpoint.units.Slope;
  * @param heel top of plate to top of framing at the wall face, plumb
  * @param plateHeight top of plate above the datum
  * @param fascia thickness of the fascia board beyond the tail
+ * @param inLine whether its plane goes on where it comes into line with another; empty: by length
  */
 public record Side(
     String part,
@@ -24,7 +26,8 @@ public record Side(
     double overhang,
     double heel,
     double plateHeight,
-    double fascia) {
+    double fascia,
+    Optional<InLine> inLine) {
 
   /** Names this side everywhere: part id, a slash, and the side's number from 0. */
   public String id() {

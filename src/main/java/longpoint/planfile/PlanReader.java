@@ -14,6 +14,7 @@ import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices;
 import longpoint.plan.FrameChoices.Lookout;
 import longpoint.plan.FrameChoices.Ridge;
+import longpoint.plan.InLine;
 import longpoint.plan.Join;
 import longpoint.plan.Markup;
 import longpoint.plan.Part;
@@ -204,11 +205,15 @@ final class PlanReader {
     Fields f = new Fields(value);
     EdgeKind kind = Fields.choice(f.need("kind"), EdgeKind.values(), EdgeKind::key);
     Optional<JsonValue> slope = f.take("slope");
+    Optional<JsonValue> inLine = f.take("inLine");
     return new Edge(
         kind,
         slope.isEmpty() ? Optional.empty() : Optional.of(slope(slope.get())),
         f.optionalNumber("overhang"),
         f.optionalNumber("heel"),
+        inLine.isEmpty()
+            ? Optional.empty()
+            : Optional.of(Fields.choice(inLine.get(), InLine.values(), InLine::key)),
         f.rest(notes, id + "/" + side));
   }
 

@@ -72,6 +72,7 @@ final class PlanWriter {
     edge.slope().ifPresent(s -> known.add(field("slope", slope(s))));
     edge.overhang().ifPresent(o -> known.add(field("overhang", number(o))));
     edge.heel().ifPresent(h -> known.add(field("heel", number(h))));
+    edge.inLine().ifPresent(l -> known.add(field("inLine", JsonText.quote(l.key()))));
     return line(fields(edge.extras(), known.toArray(String[]::new)));
   }
 

@@ -11,6 +11,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.InLine;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
@@ -69,7 +70,7 @@ final class PartSolver {
     if (tangled.isPresent()) {
       return unsolved(tangled.get());
     }
-    SweepResult swept = Sweep.solve(bases(contour), speeds(contour));
+    SweepResult swept = Sweep.solve(bases(contour), speeds(contour), wishes(contour));
     if (swept instanceof SweepResult.Failed failed) {
       return unsolved(failed(contour, failed));
     }
@@ -147,6 +148,16 @@ final class PartSolver {
 
   private static double[] speeds(Contour contour) {
     return contour.runs().stream().mapToDouble(r -> r.upright() ? 0 : 1 / r.slope()).toArray();
+  }
+
+  private int[] wishes(Contour contour) {
+    return contour.runs().stream()
+        .mapToInt(r -> r.side() == Contour.Run.RETURN ? 0 : wish(sides.get(r.side())))
+        .toArray();
+  }
+
+  private static int wish(Side side) {
+    return side.inLine().map(l -> l == InLine.GOES_ON ? 1 : -1).orElse(0);
   }
 
   private static Polygon polygon(Contour contour) {

@@ -19,6 +19,7 @@ final class Sides {
         side.overhang(),
         side.heel(),
         side.plateHeight(),
-        side.fascia());
+        side.fascia(),
+        side.inLine());
   }
 }

@@ -15,6 +15,7 @@ import longpoint.plan.EdgeKind;
 import longpoint.plan.Extras;
 import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices;
+import longpoint.plan.InLine;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -73,6 +74,7 @@ final class RandomPlans {
               r.nextBoolean() ? Optional.empty() : Optional.of(slope(r)),
               r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
               r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
+              r.nextBoolean() ? Optional.empty() : Optional.of(InLine.values()[r.nextInt(2)]),
               extras(r)));
     }
     return new Part(

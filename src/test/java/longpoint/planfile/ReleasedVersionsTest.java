@@ -64,6 +64,7 @@ class ReleasedVersionsTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 new Extras(Map.of("gutter", "\"half round\"")))),
         new Frame(Frame.Method.RAFTER, 400, 45, Optional.of(1800.0), Extras.NONE),
         new Deck(18, 1250, 2500, Deck.Start.CENTRE, Extras.NONE),

@@ -50,6 +50,9 @@ final class Sides {
   final double[] c;
   final double[] speed;
 
+  /** What the user said of each side where two become one: above 0 it goes on, below it ends. */
+  private final int[] wish;
+
   /** Length of all sides in the same line with the same speed: who rules when two become one. */
   final double[] reach;
 
@@ -58,7 +61,7 @@ final class Sides {
   /** The given corner at which each side starts; a step's is that of the side after it. */
   final int[] corner;
 
-  private Sides(List<Ring> rings, double[] speeds) {
+  private Sides(List<Ring> rings, double[] speeds, int[] wishes) {
     int n = 0;
     for (Ring ring : rings) {
       n += ring.size();
@@ -75,6 +78,7 @@ final class Sides {
     ny = new double[room];
     c = new double[room];
     speed = Arrays.copyOf(speeds, room);
+    wish = Arrays.copyOf(wishes, room);
     reach = new double[room];
     next = new int[room];
     corner = new int[room];
@@ -87,7 +91,15 @@ final class Sides {
 
   /** Prepares the sides of rings that have been looked over by {@link Sweep}. */
   static Sides of(List<Ring> rings, double[] speeds) {
-    return new Sides(rings, speeds);
+    return of(rings, speeds, new int[speeds.length]);
+  }
+
+  /**
+   * @param wishes for each side, above 0 where it is to go on when two become one, below 0 where it
+   *     is to end, 0 where the rule decides
+   */
+  static Sides of(List<Ring> rings, double[] speeds, int[] wishes) {
+    return new Sides(rings, speeds, wishes);
   }
 
   /** True when the two lines are parallel and face the same way. */
@@ -104,10 +116,14 @@ final class Sides {
   }
 
   /**
-   * Which of two sides goes on where both face the same way in one place: the one with the longer
-   * wall line; of equal ones the slower, then the one with the lower number.
+   * Which of two sides goes on where both face the same way in one place: the one the user wants
+   * to; of equal ones the one with the longer wall line, then the slower, then the one with the
+   * lower number.
    */
   int ruler(int a, int b) {
+    if (wish[a] != wish[b]) {
+      return wish[a] > wish[b] ? a : b;
+    }
     double margin = IN_LINE * diagonal;
     if (Math.abs(reach[a] - reach[b]) > margin) {
       return reach[a] > reach[b] ? a : b;

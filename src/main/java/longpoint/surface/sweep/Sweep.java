@@ -44,11 +44,22 @@ public final class Sweep {
    * @return faces that tile the ground, or the side where it could not be done; never an exception
    */
   public static SweepResult solve(List<Ring> rings, double[] speeds) {
+    return solve(rings, speeds, new int[speeds.length]);
+  }
+
+  /**
+   * As {@link #solve(List, double[])}, with the user's say where the skeleton leaves a choice.
+   *
+   * @param wishes for each side, above 0 where it is to go on when it comes into line with another
+   *     of another speed that faces the same way, below 0 where it is to end there, 0 where the
+   *     longer wall line goes on
+   */
+  public static SweepResult solve(List<Ring> rings, double[] speeds, int[] wishes) {
     SweepResult.Failed flaw = Flaws.first(rings, speeds);
     if (flaw != null) {
       return flaw;
     }
-    Sides sides = Sides.of(rings, speeds);
+    Sides sides = Sides.of(rings, speeds, wishes);
     Attempt attempt = null;
     for (int rung = 0; rung < rungs(sides.given); rung++) {
       attempt = attempt(sides, rung);
