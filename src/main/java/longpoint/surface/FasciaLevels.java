@@ -72,10 +72,20 @@ public final class FasciaLevels {
         if (mine.kind() == EdgeKind.EAVE && touches(mine, open) && other != part) {
           plan.sides(other).stream()
               .filter(s -> s.kind() == EdgeKind.EAVE && meets(mine, open, s))
+              .filter(s -> height(s) < top(mine, open))
               .forEach(s -> check(s, mine, plan.unit(), notes));
         }
       }
     }
+  }
+
+  /**
+   * About where a wing's roof ends: an eave above that is a storey higher, and nobody wants the two
+   * fascias level.
+   */
+  private static double top(Side eave, Side open) {
+    double rise = eave.slope().ratio() * open.wall().length() / 2;
+    return eave.plateHeight() + eave.heel() + rise;
   }
 
   private static boolean touches(Side side, Side open) {

@@ -46,6 +46,7 @@ final class OpenSides {
       }
     }
     roof.joining().runsOn().forEach(open::staysOn);
+    open.problems.addAll(Cheeks.check(presence, unit, open.near));
     return open.problems;
   }
 

@@ -50,6 +50,101 @@ class JoiningTest {
         .allSatisfy(l -> assertThat(l.run()).isCloseTo(17.5 + 14.4, within(1e-9)));
   }
 
+  /**
+   * A shed dormer of 2 in 12 with walls back to y = 100. There the top of its cheek, under the
+   * heel, is 170 + 40 ÷ 6 = 176.67; the main slope has come to 101.5 + 66.67 = 168.17. The gap of
+   * 8.5 closes at 8 − 2 in 12: 17 further up.
+   */
+  @Test
+  void cheeksThatStopShortOfTheSlopeAreToldHowFar() {
+    assertThat(Roof.solve(plan(Houses.gabled("main"), shedDormer(100))).problems())
+        .singleElement()
+        .satisfies(
+            p -> {
+              assertThat(p.where()).isEqualTo("d/2");
+              assertThat(p.message()).contains("1'-5\"");
+            });
+    assertThat(Roof.solve(plan(Houses.gabled("main"), shedDormer(117))).problems()).isEmpty();
+  }
+
+  /** The low roof meets the steep one in a level break at 101.5 + ⅔y = 174.5 + (y − 60) ÷ 6. */
+  @Test
+  void aShedDormerEndsInALevelBreak() {
+    RoofSurface roof = Roof.solve(plan(Houses.gabled("main"), shedDormer(117)));
+    RoofLine end = line(roof, "break:d/0+main/0");
+    assertThat(end.from().y()).isCloseTo(126, within(1e-9));
+    assertThat(end.from().z()).isCloseTo(185.5, within(1e-9));
+    assertThat(end.run()).isCloseTo(160 + 2 * 4, within(1e-9));
+  }
+
+  private static Part shedDormer(double back) {
+    return part(
+        "d",
+        170,
+        Ring.of(160, 60, 320, 60, 320, back, 160, back),
+        eave(2).withOverhang(8),
+        GABLE.withOverhang(4),
+        OPEN,
+        GABLE.withOverhang(4));
+  }
+
+  /** A wing a storey below the eave stops at the wall; nobody wants their fascias level. */
+  @Test
+  void aWingAStoreyLowerStopsAtTheWall() {
+    Part tall = Plans.hip("main", 210, 8, Ring.of(0, 0, 480, 0, 480, 336, 0, 336));
+    RoofSurface roof = Roof.solve(plan(tall, Houses.wing("wing", 97, 168, 312, 144, eave(8))));
+    assertThat(roof.problems()).isEmpty();
+    assertThat(roof.lines(LineKind.VALLEY)).isEmpty();
+    // From fascia to fascia: 144 of wall and 17.5 beyond each end, rising to the middle.
+    assertThat(roof.lines(LineKind.ABUTMENT).stream().mapToDouble(RoofLine::run).sum())
+        .isCloseTo(144 + 35, within(1e-6));
+  }
+
+  /** A wing in the middle of a gable end, lower than the rakes, stops at that wall too. */
+  @Test
+  void aWingOnAGableEndStopsUnderTheRakes() {
+    Part wing =
+        part(
+            "w",
+            97,
+            Ring.of(480, 100, 620, 100, 620, 236, 480, 236),
+            eave(8),
+            GABLE,
+            eave(8),
+            OPEN);
+    RoofSurface roof = Roof.solve(plan(Houses.gabled("main"), wing));
+    assertThat(roof.problems()).isEmpty();
+    assertThat(roof.lines(LineKind.ABUTMENT))
+        .hasSize(2)
+        .allSatisfy(l -> assertThat(l.from().x()).isCloseTo(480, within(1e-9)))
+        .allSatisfy(l -> assertThat(l.run()).isCloseTo(68 + 17.5, within(1e-9)));
+    // Its ridge shows up to the edge of the main roof's rake, 16 out.
+    RoofLine ridge = line(roof, "ridge:w/0+w/2");
+    assertThat(ridge.from().x()).isCloseTo(496, within(1e-9));
+  }
+
+  /**
+   * A wing on a wing: 8 in 12 on 8 in 12, so its ridge runs its own half width, 60, past the wall.
+   */
+  @Test
+  void aWingOnAWingRunsBackByItsHalfWidth() {
+    Part second =
+        part(
+            "w2",
+            97,
+            Ring.of(340, -200, 460, -200, 460, -80, 340, -80),
+            eave(8),
+            GABLE,
+            eave(8),
+            OPEN);
+    RoofSurface roof =
+        Roof.solve(
+            plan(Houses.gabled("main"), Houses.wing("w1", 97, 100, 340, 240, eave(8)), second));
+    assertThat(roof.problems()).isEmpty();
+    assertThat(line(roof, "ridge:w2/0+w2/2").from().x()).isCloseTo(340 - 60, within(1e-9));
+    assertThat(line(roof, "ridge:w1/1+w1/3").to().y()).isCloseTo(120, within(1e-9));
+  }
+
   /** The dormer's planes at 8 in 12 meet the main's 8 in 12 where 97 + ⅔y = 150 + ⅔d. */
   @Test
   void dormerRunsBackToTheMainSlope() {
