@@ -16,6 +16,7 @@ import longpoint.units.LengthUnit;
  * @param joins between parts
  * @param defaults for whatever a side leaves open
  * @param markup notes, dimensions and a picture beneath, which the roof has nothing to do with
+ * @param particulars for the title block of its sheets
  */
 public record Plan(
     LengthUnit unit,
@@ -24,6 +25,7 @@ public record Plan(
     List<Join> joins,
     Defaults defaults,
     Markup markup,
+    Particulars particulars,
     Extras extras) {
   public Plan {
     Objects.requireNonNull(unit);
@@ -32,6 +34,7 @@ public record Plan(
     joins = List.copyOf(joins);
     Objects.requireNonNull(defaults);
     Objects.requireNonNull(markup);
+    Objects.requireNonNull(particulars);
     Objects.requireNonNull(extras);
   }
 
@@ -43,7 +46,7 @@ public record Plan(
       List<Join> joins,
       Defaults defaults,
       Extras extras) {
-    this(unit, title, parts, joins, defaults, Markup.NONE, extras);
+    this(unit, title, parts, joins, defaults, Markup.NONE, Particulars.NONE, extras);
   }
 
   public static Plan empty(LengthUnit unit) {
@@ -85,33 +88,37 @@ public record Plan(
   }
 
   public Plan withUnit(LengthUnit unit) {
-    return new Plan(unit, title, parts, joins, defaults, markup, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
   }
 
   public Plan withTitle(String title) {
-    return new Plan(unit, title, parts, joins, defaults, markup, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
   }
 
   /** The plan with other parts; dimensions keep to the corners they hold on to. */
   public Plan withParts(List<Part> parts) {
     Markup followed = CornerTrace.follow(markup, this, parts);
-    return new Plan(unit, title, parts, joins, defaults, followed, extras);
+    return new Plan(unit, title, parts, joins, defaults, followed, particulars, extras);
   }
 
   public Plan withJoins(List<Join> joins) {
-    return new Plan(unit, title, parts, joins, defaults, markup, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
   }
 
   public Plan withDefaults(Defaults defaults) {
-    return new Plan(unit, title, parts, joins, defaults, markup, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
   }
 
   public Plan withMarkup(Markup markup) {
-    return new Plan(unit, title, parts, joins, defaults, markup, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
+  }
+
+  public Plan withParticulars(Particulars particulars) {
+    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
   }
 
   public Plan withExtras(Extras extras) {
-    return new Plan(unit, title, parts, joins, defaults, markup, extras);
+    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
   }
 
   /** The plan with the part of the same id replaced, or the part added if there is none. */
@@ -141,7 +148,7 @@ public record Plan(
     Markup followed =
         markup.withCorners(
             c -> Optional.of(new PlanDimension.Corner(name.apply(c.part()), c.corner())));
-    return new Plan(unit, title, renamed, joins, defaults, followed, extras)
+    return new Plan(unit, title, renamed, joins, defaults, followed, particulars, extras)
         .withJoins(
             joins.stream()
                 .map(

@@ -18,6 +18,7 @@ import longpoint.plan.InLine;
 import longpoint.plan.Join;
 import longpoint.plan.Markup;
 import longpoint.plan.Part;
+import longpoint.plan.Particulars;
 import longpoint.plan.Plan;
 import longpoint.units.EntryException;
 import longpoint.units.LengthUnit;
@@ -77,7 +78,14 @@ final class PlanReader {
     Optional<JsonValue> given = f.take("defaults");
     Defaults defaults = given.isEmpty() ? Defaults.of(unit) : defaults(given.get());
     Markup markup = new MarkupReader(notes).read(f);
-    return new Plan(unit, title, parts, joins, defaults, markup, f.rest(notes, "plan"));
+    Particulars particulars =
+        new Particulars(
+            f.text("site", ""),
+            f.text("drawnBy", ""),
+            f.text("date", ""),
+            f.optionalNumber("north"));
+    return new Plan(
+        unit, title, parts, joins, defaults, markup, particulars, f.rest(notes, "plan"));
   }
 
   private static void checkFormat(Fields f) throws PlanFileException {

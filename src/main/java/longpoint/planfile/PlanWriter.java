@@ -13,6 +13,7 @@ import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
+import longpoint.plan.Particulars;
 import longpoint.plan.Plan;
 import longpoint.units.Decimal;
 import longpoint.units.Slope;
@@ -33,11 +34,28 @@ final class PlanWriter {
     known.add(field("version", Integer.toString(PlanReader.VERSION)));
     known.add(field("unit", JsonText.quote(plan.unit().symbol())));
     known.add(field("title", JsonText.quote(plan.title())));
+    known.addAll(particulars(plan.particulars()));
     known.add(field("parts", list(plan.parts().stream().map(PlanWriter::part).toList(), "  ")));
     known.add(field("joins", list(plan.joins().stream().map(PlanWriter::join).toList(), "  ")));
     known.add(field("defaults", defaults(plan.defaults())));
     known.addAll(MarkupWriter.fields(plan.markup()));
     return block(fields(plan.extras(), known.toArray(String[]::new)), "") + "\n";
+  }
+
+  /** Only what is given. */
+  private static List<String> particulars(Particulars given) {
+    List<String> known = new ArrayList<>();
+    text(known, "site", given.site());
+    text(known, "drawnBy", given.drawnBy());
+    text(known, "date", given.date());
+    given.north().ifPresent(n -> known.add(field("north", number(n))));
+    return known;
+  }
+
+  private static void text(List<String> known, String key, String value) {
+    if (!value.isEmpty()) {
+      known.add(field(key, JsonText.quote(value)));
+    }
   }
 
   private static String part(Part part) {

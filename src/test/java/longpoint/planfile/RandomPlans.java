@@ -18,6 +18,7 @@ import longpoint.plan.FrameChoices;
 import longpoint.plan.InLine;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
+import longpoint.plan.Particulars;
 import longpoint.plan.Plan;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
@@ -57,7 +58,13 @@ final class RandomPlans {
     Defaults defaults =
         new Defaults(
             slope(r), number(r), number(r), number(r), number(r), number(r), number(r), extras(r));
-    return new Plan(unit, text(r), parts, joins, defaults, RandomMarkup.of(r), extras(r));
+    return new Plan(
+        unit, text(r), parts, joins, defaults, RandomMarkup.of(r), particulars(r), extras(r));
+  }
+
+  private static Particulars particulars(Random r) {
+    return new Particulars(
+        text(r), text(r), text(r), r.nextBoolean() ? Optional.empty() : Optional.of(number(r)));
   }
 
   private static Part part(Random r) {
