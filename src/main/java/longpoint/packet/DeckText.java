@@ -9,6 +9,7 @@ import longpoint.deck.PlaneDeck;
 import longpoint.deck.Stock;
 import longpoint.field.chalk.ChalkLine;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.sheets.RoofNames;
 import longpoint.units.FigureText;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;

@@ -10,6 +10,7 @@ import longpoint.pipeline.Design;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
+import longpoint.sheets.RoofNames;
 import longpoint.surface.LineFigures;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
@@ -31,7 +32,7 @@ public final class FiguresText {
   private FiguresText(Design design) {
     this.design = design;
     this.unit = design.plan().unit();
-    this.names = new RoofNames(design.surface());
+    this.names = new RoofNames(design.plan(), design.surface());
   }
 
   /** Text of several tables, ending in a line feed. */

@@ -12,6 +12,7 @@ import longpoint.framing.truss.RidgeBlocks;
 import longpoint.framing.truss.TapeMarks;
 import longpoint.framing.truss.TrussMark;
 import longpoint.framing.valley.ValleySet;
+import longpoint.sheets.RoofNames;
 import longpoint.units.FigureText;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;

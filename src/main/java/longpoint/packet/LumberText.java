@@ -8,6 +8,7 @@ import longpoint.field.lumber.EndCut;
 import longpoint.field.lumber.Lumber;
 import longpoint.field.lumber.Section;
 import longpoint.field.lumber.Use;
+import longpoint.sheets.RoofNames;
 import longpoint.units.FigureText;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;

@@ -21,13 +21,11 @@ import longpoint.pipeline.Design;
 import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
 import longpoint.planfile.SheetPlan;
-import longpoint.sheets.ChalkPages;
-import longpoint.sheets.CuttingPages;
-import longpoint.sheets.FrameSheet;
 import longpoint.sheets.ModelDrawing;
 import longpoint.sheets.Paper;
 import longpoint.sheets.PaperScale;
-import longpoint.sheets.PlanSheet;
+import longpoint.sheets.SheetSet;
+import longpoint.sheets.Solved;
 import longpoint.units.LengthUnit;
 
 /**
@@ -71,13 +69,11 @@ public final class Packet {
       throws IOException {
     Packet packet = new Packet(folder, name, told);
     Files.createDirectories(folder);
-    PlanSheet sheet = PlanSheet.of(design.plan(), design.surface(), paper);
-    FrameSheet frame = FrameSheet.of(design.plan(), design.surface(), design.framing(), paper);
-    List<Page> pages = pages(sheet, frame, design, paper);
-    packet.sheets(design.plan(), pages);
-    packet.handouts(design, pages);
-    packet.model(design, sheet);
-    packet.frame(design, frame.scale());
+    SheetSet set = sheets(design, paper);
+    packet.sheets(design.plan(), set.pages());
+    packet.handouts(design, set.pages());
+    packet.model(design, set.roofScale());
+    packet.frame(design, set.frameScale());
     packet.figures(design);
     packet.plan(design.plan());
     return List.copyOf(packet.files);
@@ -114,28 +110,28 @@ public final class Packet {
 
   /** Every sheet of a packet, in order, as it is printed and exported. */
   public static List<Page> pages(Design design, Paper paper) {
-    Plan plan = design.plan();
-    return pages(
-        PlanSheet.of(plan, design.surface(), paper),
-        FrameSheet.of(plan, design.surface(), design.framing(), paper),
-        design,
-        paper);
+    return sheets(design, paper).pages();
   }
 
-  private static List<Page> pages(PlanSheet sheet, FrameSheet frame, Design design, Paper paper) {
-    Plan plan = design.plan();
-    List<Page> pages = new ArrayList<>(sheet.pages());
-    pages.addAll(frame.pages());
-    pages.addAll(ChalkPages.of(plan, design.surface(), design.deck(), design.chalk(), paper));
-    pages.addAll(CuttingPages.of(plan, design.surface(), design.deck(), paper));
-    return List.copyOf(pages);
+  /** Every sheet, with the scales of its plans. */
+  private static SheetSet sheets(Design design, Paper paper) {
+    Solved solved =
+        new Solved(
+            design.plan(),
+            design.surface(),
+            design.framing(),
+            design.deck(),
+            design.chalk(),
+            design.takeOff(),
+            design.problems());
+    return SheetSet.of(solved, paper);
   }
 
   private void sheets(Plan plan, List<Page> pages) throws IOException {
     String carried = SheetPlan.element(plan);
     for (Page page : pages) {
       String number = page.number().toLowerCase(Locale.ROOT);
-      write("-" + baseName(number) + ".svg", out -> SvgWriter.write(page, carried, out));
+      write("-sheet-" + baseName(number) + ".svg", out -> SvgWriter.write(page, carried, out));
     }
   }
 
@@ -146,8 +142,8 @@ public final class Packet {
     write("-figures.csv", out -> CsvWriter.write(phone.tables(), out));
   }
 
-  private void model(Design design, PlanSheet sheet) throws IOException {
-    ModelDrawing model = ModelDrawing.of(design.plan(), design.surface(), sheet.scale());
+  private void model(Design design, PaperScale sheet) throws IOException {
+    ModelDrawing model = ModelDrawing.of(design.plan(), design.surface(), sheet);
     LengthUnit unit = design.plan().unit();
     double scale = model.scale().ratio();
     write("-plan.dxf", out -> DxfWriter.write(model.drawing(), unit, scale, out));

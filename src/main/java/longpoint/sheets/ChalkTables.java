@@ -102,13 +102,14 @@ final class ChalkTables {
   private static final double SQUARE = 0.01;
 
   /** How far each hip and valley cut runs over from course to course. */
-  static SheetTable differences(PlaneDeck deck, LengthUnit unit) {
+  static SheetTable differences(PlaneDeck deck, LengthUnit unit, RoofNames names) {
     List<List<String>> rows = new ArrayList<>();
     for (CutDifference d : deck.cutDifferences()) {
-      rows.add(List.of(d.line(), LengthText.of(d.per(), unit), FigureText.angle(d.angle())));
+      rows.add(
+          List.of(names.line(d.line()), LengthText.of(d.per(), unit), FigureText.angle(d.angle())));
     }
     return new SheetTable(
-        "Cut difference, one course to the next",
+        "Cut difference: how far a hip or valley cut runs over from one course to the next",
         List.of(
             new SheetTable.Column("Line", SheetTable.Kind.WORDS),
             new SheetTable.Column("Runs", SheetTable.Kind.FIGURE),

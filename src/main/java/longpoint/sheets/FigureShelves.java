@@ -28,22 +28,42 @@ final class FigureShelves {
     }
   }
 
-  /** The largest standard scale at which at least four of the largest fit; a lone one gets all. */
+  /** Scales below the first that are tried for the sake of fewer pages. */
+  private static final int SMALLER = 2;
+
+  /**
+   * The largest standard scale at which at least four of the largest fit; a lone one gets all. A
+   * scale or two less is taken where it spares a page.
+   */
   static Drawn fitted(LengthUnit unit, Bounds field, Function<Double, List<SheetFigure>> draw) {
-    Drawn last = null;
-    for (PaperScale scale : PaperScale.of(unit)) {
-      last = new Drawn(scale, draw.apply(scale.unitsPerMm(unit)));
-      double share = last.figures().size() == 1 ? 1 : WIDEST;
-      double tall = last.figures().size() == 1 ? 1 : TALLEST;
-      if (last.figures().stream()
-          .allMatch(
-              f ->
-                  f.widthMm() <= field.width() * share - GAP
-                      && f.heightMm() <= field.height() * tall - GAP)) {
-        return last;
+    List<PaperScale> scales = PaperScale.of(unit);
+    Drawn best = null;
+    int pages = 0;
+    int tried = 0;
+    for (PaperScale scale : scales) {
+      Drawn drawn = new Drawn(scale, draw.apply(scale.unitsPerMm(unit)));
+      if (best == null && fits(drawn, field)) {
+        best = drawn;
+        pages = pages(drawn.figures(), field).size();
+      } else if (best != null && pages(drawn.figures(), field).size() < pages) {
+        best = drawn;
+        pages = pages(drawn.figures(), field).size();
+      }
+      if (best != null && (pages == 1 || tried++ == SMALLER)) {
+        return best;
+      }
+      if (best == null && scale.equals(scales.get(scales.size() - 1))) {
+        return drawn;
       }
     }
-    return last;
+    return best;
+  }
+
+  private static boolean fits(Drawn drawn, Bounds field) {
+    boolean alone = drawn.figures().size() == 1;
+    double wide = alone ? field.width() : field.width() * WIDEST - GAP;
+    double tall = alone ? field.height() : field.height() * TALLEST - GAP;
+    return drawn.figures().stream().allMatch(f -> f.widthMm() <= wide && f.heightMm() <= tall);
   }
 
   /** The marks of each page. */

@@ -1,42 +1,76 @@
 package longpoint.sheets;
 
 import java.util.List;
+import longpoint.drawing.Drawing;
+import longpoint.drawing.Mark;
+import longpoint.drawing.Placement;
 import longpoint.drawing.Strokes;
 import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
 import longpoint.plan.Plan;
 import longpoint.surface.RoofSurface;
+import longpoint.units.LengthUnit;
 
 /**
  * A view at the largest standard scale at which it fits a field of paper, lettering and all.
  *
  * <p>A plan with very many walls needs more rows of dimensions the smaller it is drawn, and may fit
- * at no scale. Of the few largest scales at which walls and roof fit, the first that leaves nothing
- * off and lets strokes run through few figures is taken; else the one with fewest such faults, and
- * the sheet says how much is left off.
+ * at no scale. Of the few largest scales at which its lines fit, the first that leaves nothing off
+ * and lets strokes run through few figures is taken; else the one with fewest such faults, and the
+ * sheet says how much is left off.
+ *
+ * @param <V> kind of view
  */
-record FittedView(PlanView view, PaperScale scale) {
-  /**
-   * Scales tried from the first at which walls and roof fit; a fifth would be too small to read.
-   */
+record FittedView<V extends FittedView.View>(V view, PaperScale scale) {
+  /** What can be drawn at any scale, with lettering for that scale. */
+  interface View {
+    Drawing drawing();
+
+    double unitsPerMm();
+
+    /** Figures and labels that found no place. */
+    int leftOff();
+
+    /** Figures that stand where they are hard to read. */
+    int crossed();
+
+    /** How many figures there are that could be hard to read. */
+    int figures();
+  }
+
+  /** Draws a view with its lettering inside limits, in plan units. */
+  @FunctionalInterface
+  interface Painter<V> {
+    V at(double unitsPerMm, Bounds limit);
+  }
+
+  /** Scales tried from the first at which the lines fit; a fifth would be too small to read. */
   private static final int TRIED = 4;
 
-  /**
-   * Share of the dimensions that may have a stroke through them before a smaller scale is tried.
-   */
+  /** Share of the figures that may have a stroke through them before a smaller scale is tried. */
   private static final double CROSSED = 0.1;
 
+  /** The roof plan in a field of paper, millimetres. */
+  static FittedView<PlanView> of(Plan plan, RoofSurface surface, double widthMm, double heightMm) {
+    return of(
+        plan.unit(),
+        PlanView.solid(plan, surface),
+        widthMm,
+        heightMm,
+        (mm, limit) -> PlanView.within(plan, surface, mm, limit));
+  }
+
   /**
-   * @param widthMm of the field
-   * @param heightMm of the field
+   * @param solid box around the lines that do not depend on scale, in plan units
    */
-  static FittedView of(Plan plan, RoofSurface surface, double widthMm, double heightMm) {
-    Bounds solid = PlanView.solid(plan, surface);
+  static <V extends View> FittedView<V> of(
+      LengthUnit unit, Bounds solid, double widthMm, double heightMm, Painter<V> painter) {
     if (solid.isEmpty()) {
-      return at(PaperScale.usual(plan.unit()), plan, surface, widthMm, heightMm);
+      return at(PaperScale.usual(unit), unit, solid, widthMm, heightMm, painter);
     }
-    FittedView best = null;
-    for (PaperScale scale : scales(plan, solid, widthMm, heightMm)) {
-      FittedView view = at(scale, plan, surface, widthMm, heightMm);
+    FittedView<V> best = null;
+    for (PaperScale scale : scales(unit, solid, widthMm, heightMm)) {
+      FittedView<V> view = at(scale, unit, solid, widthMm, heightMm, painter);
       if (best == null || view.faults() < best.faults()) {
         best = view;
       }
@@ -49,7 +83,7 @@ record FittedView(PlanView view, PaperScale scale) {
 
   /** Nothing left off, and so few figures crossed that a smaller scale would read no better. */
   private boolean reads() {
-    return view.leftOff() == 0 && view.crossed() <= CROSSED * view.dimensions().size();
+    return view.leftOff() == 0 && view.crossed() <= CROSSED * view.figures();
   }
 
   /** What is left off, and what is hard to read. */
@@ -62,22 +96,35 @@ record FittedView(PlanView view, PaperScale scale) {
     return Strokes.of(view.drawing().marks(), view.unitsPerMm()).bounds();
   }
 
-  private static List<PaperScale> scales(Plan plan, Bounds solid, double widthMm, double heightMm) {
+  /** The drawing as a group in the middle of a field. */
+  Mark in(Bounds field, String name) {
+    double mmPerUnit = 1 / view.unitsPerMm();
+    Bounds box = bounds();
+    Point middle = box.isEmpty() ? new Point(0, 0) : box.middle();
+    Point origin = field.middle().minus(middle.times(mmPerUnit));
+    return new Mark.Group(name, new Placement(origin, mmPerUnit, 0), view.drawing().marks());
+  }
+
+  private static List<PaperScale> scales(
+      LengthUnit unit, Bounds solid, double widthMm, double heightMm) {
     List<PaperScale> fitting =
-        PaperScale.of(plan.unit()).stream()
-            .filter(s -> fits(solid, widthMm, heightMm, s.unitsPerMm(plan.unit())))
+        PaperScale.of(unit).stream()
+            .filter(s -> fits(solid, widthMm, heightMm, s.unitsPerMm(unit)))
             .limit(TRIED)
             .toList();
-    double ratio =
-        plan.unit().toMillimetres(Math.max(solid.width() / widthMm, solid.height() / heightMm));
+    double ratio = unit.toMillimetres(Math.max(solid.width() / widthMm, solid.height() / heightMm));
     return fitting.isEmpty() ? List.of(PaperScale.round(ratio)) : fitting;
   }
 
-  /** Lettering may stand in any window of the field's size that holds walls and roof. */
-  private static FittedView at(
-      PaperScale scale, Plan plan, RoofSurface surface, double widthMm, double heightMm) {
-    double unitsPerMm = scale.unitsPerMm(plan.unit());
-    Bounds solid = PlanView.solid(plan, surface);
+  /** Lettering may stand in any window of the field's size that holds the lines. */
+  private static <V extends View> FittedView<V> at(
+      PaperScale scale,
+      LengthUnit unit,
+      Bounds solid,
+      double widthMm,
+      double heightMm,
+      Painter<V> painter) {
+    double unitsPerMm = scale.unitsPerMm(unit);
     double width = widthMm * unitsPerMm;
     double height = heightMm * unitsPerMm;
     Bounds anywhere =
@@ -86,8 +133,7 @@ record FittedView(PlanView view, PaperScale scale) {
             solid.maxY() - height,
             solid.minX() + width,
             solid.minY() + height);
-    PlanView free = PlanView.within(plan, surface, unitsPerMm, anywhere);
-    FittedView fitted = new FittedView(free, scale);
+    FittedView<V> fitted = new FittedView<>(painter.at(unitsPerMm, anywhere), scale);
     if (fits(fitted.bounds(), widthMm, heightMm, unitsPerMm)) {
       return fitted;
     }
@@ -99,7 +145,7 @@ record FittedView(PlanView view, PaperScale scale) {
             solid.minY() - marginY,
             solid.maxX() + marginX,
             solid.maxY() + marginY);
-    return new FittedView(PlanView.within(plan, surface, unitsPerMm, centred), scale);
+    return new FittedView<>(painter.at(unitsPerMm, centred), scale);
   }
 
   private static boolean fits(Bounds box, double widthMm, double heightMm, double unitsPerMm) {

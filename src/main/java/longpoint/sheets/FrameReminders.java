@@ -5,20 +5,19 @@ import java.util.List;
 /** What can hurt the crew at each kind of work; common practice, and no more than a reminder. */
 final class FrameReminders {
   private static final String RESTRAINT =
-      "A truss falls over until it is held. Have the supplier's handling and bracing documents on"
-          + " site and brace as they say: the first truss to the ground or the wall, each next one"
-          + " as it is set, before the crane lets go.";
+      "A truss falls over until it is held: brace each one as it is set, before the crane lets go,"
+          + " as the supplier's handling and bracing documents say.";
 
   private static final String SUPPLIER =
       "The supplier's drawings rule on webs, plates, girders, hangers, nails and bearings. Never"
-          + " cut, drill or alter a truss without the supplier's word in writing.";
+          + " cut or alter a truss without the supplier's word in writing.";
 
   private static final String HEIGHT =
-      "Work at height: guard the edges and openings or tie off; keep loads off the frame until it"
-          + " is braced; keep clear of what is being lifted.";
+      "Work at height: guard edges and openings or tie off; no loads on the frame until it is"
+          + " braced; stand clear of what is being lifted.";
 
   private static final String LADDER =
-      "Lookouts carry whoever stands on the rake. Overhangs and fixings need the eye of whoever"
+      "Lookouts carry whoever stands on the rake: overhangs and fixings need the eye of whoever"
           + " designs the frame.";
 
   private static final String RAFTER =
@@ -28,6 +27,10 @@ final class FrameReminders {
   private static final String VALLEY =
       "The roof beneath carries the set: its trusses must be made and braced for it, and sheathed"
           + " first unless the supplier says otherwise.";
+
+  private static final String CHALK =
+      "Check the corner for square and two lines by tape before cutting. Measures lie on the deck,"
+          + " up the slope.";
 
   private FrameReminders() {}
 
@@ -49,5 +52,9 @@ final class FrameReminders {
 
   static List<String> rafters() {
     return List.of(RAFTER, HEIGHT);
+  }
+
+  static List<String> deck() {
+    return List.of(CHALK, HEIGHT);
   }
 }

@@ -42,7 +42,8 @@ final class LadderFigure {
   }
 
   /** One figure for all ladders whose figures print alike, in the order first met. */
-  static List<SheetFigure> all(Plan plan, List<Ladder> ladders, double unitsPerMm) {
+  static List<SheetFigure> all(
+      Plan plan, List<Ladder> ladders, RoofNames names, double unitsPerMm) {
     Map<List<SheetFigure.Line>, List<Ladder>> alike = new LinkedHashMap<>();
     for (Ladder l : ladders) {
       List<SheetFigure.Line> words = of(plan, l, unitsPerMm).caption();
@@ -51,17 +52,17 @@ final class LadderFigure {
     List<SheetFigure> figures = new ArrayList<>();
     alike.forEach(
         (words, same) -> {
-          String names =
+          String title =
               same.stream()
-                  .map(l -> l.side() + " " + l.rake().name().toLowerCase(Locale.ROOT))
-                  .collect(Collectors.joining(", "));
-          List<SheetFigure.Line> lines = new ArrayList<>(List.of(SheetFigure.Line.of(names)));
+                  .map(l -> names.wall(l.side()) + ", " + l.rake().name().toLowerCase(Locale.ROOT))
+                  .collect(Collectors.joining("; "));
+          List<SheetFigure.Line> lines = new ArrayList<>(List.of(SheetFigure.Line.of(title)));
           lines.addAll(words);
           LadderFigure figure = of(plan, same.get(0), unitsPerMm);
           figure.sticks();
           figure.figures();
           figures.add(
-              new SheetFigure("ladder " + names, unitsPerMm, figure.marks).captioned(lines));
+              new SheetFigure("ladder " + title, unitsPerMm, figure.marks).captioned(lines));
         });
     return figures;
   }
@@ -159,7 +160,7 @@ final class LadderFigure {
             "Fly rafter "
                 + length(ladder.rakeLength())
                 + ", plumb cut "
-                + FrameTables.saw(ladder.plumbCut())
+                + Cells.saw(ladder.plumbCut())
                 + " at both ends."));
     lines.add(
         line(ladder.lookouts().size() + " lookouts cut to " + length(ladder.lookoutLength())));

@@ -35,6 +35,10 @@ public final class Layers {
   public static final Layer NAMES = new Layer("A-ROOF-IDEN", "Names", Pen.solid(0.25), Ink.MAIN);
   public static final Layer DIMENSIONS =
       new Layer("A-ANNO-DIMS", "Dimensions", Pen.solid(0.18), Ink.MEASURE);
+  public static final Layer DIAGONAL =
+      new Layer("A-WALL-DIAG", "Diagonal to check", chain(0.18), Ink.QUIET);
+  public static final Layer CORNER =
+      new Layer("A-WALL-IDEN", "Numbers of corners", Pen.solid(0.18), Ink.MAIN);
   public static final Layer FRAME =
       new Layer("A-ANNO-TTLB", "Border and title block", Pen.solid(0.5), Ink.MAIN);
   public static final Layer RULES =

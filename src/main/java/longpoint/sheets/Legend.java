@@ -22,6 +22,7 @@ final class Legend {
       List.of(
           Layers.WALL,
           Layers.WALL_EXISTING,
+          Layers.DIAGONAL,
           Layers.EAVE,
           Layers.RAKE,
           Layers.RIDGE,
@@ -35,21 +36,24 @@ final class Legend {
 
   private final List<Layer> used;
 
-  Legend(PlanView view) {
-    Set<Layer> seen = new HashSet<>();
-    for (List<Mark> marks : List.of(view.walls(), view.roof(), view.labels())) {
-      for (Mark mark : marks) {
-        if (mark instanceof Mark.Path path) {
-          seen.add(path.layer());
-        }
-      }
-    }
-    used = EXPLAINED.stream().filter(seen::contains).toList();
+  private Legend(List<Layer> used) {
+    this.used = List.copyOf(used);
   }
 
   /** For layers that are known to occur, in the order given. */
-  Legend(List<Layer> used) {
-    this.used = List.copyOf(used);
+  static Legend of(List<Layer> used) {
+    return new Legend(used);
+  }
+
+  /** For the lines of a view. */
+  static Legend ofLines(List<Mark> marks) {
+    Set<Layer> seen = new HashSet<>();
+    for (Mark mark : marks) {
+      if (mark instanceof Mark.Path path) {
+        seen.add(path.layer());
+      }
+    }
+    return new Legend(EXPLAINED.stream().filter(seen::contains).toList());
   }
 
   double height() {

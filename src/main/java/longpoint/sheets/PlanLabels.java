@@ -70,6 +70,28 @@ final class PlanLabels {
     return marks;
   }
 
+  /** The letter of each plane, large where there is room. */
+  List<Mark> letters() {
+    Map<String, String> letters = PlaneMarks.of(surface);
+    List<Mark> marks = new ArrayList<>();
+    for (RoofPlane plane : surface.planes()) {
+      Optional<Region> ground =
+          plane.visible().stream().max(Comparator.comparingDouble(Region::area));
+      String letter = letters.get(plane.id());
+      ground.ifPresent(
+          g ->
+              marks.addAll(
+                  placed(
+                      g,
+                      List.of(
+                          m -> name(letter, Lettering.LARGE, m, plane.id()),
+                          m -> name(letter, Lettering.SMALL, m, plane.id())),
+                      Layers.NAMES,
+                      plane.id())));
+    }
+    return marks;
+  }
+
   List<Mark> slopes() {
     Map<String, String> letters = PlaneMarks.of(surface);
     List<Mark> marks = new ArrayList<>();

@@ -41,7 +41,8 @@ public record PlanView(
     List<Mark> labels,
     List<Mark> markup,
     int leftOff,
-    int crossed) {
+    int crossed)
+    implements FittedView.View {
   /** How far lettering may stand from walls and roof: this share of their size … */
   private static final double AROUND = 0.5;
 
@@ -124,7 +125,13 @@ public record PlanView(
     return Strokes.of(marks, 1).bounds().with(MarkupMarks.bounds(plan));
   }
 
+  @Override
+  public int figures() {
+    return dimensions.size();
+  }
+
   /** Everything, in the order it is painted: walls over the extension lines that leave them. */
+  @Override
   public Drawing drawing() {
     List<Mark> all = new ArrayList<>(tints);
     all.addAll(dimensions);

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longpoint.drawing.Anchor;
 import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
@@ -12,21 +13,26 @@ import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.units.LengthUnit;
 
-/**
- * Scale bar and arrow to plan north. The bar stays true when a copy is made smaller or larger. The
- * plan does not know true north: the arrow says which way the plan's own y axis runs.
- */
+/** Scale bar and north arrow. The bar stays true when a copy is made smaller or larger. */
 final class ScaleBar {
   private static final int FIELDS = 4;
   private static final double LONGEST = 60;
   private static final double THICK = 1.5;
 
+  /** Half the arrow's length. */
+  private static final double ARROW = 6;
+
   private ScaleBar() {}
 
-  /** A bar of four fields of round length, at most 60 mm long, from its lower left corner. */
-  static List<Mark> bar(Point corner, LengthUnit unit, PaperScale scale) {
+  /**
+   * A bar of four fields of round length from its lower left corner.
+   *
+   * @param longest it may be on paper, &gt; 0; never more than 60 mm are used
+   */
+  static List<Mark> bar(Point corner, LengthUnit unit, PaperScale scale, double longest) {
     double foot = unit == LengthUnit.INCH ? 12 : 1000;
-    double field = fieldLength(LONGEST / FIELDS * scale.unitsPerMm(unit) / foot);
+    double most = Math.min(LONGEST, longest);
+    double field = fieldLength(most / FIELDS * scale.unitsPerMm(unit) / foot);
     double mm = field * foot / scale.unitsPerMm(unit);
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < FIELDS; i++) {
@@ -54,17 +60,26 @@ final class ScaleBar {
     return marks;
   }
 
-  /** An arrow up the page around a middle point, with its word below. */
-  static List<Mark> north(Point middle) {
-    Point tip = middle.plus(new Point(0, 6));
-    Point tail = middle.minus(new Point(0, 4));
-    Ring half = new Ring(List.of(tip, middle.plus(new Point(-2.5, -2)), middle));
+  /**
+   * An arrow around a middle point with its word below: to north if the plan says where that is,
+   * else up the page to plan north.
+   *
+   * @param north degrees clockwise from up the page
+   */
+  static List<Mark> north(Point middle, Optional<Double> north) {
+    double radians = Math.toRadians(north.orElse(0.0));
+    Point up = new Point(StrictMath.sin(radians), StrictMath.cos(radians));
+    Point left = up.left();
+    Point tip = middle.plus(up.times(ARROW));
+    Point notch = middle.minus(up.times(ARROW / 3));
+    Point wide = left.times(ARROW / 2);
+    Point low = middle.minus(up.times(ARROW));
+    Ring half = new Ring(List.of(tip, low.plus(wide), notch));
     List<Mark> marks = new ArrayList<>();
-    marks.add(Mark.Path.line(tail, tip, Layers.SYMBOL, ""));
     marks.add(new Mark.Fill(new Region(half), Layers.SYMBOL, ""));
-    marks.add(Mark.Path.line(tip, middle.plus(new Point(2.5, -2)), Layers.SYMBOL, ""));
-    marks.add(Mark.Path.line(middle.plus(new Point(2.5, -2)), middle, Layers.SYMBOL, ""));
-    marks.add(text(tail.minus(new Point(0, 3.5)), "Plan north"));
+    marks.add(new Mark.Path(List.of(tip, low.minus(wide), notch), true, Layers.SYMBOL, ""));
+    String words = north.isPresent() ? "North" : "Plan north";
+    marks.add(text(middle.minus(new Point(0, ARROW + 5)), words));
     return marks;
   }
 

@@ -10,21 +10,15 @@ import longpoint.geometry.Point;
 /**
  * A table as marks on a page. Columns are as wide as what stands in them; where that is too much
  * for the page, words are cut short. A figure never is, since a piece of one would be read as
- * another: it stands whole, or three dots stand for it.
+ * another: it stands whole, or three dots stand for it. A fine rule under every fifth row leads the
+ * eye across.
  *
- * @param title above it
+ * @param title above it; what follows its first semicolon or colon is written small beneath
  * @param columns from the left
  * @param rows as many cells each as there are columns
+ * @param lettering height of the capitals in the rows, millimetres
  */
-record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
-  static final double ROW = 4.5;
-
-  /** Title and heads, with the room below them. */
-  static final double HEAD = 12;
-
-  /** Room below the last row. */
-  static final double FOOT = 5;
-
+record SheetTable(String title, List<Column> columns, List<List<String>> rows, double lettering) {
   private static final double PAD = 0.7;
 
   private static final double AFTER_MARK = 1.5;
@@ -33,6 +27,18 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
   private static final double BEFORE_FIGURE = 2.5;
 
   private static final String DOTS = "…";
+  private static final int RULED = 5;
+  private static final int NOTE_LINES = 3;
+  private static final double NOTE_LEAD = 1.6;
+
+  /** A note makes no table wider than this. */
+  private static final double NOTE_WIDTH = 90;
+
+  /** Words may be cut to this width where a table would have no place otherwise. */
+  private static final double SHORT_WORDS = 18;
+
+  /** From row to row, over the height of a capital. */
+  private static final double LEAD = 1.8;
 
   /** What stands in a column. */
   enum Kind {
@@ -56,22 +62,87 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
     }
   }
 
-  double height() {
-    return HEAD + rows.size() * ROW + FOOT;
+  SheetTable(String title, List<Column> columns, List<List<String>> rows) {
+    this(title, columns, rows, Lettering.SMALL);
   }
 
-  /** How many rows fit in a height, at least none. */
-  static int rowsIn(double height) {
-    return Math.max(0, (int) Math.floor((height - HEAD) / ROW));
+  /** The same in letters of another height. */
+  SheetTable lettered(double height) {
+    return new SheetTable(title, columns, rows, height);
+  }
+
+  private double row() {
+    return lettering * LEAD;
+  }
+
+  private double titleHeight() {
+    return lettering > Lettering.SMALL ? Lettering.LARGE : Lettering.MEDIUM;
+  }
+
+  private String name() {
+    return title.split("[;:] ", 2)[0];
+  }
+
+  private List<String> note(double width) {
+    String[] pieces = title.split("[;:] ", 2);
+    return pieces.length == 1
+        ? List.of()
+        : Lettering.wrapped(pieces[1], Lettering.SMALL, width, NOTE_LINES);
+  }
+
+  /** Title, note and heads, with the room below them. */
+  private double head(double width) {
+    return titleHeight() + 2 * lettering + 3.5 + note(width).size() * Lettering.SMALL * NOTE_LEAD;
+  }
+
+  private double foot() {
+    return 2 * lettering;
+  }
+
+  /**
+   * Height of the whole on paper.
+   *
+   * @param width it is given
+   */
+  double height(double width) {
+    return head(width) + rows.size() * row() + foot();
+  }
+
+  /** How many rows fit in a room, at least none. */
+  int rowsIn(double width, double height) {
+    return Math.max(0, (int) Math.floor((height - head(width)) / row()));
   }
 
   /** The rows from one on, under the same heads. */
   SheetTable from(int row) {
-    return new SheetTable(title + ", continued", columns, rows.subList(row, rows.size()));
+    String[] pieces = title.split("(?=[;:] )", 2);
+    String next = pieces[0].endsWith(", continued") ? title : pieces[0] + ", continued";
+    String full = next.equals(title) || pieces.length == 1 ? next : next + pieces[1];
+    return new SheetTable(full, columns, rows.subList(row, rows.size()), lettering);
   }
 
   SheetTable first(int count) {
-    return new SheetTable(title, columns, rows.subList(0, Math.min(count, rows.size())));
+    return new SheetTable(title, columns, rows.subList(0, Math.min(count, rows.size())), lettering);
+  }
+
+  /** The width in which nothing is cut short. */
+  double naturalWidth() {
+    double columns = natural().stream().mapToDouble(d -> d).sum();
+    String[] pieces = title.split("[;:] ", 2);
+    double note = pieces.length == 1 ? 0 : Lettering.width(pieces[1], Lettering.SMALL);
+    return Math.max(
+        Math.max(columns, Lettering.width(name(), titleHeight())), Math.min(note, NOTE_WIDTH));
+  }
+
+  /** The least width in which no figure is left out and of every word something stands. */
+  double leastWidth() {
+    List<Double> natural = natural();
+    double least = 0;
+    for (int i = 0; i < columns.size(); i++) {
+      boolean words = columns.get(i).kind() == Kind.WORDS;
+      least += words ? Math.min(SHORT_WORDS, natural.get(i)) : natural.get(i);
+    }
+    return least;
   }
 
   /**
@@ -80,20 +151,32 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
   List<Mark> marks(Point topLeft, double width) {
     List<Mark> marks = new ArrayList<>();
     List<Double> widths = widths(width);
-    double y = topLeft.y() - Lettering.MEDIUM;
-    marks.add(text(new Point(topLeft.x(), y), title, Lettering.MEDIUM, Anchor.START));
-    y -= 5;
+    double y = topLeft.y() - titleHeight();
+    String name = Lettering.fitted(name(), titleHeight(), width);
+    marks.add(text(new Point(topLeft.x(), y), name, titleHeight(), Anchor.START));
+    for (String line : note(width)) {
+      y -= Lettering.SMALL * NOTE_LEAD;
+      Point at = new Point(topLeft.x(), y);
+      marks.add(new Mark.Text(at, line, Lettering.SMALL, 0, Anchor.START, Layers.SMALL_PRINT, ""));
+    }
+    y -= 2 * lettering;
     row(marks, topLeft.x(), y, widths, columns.stream().map(Column::head).toList());
-    double rule = y - 1.5;
-    marks.add(
-        Mark.Path.line(
-            new Point(topLeft.x(), rule), new Point(topLeft.x() + width, rule), Layers.RULES, ""));
-    y = topLeft.y() - HEAD;
+    rule(marks, topLeft, y - 1.5, width);
+    y = topLeft.y() - head(width);
+    int count = 0;
     for (List<String> cells : rows) {
-      y -= ROW;
-      row(marks, topLeft.x(), y + 1, widths, cells);
+      y -= row();
+      row(marks, topLeft.x(), y + lettering * 0.4, widths, cells);
+      if (++count % RULED == 0 && count < rows.size()) {
+        rule(marks, topLeft, y, width);
+      }
     }
     return marks;
+  }
+
+  private static void rule(List<Mark> marks, Point left, double y, double width) {
+    marks.add(
+        Mark.Path.line(new Point(left.x(), y), new Point(left.x() + width, y), Layers.RULES, ""));
   }
 
   private void row(
@@ -104,17 +187,19 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
       String shown = shown(cells.get(i), columns.get(i).kind(), widths.get(i) - 2 * PAD);
       if (!shown.isEmpty()) {
         Point at = new Point(right ? x + widths.get(i) - PAD : x + PAD, y);
-        marks.add(text(at, shown, Lettering.SMALL, right ? Anchor.END : Anchor.START));
+        marks.add(text(at, shown, lettering, right ? Anchor.END : Anchor.START));
       }
       x += widths.get(i);
     }
   }
 
-  private static String shown(String cell, Kind kind, double room) {
+  private String shown(String cell, Kind kind, double room) {
+    // Rounding may make the room a hair less than the very text it was made for.
+    double enough = room + 1e-6;
     if (kind == Kind.WORDS) {
-      return Lettering.fitted(cell, Lettering.SMALL, room);
+      return Lettering.fitted(cell, lettering, enough);
     }
-    return Lettering.width(cell, Lettering.SMALL) <= room ? cell : DOTS;
+    return Lettering.width(cell, lettering) <= enough ? cell : DOTS;
   }
 
   private static double apart(Kind kind) {
@@ -125,23 +210,28 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows) {
     };
   }
 
+  private List<Double> natural() {
+    List<Double> natural = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      double widest = Lettering.width(columns.get(i).head(), lettering);
+      for (List<String> cells : rows) {
+        widest = Math.max(widest, Lettering.width(cells.get(i), lettering));
+      }
+      natural.add(widest + 2 * PAD + apart(columns.get(i).kind()));
+    }
+    return natural;
+  }
+
   /** Figures and marks get what they need, words the rest; what is over goes to the words too. */
   private List<Double> widths(double width) {
-    List<Double> natural = new ArrayList<>();
+    List<Double> natural = natural();
     double kept = 0;
     double words = 0;
     for (int i = 0; i < columns.size(); i++) {
-      double widest = Lettering.width(columns.get(i).head(), Lettering.SMALL);
-      for (List<String> cells : rows) {
-        widest = Math.max(widest, Lettering.width(cells.get(i), Lettering.SMALL));
-      }
-      Kind kind = columns.get(i).kind();
-      double room = widest + 2 * PAD + apart(kind);
-      natural.add(room);
-      if (kind == Kind.WORDS) {
-        words += room;
+      if (columns.get(i).kind() == Kind.WORDS) {
+        words += natural.get(i);
       } else {
-        kept += room;
+        kept += natural.get(i);
       }
     }
     double squeeze = Math.min(1, width / kept);

@@ -118,7 +118,7 @@ final class ValleyFigure {
   }
 
   private void truss(ValleyTruss t) {
-    String subject = FrameTables.valleyId(set, t);
+    String subject = ValleyTables.valleyId(set, t);
     add(
         Mark.Path.line(
             new Point(-t.left(), t.v()),

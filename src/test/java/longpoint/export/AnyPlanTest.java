@@ -18,8 +18,9 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.sheets.GableHouse;
 import longpoint.sheets.Paper;
-import longpoint.sheets.PlanSheet;
 import longpoint.sheets.PlanView;
+import longpoint.sheets.SheetSet;
+import longpoint.sheets.Solved;
 import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
 import longpoint.units.Slope;
@@ -43,7 +44,7 @@ class AnyPlanTest {
     Plan plan = plan(new Random(seed));
     RoofSurface surface = Roof.solve(plan);
     Paper paper = Paper.values()[seed % Paper.values().length];
-    PlanSheet sheet = PlanSheet.of(plan, surface, paper);
+    SheetSet sheet = SheetSet.of(Solved.roof(plan, surface), paper);
     for (Page page : sheet.pages()) {
       ByteArrayOutputStream svg = new ByteArrayOutputStream();
       SvgWriter.write(page, svg);
@@ -54,9 +55,9 @@ class AnyPlanTest {
     try (PDDocument read = Loader.loadPDF(pdf.toByteArray())) {
       assertThat(read.getNumberOfPages()).isEqualTo(sheet.pages().size());
     }
-    PlanView view = PlanView.of(plan, surface, sheet.scale().unitsPerMm(plan.unit()));
+    PlanView view = PlanView.of(plan, surface, sheet.roofScale().unitsPerMm(plan.unit()));
     ByteArrayOutputStream dxf = new ByteArrayOutputStream();
-    DxfWriter.write(view.drawing(), plan.unit(), sheet.scale().ratio(), dxf);
+    DxfWriter.write(view.drawing(), plan.unit(), sheet.roofScale().ratio(), dxf);
     DxfCheck.check(DxfFile.read(dxf.toByteArray()));
   }
 

@@ -20,7 +20,8 @@ import longpoint.geometry.Point;
 import longpoint.sheets.GableHouse;
 import longpoint.sheets.Layers;
 import longpoint.sheets.Paper;
-import longpoint.sheets.PlanSheet;
+import longpoint.sheets.SheetSet;
+import longpoint.sheets.Solved;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -60,7 +61,8 @@ class HtmlWriterTest {
   }
 
   private static PhonePage house() {
-    List<Page> once = PlanSheet.of(GableHouse.PLAN, GableHouse.SURFACE, Paper.A3).pages();
+    List<Page> once =
+        SheetSet.of(Solved.roof(GableHouse.PLAN, GableHouse.SURFACE), Paper.A3).pages();
     return page(Stream.concat(once.stream(), once.stream()).toList(), RAFTERS);
   }
 

@@ -24,7 +24,8 @@ import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.sheets.GableHouse;
 import longpoint.sheets.Paper;
-import longpoint.sheets.PlanSheet;
+import longpoint.sheets.SheetSet;
+import longpoint.sheets.Solved;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -253,7 +254,7 @@ class PdfWriterTest {
 
   @Test
   void sameSheetsSameBytes() throws IOException {
-    PlanSheet sheet = PlanSheet.of(GableHouse.PLAN, GableHouse.SURFACE, Paper.A3);
+    SheetSet sheet = SheetSet.of(Solved.roof(GableHouse.PLAN, GableHouse.SURFACE), Paper.A3);
     Page[] pages = sheet.pages().toArray(Page[]::new);
     assertThat(bytes("t", pages)).isEqualTo(bytes("t", pages));
   }

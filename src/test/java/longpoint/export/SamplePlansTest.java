@@ -15,8 +15,9 @@ import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
 import longpoint.sheets.Layers;
 import longpoint.sheets.Paper;
-import longpoint.sheets.PlanSheet;
 import longpoint.sheets.PlanView;
+import longpoint.sheets.SheetSet;
+import longpoint.sheets.Solved;
 import longpoint.surface.Roof;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofSurface;
@@ -40,13 +41,13 @@ class SamplePlansTest {
   private static void check(Path file) throws Exception {
     Plan plan = PlanFile.read(file).plan();
     RoofSurface surface = Roof.solve(plan);
-    PlanSheet sheet = PlanSheet.of(plan, surface, Paper.A3);
-    checkSvg(sheet.pages().get(0), plan, surface, sheet.scale().ratio());
-    double unitsPerMm = sheet.scale().unitsPerMm(plan.unit());
+    SheetSet sheet = SheetSet.of(Solved.roof(plan, surface), Paper.A3);
+    checkSvg(roofPlan(sheet), plan, surface, sheet.roofScale().ratio());
+    double unitsPerMm = sheet.roofScale().unitsPerMm(plan.unit());
     PlanView view = PlanView.of(plan, surface, unitsPerMm);
     assertThat(view.leftOff()).isZero();
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    DxfWriter.write(view.drawing(), plan.unit(), sheet.scale().ratio(), out);
+    DxfWriter.write(view.drawing(), plan.unit(), sheet.roofScale().ratio(), out);
     DxfFile dxf = DxfFile.read(out.toByteArray());
     DxfCheck.check(dxf);
     for (RoofLine line : surface.lines()) {
@@ -54,6 +55,13 @@ class SamplePlansTest {
       assertThat(at(item, 10).distance(line.from().plan())).isCloseTo(0, within(1e-6));
       assertThat(at(item, 11).distance(line.to().plan())).isCloseTo(0, within(1e-6));
     }
+  }
+
+  private static Page roofPlan(SheetSet sheets) {
+    return sheets.pages().stream()
+        .filter(p -> p.title().startsWith("Roof plan"))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Item entity(DxfFile dxf, RoofLine line) {

@@ -12,7 +12,6 @@ import longpoint.deck.DeckPlan;
 import longpoint.deck.PlaneDeck;
 import longpoint.drawing.Drawing;
 import longpoint.drawing.Mark;
-import longpoint.drawing.Page;
 import longpoint.drawing.Strokes;
 import longpoint.field.chalk.Chalk;
 import longpoint.field.chalk.ChalkSheet;
@@ -75,7 +74,9 @@ class ChalkViewTest {
   void leavesNothingOffThePages() {
     DeckPlan deck = HIP.lay();
     List<ChalkSheet> chalk = Chalk.sheets(deck, List.of(), List.of());
-    List<Page> pages = ChalkPages.of(HIP.plan(), HIP.surface(), deck, chalk, Paper.LETTER);
+    RoofNames names = new RoofNames(HIP.plan(), HIP.surface());
+    SheetBorder border = new SheetBorder(HIP.plan(), List.of(), Paper.LETTER);
+    List<Sheet> pages = ChalkSheets.of(HIP.plan(), deck, chalk, names, border);
     List<String> words = new ArrayList<>();
     pages.forEach(p -> texts(p.marks()).forEach(t -> words.add(t.text())));
     deck.planes().get(0).pieces().forEach(p -> assertThat(words).contains(p.cut()));
@@ -87,10 +88,12 @@ class ChalkViewTest {
   @Test
   void drawsEverySheetThatIsCut() {
     DeckPlan deck = HIP.lay();
-    List<Page> pages = CuttingPages.of(HIP.plan(), HIP.surface(), deck, Paper.LETTER);
+    RoofNames names = new RoofNames(HIP.plan(), HIP.surface());
+    SheetBorder border = new SheetBorder(HIP.plan(), List.of(), Paper.LETTER);
+    List<Sheet> pages = CuttingSheets.of(HIP.plan(), deck, names, border);
     List<String> words = new ArrayList<>();
     long outlines = 0;
-    for (Page page : pages) {
+    for (Sheet page : pages) {
       texts(page.marks()).forEach(t -> words.add(t.text()));
       for (Mark mark : page.marks()) {
         if (mark instanceof Mark.Group group) {

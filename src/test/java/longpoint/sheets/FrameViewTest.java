@@ -37,7 +37,7 @@ class FrameViewTest {
 
   @TestFactory
   Stream<DynamicTest> everyTrussHasItsLineAndItsMark() throws Exception {
-    return FrameSheetTest.plans().entrySet().stream()
+    return FrameSheetsTest.plans().entrySet().stream()
         .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> check(e.getValue())));
   }
 

@@ -2,7 +2,6 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import longpoint.deck.CutSheet;
@@ -11,64 +10,66 @@ import longpoint.deck.Stock;
 import longpoint.drawing.Anchor;
 import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
-import longpoint.drawing.Page;
 import longpoint.drawing.Placement;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.plan.Plan;
-import longpoint.surface.RoofSurface;
 import longpoint.units.LengthText;
 
 /**
  * Cutting diagrams: every sheet that is cut, with the pieces that come out of it by plane letter
  * and number, the same as on the chalk sheets. Sheets that stay whole are counted, not drawn. A
- * piece marked ↻ lies end for end from how it goes on the roof; no piece is flipped over.
+ * piece marked * lies end for end from how it goes on the roof; no piece is flipped over.
  */
-public final class CuttingPages {
-  private static final double MARGIN = 12;
-  private static final double HEAD = 22;
+final class CuttingSheets {
+  private static final String MEASURES = "Sheets lie face up; no piece is flipped over.";
+
+  private static final double HEAD = 12;
   private static final double GUTTER = 8;
-  private static final int ACROSS = 3;
+
+  /** A sheet is drawn at least this long, to be read. */
+  private static final double LEAST = 72;
 
   /** Room for the caption over a diagram. */
   private static final double CAPTION = 5;
 
   private final Plan plan;
-  private final Paper paper;
-  private final Map<String, String> letters;
-  private final List<Page> pages = new ArrayList<>();
+  private final RoofNames names;
+  private final SheetBorder border;
+  private final List<Sheet> sheets = new ArrayList<>();
   private List<Mark> marks = new ArrayList<>();
 
-  private CuttingPages(Plan plan, RoofSurface surface, Paper paper) {
+  private CuttingSheets(Plan plan, RoofNames names, SheetBorder border) {
     this.plan = plan;
-    this.paper = paper;
-    this.letters = PlaneMarks.of(surface);
+    this.names = names;
+    this.border = border;
   }
 
-  /** Pages kind by kind, sheets in their order. */
-  public static List<Page> of(Plan plan, RoofSurface surface, DeckPlan deck, Paper paper) {
-    CuttingPages pages = new CuttingPages(plan, surface, paper);
-    deck.stock().forEach(pages::stock);
-    return List.copyOf(pages.pages);
+  /** Kind by kind, sheets in their order. */
+  static List<Sheet> of(Plan plan, DeckPlan deck, RoofNames names, SheetBorder border) {
+    CuttingSheets sheets = new CuttingSheets(plan, names, border);
+    deck.stock().forEach(sheets::stock);
+    return List.copyOf(sheets.sheets);
   }
 
   private void stock(Stock stock) {
     List<CutSheet> cut = stock.sheets().stream().filter(s -> !whole(s, stock)).toList();
-    double scale =
-        (paper.widthMm() - 2 * MARGIN - (ACROSS - 1) * GUTTER) / ACROSS / stock.panel().length();
+    Bounds field = border.field(List.of());
+    int across = Math.max(1, (int) ((field.width() + GUTTER) / (LEAST + GUTTER)));
+    double scale = (field.width() - (across - 1) * GUTTER) / across / stock.panel().length();
     double step = CAPTION + stock.panel().width() * scale + GUTTER;
-    int down = Math.max(1, (int) ((paper.heightMm() - 2 * MARGIN - HEAD) / step));
-    int each = ACROSS * down;
+    int down = Math.max(1, (int) ((field.height() - HEAD + GUTTER) / step));
+    int each = across * down;
     for (int first = 0; first == 0 || first < cut.size(); first += each) {
       marks = new ArrayList<>();
-      head(stock, stock.bought() - cut.size());
+      head(stock, stock.bought() - cut.size(), field);
       for (int i = first; i < Math.min(cut.size(), first + each); i++) {
         int place = i - first;
-        double x = MARGIN + place % ACROSS * (stock.panel().length() * scale + GUTTER);
-        double top = paper.heightMm() - MARGIN - HEAD - place / ACROSS * step;
+        double x = field.minX() + place % across * (stock.panel().length() * scale + GUTTER);
+        double top = field.maxY() - HEAD - place / across * step;
         diagram(cut.get(i), stock, new Point(x, top), scale);
       }
-      page();
+      sheets.add(Sheet.tables("Sheets to cut", MEASURES, List.of(), marks));
     }
   }
 
@@ -77,10 +78,7 @@ public final class CuttingPages {
     return sheet.pieces().size() == 1 && spare <= stock.panel().sliver() * stock.panel().width();
   }
 
-  private void head(Stock stock, int whole) {
-    double top = paper.heightMm() - MARGIN;
-    String job = plan.title().isBlank() ? "Untitled" : plan.title();
-    text(new Point(MARGIN, top - Lettering.LARGE), job, Lettering.LARGE);
+  private void head(Stock stock, int whole, Bounds field) {
     // Thickness to the exact figure: 15/32 in is not a half.
     String kind =
         LengthText.exact(stock.panel().thickness(), plan.unit())
@@ -88,16 +86,16 @@ public final class CuttingPages {
             + length(stock.panel().width())
             + " × "
             + length(stock.panel().length());
-    text(new Point(MARGIN, top - 11), "Sheets to cut, " + kind, Lettering.MEDIUM);
+    Point at = new Point(field.minX(), field.maxY() - Lettering.MEDIUM);
+    text(at, "Sheets to cut, " + kind, Lettering.MEDIUM);
     text(
-        new Point(MARGIN, top - 16),
+        at.minus(new Point(0, 5)),
         stock.bought()
             + " sheets to buy, "
             + whole
-            + " of them stay whole; no cutting of these"
-            + " courses takes fewer than "
+            + " of them stay whole; no cutting of these courses takes fewer than "
             + stock.lowerBound()
-            + ". ↻ turned end for end.",
+            + ".  * turned end for end.",
         Lettering.SMALL);
   }
 
@@ -132,9 +130,7 @@ public final class CuttingPages {
     int colon = piece.piece().lastIndexOf(':');
     String plane = piece.piece().substring(0, colon);
     String name =
-        letters.getOrDefault(plane, plane)
-            + piece.piece().substring(colon + 1)
-            + (piece.turned() ? " ↻" : "");
+        names.plane(plane) + piece.piece().substring(colon + 1) + (piece.turned() ? "*" : "");
     Bounds box = piece.outline().shell().bounds();
     boolean fits =
         Lettering.width(name, Lettering.SMALL) * unitsPerMm <= box.width() / 2
@@ -155,19 +151,5 @@ public final class CuttingPages {
 
   private void text(Point at, String text, double height) {
     marks.add(new Mark.Text(at, text, height, 0, Anchor.START, Layers.TEXT, ""));
-  }
-
-  private void page() {
-    String number = "D-" + (pages.size() + 1);
-    marks.add(
-        new Mark.Text(
-            new Point(paper.widthMm() - MARGIN, paper.heightMm() - MARGIN - Lettering.LARGE),
-            number,
-            Lettering.LARGE,
-            0,
-            Anchor.END,
-            Layers.TEXT,
-            ""));
-    pages.add(new Page(number, "Sheets to cut", paper.widthMm(), paper.heightMm(), marks));
   }
 }

@@ -6,11 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import longpoint.drawing.Box;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Page;
 import longpoint.drawing.Strokes;
-import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -21,34 +19,33 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-class PlanSheetTest {
+class RoofSheetsTest {
+  private static RoofSheets sheets(Plan plan, RoofSurface surface, Paper paper) {
+    return RoofSheets.of(plan, surface, new SheetBorder(plan, List.of(), paper));
+  }
+
+  private static List<Page> pages(Plan plan, RoofSurface surface, Paper paper) {
+    return SheetSet.of(Solved.roof(plan, surface), paper).pages();
+  }
+
+  /** Tables run on until every plane has its row, and no cell is cut short. */
   @TestFactory
-  Stream<DynamicTest> everyPlanOnEveryPaper() {
+  Stream<DynamicTest> tablesAreWhole() {
     List<DynamicTest> tests = new ArrayList<>();
     for (Map.Entry<String, Plan> entry : DrawnPlans.all().entrySet()) {
       for (Paper paper : Paper.values()) {
         tests.add(
             DynamicTest.dynamicTest(
-                entry.getKey() + " on " + paper.title(), () -> check(entry.getValue(), paper)));
+                entry.getKey() + " on " + paper.title(), () -> whole(entry.getValue(), paper)));
       }
     }
     return tests.stream();
   }
 
-  private static void check(Plan plan, Paper paper) {
+  private static void whole(Plan plan, Paper paper) {
     RoofSurface surface = Roof.solve(plan);
-    PlanSheet sheet = PlanSheet.of(plan, surface, paper);
-    for (Page page : sheet.pages()) {
-      checkLettering(page);
-      checkInsideTheBorder(page);
-      String words = words(page);
-      assertThat(words).contains("not engineering", "supplier's documents", "local code");
-      assertThat(words).contains("Scale ", page.number());
-    }
-    // Heights of ISO 3098-1 (from memory); 2.5 mm is its smallest usual height.
-    assertThat(texts(sheet).map(Mark.Text::heightMm).distinct()).isSubsetOf(2.5, 3.5, 5.0);
-    // Tables run on until every plane has its row, and no cell is cut short.
-    assertThat(tableWords(sheet)).containsAll(PlaneMarks.of(surface).values());
+    RoofSheets sheets = sheets(plan, surface, paper);
+    assertThat(tableWords(sheets)).containsAll(PlaneMarks.of(surface).values());
     for (SheetTable table :
         List.of(
             RoofTables.lines(plan, surface),
@@ -58,22 +55,14 @@ class PlanSheetTest {
         List<String> figures = new ArrayList<>(row);
         figures.removeIf(
             c -> c.isEmpty() || plan.parts().stream().anyMatch(p -> p.name().equals(c)));
-        assertThat(tableWords(sheet)).containsAll(figures);
+        assertThat(tableWords(sheets)).containsAll(figures);
       }
     }
   }
 
-  static void checkInsideTheBorder(Page page) {
-    Bounds box = Strokes.of(page.marks(), 1).bounds();
-    assertThat(box.minX()).isGreaterThanOrEqualTo(10 - 1e-9);
-    assertThat(box.minY()).isGreaterThanOrEqualTo(10 - 1e-9);
-    assertThat(box.maxX()).isLessThanOrEqualTo(page.widthMm() - 10 + 1e-9);
-    assertThat(box.maxY()).isLessThanOrEqualTo(page.heightMm() - 10 + 1e-9);
-  }
-
-  /** Words that stand on the page itself, not on the view. */
-  private static List<String> tableWords(PlanSheet sheet) {
-    return sheet.pages().stream()
+  /** Words that stand on the sheet itself, not on the view. */
+  private static List<String> tableWords(RoofSheets sheets) {
+    return sheets.sheets().stream()
         .flatMap(p -> p.marks().stream())
         .filter(m -> m instanceof Mark.Text)
         .map(m -> ((Mark.Text) m).text())
@@ -82,11 +71,13 @@ class PlanSheetTest {
 
   @Test
   void theScaleIsTheLargestThatFits() {
-    // 504 in of roof and 20 mm of dimensions in a field of 177 mm: 1:64 needs 200 mm, 1:96 133 mm.
-    PlanSheet letter = PlanSheet.of(GableHouse.PLAN, GableHouse.SURFACE, Paper.LETTER);
+    // 504 in of roof and 17 mm of dimensions in a field 181.4 mm wide and 160.9 high: 1:64 needs
+    // 217 mm, 1:96 needs 151.
+    RoofSheets letter = sheets(GableHouse.PLAN, GableHouse.SURFACE, Paper.LETTER);
     assertThat(letter.scale().ratio()).isEqualTo(96);
     assertThat(letter.scale().title()).startsWith("1/8\" = 1'-0\"");
-    assertThat(PlanSheet.of(GableHouse.PLAN, GableHouse.SURFACE, Paper.TABLOID).scale().ratio())
+    // 371 in and 17 mm in 224.4 mm of height: 1:48 needs 213.
+    assertThat(sheets(GableHouse.PLAN, GableHouse.SURFACE, Paper.TABLOID).scale().ratio())
         .isEqualTo(48);
   }
 
@@ -132,9 +123,9 @@ class PlanSheetTest {
   @Test
   void whatIsLeftOffIsSaid() {
     Plan plan = DrawnPlans.all().get("bays");
-    FittedView fitted = FittedView.of(plan, Roof.solve(plan), 173, 170);
+    FittedView<PlanView> fitted = FittedView.of(plan, Roof.solve(plan), 173, 170);
     assertThat(fitted.view().leftOff()).isPositive();
-    String words = words(PlanSheet.of(plan, Roof.solve(plan), Paper.LETTER).pages().get(0));
+    String words = allWords(pages(plan, Roof.solve(plan), Paper.LETTER));
     assertThat(words).contains("no room on this paper");
   }
 
@@ -143,23 +134,24 @@ class PlanSheetTest {
     RoofSurface broken =
         new RoofSurface(
             List.of(), List.of(), List.of(Problem.error("main", "House crosses itself.", "")));
-    PlanSheet sheet = PlanSheet.of(GableHouse.PLAN, broken, Paper.A4);
-    assertThat(words(sheet.pages().get(0))).contains("Incomplete", "House crosses itself.");
+    for (Page page : pages(GableHouse.PLAN, broken, Paper.A4)) {
+      assertThat(SheetLaws.words(page)).contains("Incomplete", "House crosses itself.");
+      SheetLaws.check(page);
+    }
   }
 
   @Test
   void aHostileTitleStaysInItsBlock() {
     Plan plan = GableHouse.PLAN.withTitle("Wwww<&>\u0000\n%s ".repeat(200) + "m".repeat(3000));
     for (Paper paper : Paper.values()) {
-      PlanSheet sheet = PlanSheet.of(plan, GableHouse.SURFACE, paper);
-      checkLettering(sheet.pages().get(0));
+      pages(plan, GableHouse.SURFACE, paper).forEach(SheetLaws::check);
     }
   }
 
   @Test
   void theScaleBarIsTrue() {
     PaperScale scale = PaperScale.usual(LengthUnit.INCH);
-    List<Mark> bar = ScaleBar.bar(new Point(0, 0), LengthUnit.INCH, scale);
+    List<Mark> bar = ScaleBar.bar(new Point(0, 0), LengthUnit.INCH, scale, 60);
     // Four fields of 2 ft at 1:48: 96 in of building on 2 in of paper.
     assertThat(texts(bar).map(Mark.Text::text)).containsExactly("0", "4", "8 ft");
     List<Mark.Text> ends = texts(bar).toList();
@@ -181,33 +173,14 @@ class PlanSheetTest {
                               List.of(),
                               p.edges()))
                   .toList());
-      PlanSheet sheet = PlanSheet.of(plan, Roof.solve(plan), Paper.A3);
-      assertThat(sheet.pages()).isNotEmpty();
-      checkLettering(sheet.pages().get(0));
+      pages(plan, Roof.solve(plan), Paper.A3).forEach(SheetLaws::check);
     }
   }
 
-  static void checkLettering(Page page) {
-    List<Strokes.Label> labels = Strokes.of(page.marks(), 1).labels();
-    for (int i = 0; i < labels.size(); i++) {
-      for (int j = i + 1; j < labels.size(); j++) {
-        Box a = labels.get(i).box();
-        Box b = labels.get(j).box();
-        assertThat(a.overlaps(b))
-            .as("%s / %s", labels.get(i).mark(), labels.get(j).mark())
-            .isFalse();
-      }
-    }
-  }
-
-  static String words(Page page) {
+  private static String allWords(List<Page> pages) {
     StringBuilder all = new StringBuilder();
-    texts(page.marks()).forEach(t -> all.append(t.text()).append(' '));
+    pages.forEach(p -> all.append(SheetLaws.words(p)).append(' '));
     return all.toString();
-  }
-
-  private static Stream<Mark.Text> texts(PlanSheet sheet) {
-    return sheet.pages().stream().flatMap(p -> texts(p.marks()));
   }
 
   private static Stream<Mark.Text> texts(List<Mark> marks) {

@@ -1,0 +1,95 @@
+package longpoint.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longpoint.deck.DeckPlan;
+import longpoint.deck.PlaneDeck;
+import longpoint.drawing.Mark;
+import longpoint.drawing.Placement;
+import longpoint.field.chalk.ChalkSheet;
+import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
+import longpoint.plan.Plan;
+
+/**
+ * Sheets for the crew on the roof, one for each plane: the plane laid flat with its pieces and
+ * chalk lines, and beneath it the tables. Tables that do not fit run on over further sheets;
+ * nothing is left off.
+ */
+final class ChalkSheets {
+  private static final String MEASURES =
+      "Of the deck laid flat: true lengths on the sheathing. The eave is at the foot.";
+
+  /** Share of the free height the drawing may take. */
+  private static final double DRAWING = 0.55;
+
+  /** Room kept beside the drawing for running figures, and beneath it, millimetres. */
+  private static final double BESIDE = 32;
+
+  private static final double BENEATH = 6;
+
+  private final Plan plan;
+  private final RoofNames names;
+  private final SheetBorder border;
+  private final List<Sheet> sheets = new ArrayList<>();
+
+  private ChalkSheets(Plan plan, RoofNames names, SheetBorder border) {
+    this.plan = plan;
+    this.names = names;
+    this.border = border;
+  }
+
+  /** In the order of the planes. */
+  static List<Sheet> of(
+      Plan plan, DeckPlan deck, List<ChalkSheet> chalk, RoofNames names, SheetBorder border) {
+    ChalkSheets sheets = new ChalkSheets(plan, names, border);
+    for (PlaneDeck plane : deck.planes()) {
+      Optional<ChalkSheet> lines =
+          chalk.stream().filter(c -> c.plane().equals(plane.plane())).findFirst();
+      if (lines.isPresent() || !plane.pieces().isEmpty()) {
+        sheets.plane(plane, lines);
+      }
+    }
+    return List.copyOf(sheets.sheets);
+  }
+
+  private void plane(PlaneDeck deck, Optional<ChalkSheet> chalk) {
+    String title = "Plane " + names.planes(deck.planes()).replace(" ", " and ");
+    List<String> reminders = FrameReminders.deck();
+    Bounds field = border.field(reminders);
+    Bounds ground = ChalkView.ground(deck);
+    double width = field.width() - 2 * BESIDE;
+    PaperScale scale = scale(ground, width, field.height() * DRAWING);
+    double mm = scale.unitsPerMm(plan.unit());
+    ChalkView view = ChalkView.of(deck, chalk, plan.unit(), mm);
+    double height = ground.height() / mm;
+    Point middle = new Point(field.middle().x(), field.maxY() - height / 2);
+    Point origin = middle.minus(ground.middle().times(1 / mm));
+    List<Mark> marks = new ArrayList<>();
+    marks.add(new Mark.Group("plane", new Placement(origin, 1 / mm, 0), view.marks()));
+    Bounds below =
+        new Bounds(field.minX(), field.minY(), field.maxX(), field.maxY() - height - BENEATH);
+    List<SheetTable> tables = new ArrayList<>();
+    chalk.ifPresent(c -> tables.add(ChalkTables.lines(c, plan.unit())));
+    tables.add(ChalkTables.pieces(deck, plan.unit()));
+    tables.add(ChalkTables.differences(deck, plan.unit(), names));
+    List<List<Mark>> pages = TableFlow.pages(tables, below, field);
+    marks.addAll(pages.get(0));
+    sheets.add(Sheet.figures(title + ": chalk and sheets", scale, MEASURES, reminders, marks));
+    pages
+        .subList(1, pages.size())
+        .forEach(m -> sheets.add(Sheet.tables(title + ": tables", MEASURES, reminders, m)));
+  }
+
+  private PaperScale scale(Bounds ground, double width, double height) {
+    for (PaperScale scale : PaperScale.of(plan.unit())) {
+      double mm = scale.unitsPerMm(plan.unit());
+      if (ground.width() <= width * mm && ground.height() <= height * mm) {
+        return scale;
+      }
+    }
+    double most = Math.max(ground.width() / width, ground.height() / height);
+    return PaperScale.round(plan.unit().toMillimetres(most));
+  }
+}

@@ -1,0 +1,162 @@
+package longpoint.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import longpoint.drawing.Anchor;
+import longpoint.drawing.Lettering;
+import longpoint.drawing.Mark;
+import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
+import longpoint.plan.Particulars;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import longpoint.sheets.SheetTable.Column;
+import longpoint.sheets.SheetTable.Kind;
+
+/**
+ * What lies on top of the stack: job, key plan with the letters of the planes, legend, sheet list,
+ * cautions, and what to check before anything is cut or set.
+ */
+final class CoverSheets {
+  /** Order matters: what can hurt somebody comes first. */
+  private static final List<String> CAUTIONS =
+      List.of(
+          "Roof work is work at height: fall protection, temporary restraint of trusses as they are"
+              + " set, and lifting under a qualified rigger come before any figure here.",
+          "An aid to layout and carpentry, not engineering: it sizes no member and no connection.",
+          "The truss supplier's drawings and installation documents rule. Local code, the inspector"
+              + " and licensed practice decide what may be built.",
+          "No truss is cut, drilled or altered without the supplier's word in writing.");
+
+  /** Common practice. */
+  private static final List<String> CHECKS =
+      List.of(
+          "Print: lay a rule on the scale bar. Never scale a drawing for a figure that is given.",
+          "Walls: sides and diagonals with the tape against the wall plan; plates straight, level"
+              + " and at their height.",
+          "Trusses as they come: number, span, slopes, heel, overhang and height against the"
+              + " schedule, and the schedule against the supplier's drawings.",
+          "The first truss in its place: heel, tail and ridge height before the next is set.",
+          "Each chalk sheet: the corner for square, then two of its lines by tape.",
+          "The first piece of every kind: try it before the rest are cut.");
+
+  /** Share of the width for the sheet list, and its least width. */
+  private static final double LIST_SHARE = 0.32;
+
+  private static final double NARROWEST_LIST = 78;
+  private static final double LEGEND = 52;
+  private static final double GAP = 6;
+
+  private final Solved solved;
+  private final SheetBorder border;
+
+  private CoverSheets(Solved solved, SheetBorder border) {
+    this.solved = solved;
+    this.border = border;
+  }
+
+  /**
+   * @param sheets that follow
+   * @param before how many sheets the cover takes
+   */
+  static List<Sheet> of(Solved solved, List<Sheet> sheets, int before, SheetBorder border) {
+    return new CoverSheets(solved, border).sheets(sheets, before);
+  }
+
+  private List<Sheet> sheets(List<Sheet> sheets, int before) {
+    Bounds field = border.field(List.of());
+    double wide = Math.max(NARROWEST_LIST, field.width() * LIST_SHARE);
+    Bounds right = new Bounds(field.maxX() - wide, field.minY(), field.maxX(), field.maxY());
+    Bounds left = new Bounds(field.minX(), field.minY(), right.minX() - GAP, field.maxY());
+    List<SheetTable> tables = new ArrayList<>(List.of(list(sheets, before), problems(wide)));
+    List<List<Mark>> pages = TableFlow.pages(tables, right, field);
+    List<Mark> marks = new ArrayList<>(pages.get(0));
+    PaperScale scale = left(marks, left);
+    List<Sheet> cover = new ArrayList<>();
+    cover.add(Sheet.plan("Cover", scale, "Start here.", 0, List.of(), marks));
+    for (List<Mark> more : pages.subList(1, pages.size())) {
+      cover.add(Sheet.tables("Cover, continued", "", List.of(), more));
+    }
+    return cover;
+  }
+
+  /** Title, key plan and legend, and the words beneath. */
+  private PaperScale left(List<Mark> marks, Bounds left) {
+    double y = heading(marks, left);
+    double column = (left.width() - GAP) / 2;
+    Paragraphs cautions = new Paragraphs("Cautions", CAUTIONS, column, Layers.TEXT);
+    Paragraphs checks = new Paragraphs("Check before building", CHECKS, column, Layers.TEXT);
+    double words = Math.max(cautions.height(), checks.height());
+    double foot = left.minY() + words;
+    marks.addAll(cautions.marks(new Point(left.minX(), foot)));
+    marks.addAll(checks.marks(new Point(left.minX() + column + GAP, foot)));
+    Bounds picture = new Bounds(left.minX(), foot + GAP, left.maxX() - LEGEND - GAP, y - GAP);
+    Plan plan = solved.plan();
+    FittedView<KeyPlan> key = KeyPlan.of(plan, solved.surface(), picture.width(), picture.height());
+    marks.add(key.in(picture, "key-plan"));
+    Legend legend = Legend.ofLines(key.view().drawing().marks());
+    marks.addAll(legend.marks(new Point(left.maxX() - LEGEND, y - GAP)));
+    return key.scale();
+  }
+
+  /** Where the heading ends. */
+  private double heading(List<Mark> marks, Bounds left) {
+    Particulars given = solved.plan().particulars();
+    String title = solved.plan().title().isBlank() ? "Untitled" : solved.plan().title();
+    double y = left.maxY();
+    for (String line : Lettering.wrapped(title, Lettering.LARGE, left.width(), 2)) {
+      y -= Lettering.LARGE * 1.4;
+      marks.add(text(left.minX(), y, line, Lettering.LARGE));
+    }
+    List<String> under =
+        Stream.of(given.site().strip(), given.drawnBy().strip(), given.date().strip())
+            .filter(s -> !s.isEmpty())
+            .toList();
+    if (!under.isEmpty()) {
+      y -= Lettering.MEDIUM * 1.7;
+      String line = Lettering.fitted(String.join(",  ", under), Lettering.MEDIUM, left.width());
+      marks.add(text(left.minX(), y, line, Lettering.MEDIUM));
+    }
+    return y - 1.5;
+  }
+
+  private static SheetTable list(List<Sheet> sheets, int before) {
+    int of = sheets.size() + before;
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of(range(1, before, of), "Cover"));
+    int first = 0;
+    while (first < sheets.size()) {
+      String title = sheets.get(first).title();
+      int last = first;
+      while (last + 1 < sheets.size() && sheets.get(last + 1).title().equals(title)) {
+        last++;
+      }
+      rows.add(List.of(range(before + first + 1, before + last + 1, of), title));
+      first = last + 1;
+    }
+    return new SheetTable(
+        "Sheets", List.of(new Column("No.", Kind.MARK), new Column("Title", Kind.WORDS)), rows);
+  }
+
+  private static String range(int first, int last, int of) {
+    String from = SheetBorder.number(first, of);
+    return last == first ? from : from + " to " + SheetBorder.number(last, of);
+  }
+
+  /** What the program found that somebody should look at; errors stand on every sheet. */
+  private SheetTable problems(double width) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Problem p : solved.problems()) {
+      if (p.level() != Problem.Level.NOTE) {
+        Lettering.wrapped("• " + p.in(solved.plan()).message(), Lettering.SMALL, width - 2, 6)
+            .forEach(line -> rows.add(List.of(line)));
+      }
+    }
+    return new SheetTable("To look at first", List.of(new Column("", Kind.WORDS)), rows);
+  }
+
+  private static Mark text(double x, double y, String words, double height) {
+    return new Mark.Text(new Point(x, y), words, height, 0, Anchor.START, Layers.TEXT, "");
+  }
+}

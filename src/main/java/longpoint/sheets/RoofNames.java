@@ -1,0 +1,81 @@
+package longpoint.sheets;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
+import longpoint.plan.Plan;
+import longpoint.surface.RoofLine;
+import longpoint.surface.RoofSurface;
+import longpoint.wording.Language;
+
+/**
+ * Parts, walls, planes and lines as the sheets call them: a part by its name, a wall by the way it
+ * faces, a plane by its letter, a line by its planes. What is not in the plan keeps its id.
+ */
+public final class RoofNames {
+  private final Plan plan;
+  private final Map<String, String> letters;
+  private final Map<String, RoofLine> lines = new HashMap<>();
+
+  public RoofNames(Plan plan, RoofSurface surface) {
+    this.plan = plan;
+    letters = PlaneMarks.of(surface);
+    surface.lines().forEach(l -> lines.put(l.id(), l));
+  }
+
+  /** Letter of a plane. */
+  public String plane(String id) {
+    return letters.getOrDefault(id, id);
+  }
+
+  /** Letters of planes. */
+  public String planes(List<String> ids) {
+    return ids.stream().map(this::plane).collect(Collectors.joining(" "));
+  }
+
+  /** Kind of a roof line and the letters of its planes. */
+  public String line(String id) {
+    RoofLine line = lines.get(id);
+    return line == null ? id : line.kind().key() + " " + planes(line.planes());
+  }
+
+  /** A roof line by its planes; a run or a side as it is. */
+  public String place(String id) {
+    return lines.containsKey(id) ? line(id) : id;
+  }
+
+  /** A part by its name, or its id if it has none. */
+  static String part(Part part) {
+    return part.name().isBlank() ? part.id() : part.name().strip();
+  }
+
+  String part(String id) {
+    return plan.part(id).map(RoofNames::part).orElse(id);
+  }
+
+  /** A run by its part, with its number where a part has several. */
+  String run(String id) {
+    int dot = id.lastIndexOf('.');
+    if (dot < 0 || plan.part(id).isPresent()) {
+      return part(id);
+    }
+    String number = id.substring(dot + 1);
+    return plan.part(id.substring(0, dot)).isPresent() && number.matches("[0-9]+")
+        ? part(id.substring(0, dot)) + ", leg " + (Integer.parseInt(number) + 1)
+        : id;
+  }
+
+  /** A wall by the way it faces. */
+  String wall(String side) {
+    int slash = side.lastIndexOf('/');
+    if (slash < 0 || plan.part(side.substring(0, slash)).isEmpty()) {
+      return side;
+    }
+    Part part = plan.part(side.substring(0, slash)).orElseThrow();
+    int index = Integer.parseInt(side.substring(slash + 1));
+    return PlaceName.of(part, index).in(Language.ENGLISH);
+  }
+}

@@ -1,0 +1,57 @@
+package longpoint.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import longpoint.drawing.Page;
+import longpoint.plan.Plan;
+
+/**
+ * Every sheet of a job in the order it is worked in: cover, roof, walls, trusses, valley sets, deck
+ * plane by plane, cutting, ladders and sticks, what to order. They are numbered through with plain
+ * numbers, so that a dropped stack is soon in order and no number is taken for a plane's letter or
+ * a truss's mark.
+ *
+ * @param pages from the cover on
+ * @param roofScale of the roof plan
+ * @param frameScale of the frame's layout
+ */
+public record SheetSet(List<Page> pages, PaperScale roofScale, PaperScale frameScale) {
+  public SheetSet {
+    pages = List.copyOf(pages);
+  }
+
+  /** Lays out the sheets. Never fails for what a user can draw. */
+  public static SheetSet of(Solved solved, Paper paper) {
+    Plan plan = solved.plan();
+    RoofNames names = solved.names();
+    SheetBorder border = new SheetBorder(plan, solved.problems(), paper);
+    RoofSheets roof = RoofSheets.of(plan, solved.surface(), border);
+    LayoutSheets layout = LayoutSheets.of(plan, solved.surface(), solved.framing(), names, border);
+    List<Sheet> sheets = new ArrayList<>(roof.sheets());
+    sheets.addAll(WallSheets.of(plan, border));
+    sheets.addAll(layout.sheets());
+    sheets.addAll(FrameSheets.of(plan, solved.framing(), names, border));
+    sheets.addAll(ChalkSheets.of(plan, solved.deck(), solved.chalk(), names, border));
+    sheets.addAll(CuttingSheets.of(plan, solved.deck(), names, border));
+    sheets.addAll(StickSheets.of(plan, solved.framing(), names, border));
+    sheets.addAll(OrderSheets.of(solved, border));
+    return new SheetSet(numbered(solved, sheets, border), roof.scale(), layout.scale());
+  }
+
+  /** With the cover before them, which lists them under the numbers it moves them to. */
+  private static List<Page> numbered(Solved solved, List<Sheet> sheets, SheetBorder border) {
+    int before = 1;
+    List<Sheet> cover = CoverSheets.of(solved, sheets, before, border);
+    while (cover.size() > before) {
+      before = cover.size();
+      cover = CoverSheets.of(solved, sheets, before, border);
+    }
+    List<Sheet> all = new ArrayList<>(cover);
+    all.addAll(sheets);
+    List<Page> pages = new ArrayList<>();
+    for (int i = 0; i < all.size(); i++) {
+      pages.add(border.page(all.get(i), i + 1, all.size()));
+    }
+    return pages;
+  }
+}

@@ -1,0 +1,40 @@
+package longpoint.sheets;
+
+import java.util.List;
+import longpoint.deck.DeckPlan;
+import longpoint.field.chalk.ChalkSheet;
+import longpoint.field.takeoff.TakeOff;
+import longpoint.framing.FramingSet;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import longpoint.surface.RoofSurface;
+
+/**
+ * A plan with what was worked out from it, as the sheets need it.
+ *
+ * @param chalk a sheet of lines for each plane that has some
+ * @param problems of every stage
+ */
+public record Solved(
+    Plan plan,
+    RoofSurface surface,
+    FramingSet framing,
+    DeckPlan deck,
+    List<ChalkSheet> chalk,
+    TakeOff takeOff,
+    List<Problem> problems) {
+  public Solved {
+    chalk = List.copyOf(chalk);
+    problems = List.copyOf(problems);
+  }
+
+  /** A roof of which nothing more has been worked out. */
+  public static Solved roof(Plan plan, RoofSurface surface) {
+    return new Solved(
+        plan, surface, FramingSet.NONE, DeckPlan.NONE, List.of(), TakeOff.NONE, surface.problems());
+  }
+
+  RoofNames names() {
+    return new RoofNames(plan, surface);
+  }
+}

@@ -1,0 +1,64 @@
+package longpoint.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import longpoint.framing.FramingSet;
+import longpoint.geometry.Bounds;
+import longpoint.plan.Plan;
+
+/** What is cut by hand, on paper: gable ladders, blocks, rafters, fascia and rake boards. */
+final class StickSheets {
+  private final Plan plan;
+  private final FramingSet framing;
+  private final RoofNames names;
+  private final SheetBorder border;
+  private final StickTables tables;
+  private final List<Sheet> sheets = new ArrayList<>();
+
+  private StickSheets(Plan plan, FramingSet framing, RoofNames names, SheetBorder border) {
+    this.plan = plan;
+    this.framing = framing;
+    this.names = names;
+    this.border = border;
+    this.tables = new StickTables(framing, new Cells(plan.unit()), names);
+  }
+
+  /** A sheet that would be empty is not made. */
+  static List<Sheet> of(Plan plan, FramingSet framing, RoofNames names, SheetBorder border) {
+    StickSheets sheets = new StickSheets(plan, framing, names, border);
+    sheets.ladders();
+    sheets.tables(
+        "Ladders, blocks and fascia",
+        FrameReminders.ladders(),
+        List.of(sheets.tables.ladders(), sheets.tables.blocks(), sheets.tables.boards()));
+    sheets.tables("Rafters", FrameReminders.rafters(), List.of(sheets.tables.rafters()));
+    return List.copyOf(sheets.sheets);
+  }
+
+  private void ladders() {
+    if (!framing.ladders().isEmpty()) {
+      figures(
+          "Gable ladders",
+          FrameReminders.ladders(),
+          scale -> LadderFigure.all(plan, framing.ladders(), names, scale));
+    }
+  }
+
+  /** At the largest scale at which they stand well on their sheets. */
+  private void figures(
+      String title, List<String> reminders, Function<Double, List<SheetFigure>> draw) {
+    Bounds field = border.field(reminders);
+    FigureShelves.Drawn drawn = FigureShelves.fitted(plan.unit(), field, draw);
+    FigureShelves.pages(drawn.figures(), field)
+        .forEach(
+            m ->
+                sheets.add(
+                    Sheet.figures(title, drawn.scale(), FrameSheets.MEASURES, reminders, m)));
+  }
+
+  private void tables(String title, List<String> reminders, List<SheetTable> wanted) {
+    TableFlow.pages(wanted, border.field(reminders))
+        .forEach(m -> sheets.add(Sheet.tables(title, FrameSheets.MEASURES, reminders, m)));
+  }
+}
