@@ -14,6 +14,7 @@ public record Pen(double widthMm, LineType type) {
   public enum LineType {
     CONTINUOUS,
     DASHED(3, 1.5),
+    LONG_DASHED(9, 2),
     /** Long dash, dot: centre lines. */
     CHAIN(8, 1.5, 0.5, 1.5),
     DOTTED(0.5, 1);

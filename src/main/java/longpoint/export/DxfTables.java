@@ -101,6 +101,7 @@ final class DxfTables {
     return switch (type) {
       case CONTINUOUS -> "Continuous";
       case DASHED -> "DASHED";
+      case LONG_DASHED -> "LONGDASHED";
       case CHAIN -> "CHAIN";
       case DOTTED -> "DOTTED";
     };
@@ -110,6 +111,7 @@ final class DxfTables {
     return switch (type) {
       case CONTINUOUS -> "Solid line";
       case DASHED -> "Dashed __ __ __";
+      case LONG_DASHED -> "Long dashed ____ ____";
       case CHAIN -> "Long dash, dot ____ . ____";
       case DOTTED -> "Dotted . . . .";
     };

@@ -29,15 +29,20 @@ final class ChalkSheets {
 
   private static final double BENEATH = 6;
 
+  /** Scales tried for the sake of fewer sheets. */
+  private static final int TRIED = 3;
+
+  private static final List<String> REMINDERS = FrameReminders.deck();
+
   private final Plan plan;
   private final RoofNames names;
-  private final SheetBorder border;
+  private final Bounds field;
   private final List<Sheet> sheets = new ArrayList<>();
 
   private ChalkSheets(Plan plan, RoofNames names, SheetBorder border) {
     this.plan = plan;
     this.names = names;
-    this.border = border;
+    this.field = border.field(REMINDERS);
   }
 
   /** In the order of the planes. */
@@ -56,40 +61,49 @@ final class ChalkSheets {
 
   private void plane(PlaneDeck deck, Optional<ChalkSheet> chalk) {
     String title = "Plane " + names.planes(deck.planes()).replace(" ", " and ");
-    List<String> reminders = FrameReminders.deck();
-    Bounds field = border.field(reminders);
-    Bounds ground = ChalkView.ground(deck);
-    double width = field.width() - 2 * BESIDE;
-    PaperScale scale = scale(ground, width, field.height() * DRAWING);
-    double mm = scale.unitsPerMm(plan.unit());
-    ChalkView view = ChalkView.of(deck, chalk, plan.unit(), mm);
-    double height = ground.height() / mm;
-    Point middle = new Point(field.middle().x(), field.maxY() - height / 2);
-    Point origin = middle.minus(ground.middle().times(1 / mm));
-    List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Group("plane", new Placement(origin, 1 / mm, 0), view.marks()));
-    Bounds below =
-        new Bounds(field.minX(), field.minY(), field.maxX(), field.maxY() - height - BENEATH);
     List<SheetTable> tables = new ArrayList<>();
     chalk.ifPresent(c -> tables.add(ChalkTables.lines(c, plan.unit())));
     tables.add(ChalkTables.pieces(deck, plan.unit()));
     tables.add(ChalkTables.differences(deck, plan.unit(), names));
-    List<List<Mark>> pages = TableFlow.pages(tables, below, field);
-    marks.addAll(pages.get(0));
-    sheets.add(Sheet.figures(title + ": chalk and sheets", scale, MEASURES, reminders, marks));
-    pages
-        .subList(1, pages.size())
-        .forEach(m -> sheets.add(Sheet.tables(title + ": tables", MEASURES, reminders, m)));
-  }
-
-  private PaperScale scale(Bounds ground, double width, double height) {
-    for (PaperScale scale : PaperScale.of(plan.unit())) {
-      double mm = scale.unitsPerMm(plan.unit());
-      if (ground.width() <= width * mm && ground.height() <= height * mm) {
-        return scale;
+    Bounds ground = ChalkView.ground(deck);
+    PaperScale scale = null;
+    List<List<Mark>> pages = List.of();
+    for (PaperScale tried : scales(ground)) {
+      List<List<Mark>> laid = TableFlow.pages(tables, beneath(ground, tried), field);
+      if (scale == null || laid.size() < pages.size()) {
+        scale = tried;
+        pages = laid;
       }
     }
+    List<Mark> marks = new ArrayList<>();
+    double mm = scale.unitsPerMm(plan.unit());
+    Point middle = new Point(field.middle().x(), field.maxY() - ground.height() / mm / 2);
+    Point origin = middle.minus(ground.middle().times(1 / mm));
+    ChalkView view = ChalkView.of(deck, chalk, plan.unit(), mm);
+    marks.add(new Mark.Group("plane", new Placement(origin, 1 / mm, 0), view.marks()));
+    marks.addAll(pages.get(0));
+    sheets.add(Sheet.figures(title + ": chalk and sheets", scale, MEASURES, REMINDERS, marks));
+    pages
+        .subList(1, pages.size())
+        .forEach(m -> sheets.add(Sheet.tables(title + ": tables", MEASURES, REMINDERS, m)));
+  }
+
+  private Bounds beneath(Bounds ground, PaperScale scale) {
+    double height = ground.height() / scale.unitsPerMm(plan.unit());
+    return new Bounds(field.minX(), field.minY(), field.maxX(), field.maxY() - height - BENEATH);
+  }
+
+  /** The largest at which the plane has its share of the sheet, and the next smaller ones. */
+  private List<PaperScale> scales(Bounds ground) {
+    double width = field.width() - 2 * BESIDE;
+    double height = field.height() * DRAWING;
+    List<PaperScale> fitting =
+        PaperScale.of(plan.unit()).stream()
+            .filter(s -> ground.width() <= width * s.unitsPerMm(plan.unit()))
+            .filter(s -> ground.height() <= height * s.unitsPerMm(plan.unit()))
+            .limit(TRIED)
+            .toList();
     double most = Math.max(ground.width() / width, ground.height() / height);
-    return PaperScale.round(plan.unit().toMillimetres(most));
+    return fitting.isEmpty() ? List.of(PaperScale.round(plan.unit().toMillimetres(most))) : fitting;
   }
 }

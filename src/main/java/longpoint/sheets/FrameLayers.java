@@ -15,15 +15,15 @@ public final class FrameLayers {
   public static final String PREFIX = "S-";
 
   public static final Layer WALL =
-      new Layer("A-WALL-BASE", "Walls beneath", Pen.solid(0.25), Ink.QUIET);
+      new Layer("A-WALL-BASE", "Walls beneath", Pen.solid(0.18), Ink.QUIET);
   public static final Layer ROOF =
       new Layer("A-ROOF-ABOV", "Roof lines above", Pen.dashed(0.18), Ink.HIDDEN);
-  public static final Layer TRUSS = new Layer("S-TRUS-OTLN", "Truss", Pen.solid(0.25), Ink.MAIN);
-  public static final Layer GIRDER = new Layer("S-TRUS-GIRD", "Girder", Pen.solid(0.5), Ink.RIDGE);
+  public static final Layer TRUSS = new Layer("S-TRUS-OTLN", "Truss", Pen.solid(0.35), Ink.MAIN);
+  public static final Layer GIRDER = new Layer("S-TRUS-GIRD", "Girder", Pen.solid(0.7), Ink.RIDGE);
   public static final Layer VALLEY =
-      new Layer("S-TRUS-VALY", "Valley truss", Pen.solid(0.25), Ink.VALLEY);
-  public static final Layer HANGER = new Layer("S-HNGR-OTLN", "Hanger", Pen.solid(0.5), Ink.ALERT);
-  public static final Layer RAFTER = new Layer("S-RAFT-OTLN", "Rafter", Pen.solid(0.25), Ink.MAIN);
+      new Layer("S-TRUS-VALY", "Valley truss", new Pen(0.35, Pen.LineType.LONG_DASHED), Ink.VALLEY);
+  public static final Layer HANGER = new Layer("S-HNGR-OTLN", "Hanger", Pen.solid(0.7), Ink.ALERT);
+  public static final Layer RAFTER = new Layer("S-RAFT-OTLN", "Rafter", Pen.solid(0.35), Ink.MAIN);
   public static final Layer LADDER =
       new Layer("S-LADR-OTLN", "Lookout and fly rafter", Pen.solid(0.18), Ink.EDGE);
   public static final Layer MARK = new Layer("S-TRUS-IDEN", "Marks", Pen.solid(0.18), Ink.MAIN);
@@ -36,11 +36,15 @@ public final class FrameLayers {
   public static final Layer SET_LINE =
       new Layer("S-VALY-SETL", "Set line: chord ends", Pen.solid(0.35), Ink.VALLEY);
   public static final Layer SHEET_LINE =
-      new Layer("S-VALY-SHTL", "Sheet line: wing's sheathing", Pen.dashed(0.25), Ink.VALLEY);
+      new Layer(
+          "S-VALY-SHTL",
+          "Sheet line: wing's sheathing",
+          new Pen(0.35, Pen.LineType.LONG_DASHED),
+          Ink.VALLEY);
   public static final Layer CENTRE =
       new Layer("S-VALY-CNTR", "Centre line", new Pen(0.18, Pen.LineType.CHAIN), Ink.MAIN);
   public static final Layer BEARING =
-      new Layer("S-VALY-BEAR", "Uphill face of truss", Pen.solid(0.5), Ink.MAIN);
+      new Layer("S-VALY-BEAR", "Uphill face of truss", Pen.solid(0.7), Ink.MAIN);
   public static final Layer STOP =
       new Layer("S-VALY-STOP", "Stop nails", Pen.dashed(0.18), Ink.RIDGE);
 

@@ -204,8 +204,7 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
 
   private static double apart(Kind kind) {
     return switch (kind) {
-      case WORDS -> 0;
-      case MARK -> AFTER_MARK;
+      case WORDS, MARK -> AFTER_MARK;
       case FIGURE -> BEFORE_FIGURE;
     };
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import longpoint.framing.FramingSet;
+import longpoint.framing.gable.GableWall;
 import longpoint.geometry.Bounds;
 import longpoint.plan.Plan;
 
@@ -32,7 +33,8 @@ final class StickSheets {
         "Ladders, blocks and fascia",
         FrameReminders.ladders(),
         List.of(sheets.tables.ladders(), sheets.tables.blocks(), sheets.tables.boards()));
-    sheets.tables("Rafters", FrameReminders.rafters(), List.of(sheets.tables.rafters()));
+    sheets.gables();
+    sheets.rafters();
     return List.copyOf(sheets.sheets);
   }
 
@@ -42,6 +44,27 @@ final class StickSheets {
           "Gable ladders",
           FrameReminders.ladders(),
           scale -> LadderFigure.all(plan, framing.ladders(), names, scale));
+    }
+  }
+
+  private void gables() {
+    List<GableWall> walls = framing.gableWalls();
+    if (walls.stream().anyMatch(w -> !w.places().isEmpty())) {
+      figures(
+          "Gable studs",
+          FrameReminders.rafters(),
+          scale -> GableFigure.all(plan, walls, names, scale));
+      tables("Gable studs", FrameReminders.rafters(), List.of(tables.gableStuds()));
+    }
+  }
+
+  private void rafters() {
+    if (!framing.rafters().isEmpty()) {
+      figures(
+          "Rafters",
+          FrameReminders.rafters(),
+          scale -> RafterFigure.all(framing.rafters(), plan.unit(), scale));
+      tables("Rafter table", FrameReminders.rafters(), List.of(tables.rafters()));
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import longpoint.framing.FramingSet;
 import longpoint.framing.edge.EdgeBoard;
+import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.truss.RidgeBlocks;
@@ -70,6 +71,30 @@ final class StickTables {
             "Reach in",
             "Reach out",
             "Gable drop"),
+        rows);
+  }
+
+  /** Every stud under a gable's rafters, from one end of its wall. */
+  SheetTable gableStuds() {
+    List<List<String>> rows = new ArrayList<>();
+    for (GableWall w : framing.gableWalls()) {
+      for (int i = 0; i < w.places().size(); i++) {
+        double step = i == 0 ? 0 : w.heights().get(i) - w.heights().get(i - 1);
+        rows.add(
+            List.of(
+                names.wall(w.side()),
+                cells.length(w.places().get(i)),
+                cells.length(w.heights().get(i)),
+                i == 0 ? "" : cells.length(Math.abs(step))));
+      }
+    }
+    return new SheetTable(
+        "Gable studs; centre from the low wall's outside face, top of plate to the frame plane",
+        List.of(
+            new Column("Wall", Kind.MARK),
+            Cells.figure("Centre"),
+            Cells.figure("Height"),
+            Cells.figure("Difference")),
         rows);
   }
 

@@ -25,6 +25,7 @@ final class TableFlow {
   private final Deque<SheetTable> queue;
   private final List<List<Mark>> pages = new ArrayList<>();
   private boolean squeezed;
+  private int splits;
 
   private TableFlow(List<SheetTable> tables, Bounds first, Bounds next) {
     this.first = first;
@@ -52,7 +53,14 @@ final class TableFlow {
     List<SheetTable> lettered = tables.stream().map(t -> t.lettered(Lettering.MEDIUM)).toList();
     TableFlow large = new TableFlow(lettered, first, next);
     large.flow();
-    boolean room = large.pages.size() <= small.pages.size() && !large.squeezed;
+    // Where tables run on after a first page that holds something else, small letters keep more of
+    // them beside what they belong to.
+    boolean alone = first.equals(next) || large.pages.size() == 1;
+    boolean room =
+        alone
+            && large.pages.size() <= small.pages.size()
+            && large.splits <= small.splits
+            && !large.squeezed;
     return room ? large.pages : small.pages;
   }
 
@@ -106,6 +114,7 @@ final class TableFlow {
       y -= part.height(width);
       if (rows < table.rows().size()) {
         queue.addFirst(table.from(rows));
+        splits++;
         return widest;
       }
     }

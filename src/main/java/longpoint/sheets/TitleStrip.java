@@ -142,7 +142,7 @@ final class TitleStrip {
     List<Line> lines =
         Stream.of(
                 new Line(words, wide ? Lettering.MEDIUM : Lettering.SMALL, Layers.TEXT, 1),
-                new Line(unit + " " + paper.title() + "." + print, Lettering.SMALL, Layers.TEXT, 1))
+                new Line(unit + " " + paper.title() + "." + print, Lettering.SMALL, Layers.TEXT, 2))
             .collect(Collectors.toList());
     column(left, foot + HEIGHT, cell, lines);
     // Half the last figure stands out past the end of the bar.

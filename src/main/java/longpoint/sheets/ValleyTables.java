@@ -78,7 +78,7 @@ final class ValleyTables {
         "This set",
         List.of(new Column("", Kind.WORDS), Cells.figure("")),
         List.of(
-            List.of("Wing", names.part(set.upper())),
+            List.of("Wing", names.run(set.upper())),
             List.of("Stands on plane", names.plane(set.plane())),
             List.of("First gap, level", cells.length(set.firstGap())),
             List.of("Slid down for the deck, level", cells.length(set.shift())),

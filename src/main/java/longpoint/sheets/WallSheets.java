@@ -41,8 +41,10 @@ final class WallSheets {
     Bounds below =
         new Bounds(column.minX(), column.minY(), column.maxX(), column.maxY() - legend.height());
     List<SheetTable> tables = new ArrayList<>();
-    WallCorners.of(plan).forEach(c -> tables.add(corners(plan, c)));
-    tables.add(walls(plan));
+    for (WallCorners part : WallCorners.of(plan)) {
+      tables.add(corners(plan, part));
+      tables.add(walls(plan, part));
+    }
     List<List<Mark>> pages = TableFlow.pages(tables, below, border.field(List.of()));
     marks.addAll(pages.get(0));
     List<Sheet> sheets = new ArrayList<>();
@@ -89,31 +91,28 @@ final class WallSheets {
         rows);
   }
 
-  private static SheetTable walls(Plan plan) {
+  private static SheetTable walls(Plan plan, WallCorners part) {
     Cells cells = new Cells(plan.unit());
     List<List<String>> rows = new ArrayList<>();
-    for (WallCorners part : WallCorners.of(plan)) {
-      for (Side side : plan.sides(part.part())) {
-        int start = side.index();
-        rows.add(
-            List.of(
-                part.number(start) + " to " + part.number(next(part, start)),
-                RoofNames.part(part.part()),
-                side.kind().key(),
-                cells.length(side.wall().length()),
-                cells.length(side.plateHeight()),
-                cells.length(side.overhang()),
-                cells.length(side.heel())));
-      }
+    for (Side side : plan.sides(part.part())) {
+      int start = side.index();
+      rows.add(
+          List.of(
+              part.number(start) + " to " + part.number(next(part, start)),
+              side.kind().key(),
+              cells.length(side.wall().length()),
+              cells.length(side.overhang()),
+              cells.length(side.heel())));
     }
     return new SheetTable(
-        "Walls",
+        "Walls of "
+            + RoofNames.part(part.part())
+            + "; plate "
+            + cells.length(part.part().plateHeight()),
         List.of(
             new Column("Corners", Kind.MARK),
-            new Column("Part", Kind.WORDS),
             new Column("Top", Kind.MARK),
             Cells.figure("Length"),
-            Cells.figure("Plate"),
             Cells.figure("Overhang"),
             Cells.figure("Heel")),
         rows);

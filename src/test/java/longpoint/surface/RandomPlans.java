@@ -15,19 +15,19 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Made-up houses from a seed: the same seed gives the same house. In inches. */
-final class RandomPlans {
+public final class RandomPlans {
   private static final double[] SLOPES = {3, 4, 5, 6, 8, 10, 12};
   private static final double[] OVERHANGS = {0, 12, 16, 16, 16, 24};
   private static final double STEP = 60;
 
   private final Random random;
 
-  RandomPlans(long seed) {
+  public RandomPlans(long seed) {
     random = new Random(seed);
   }
 
   /** One part of square corners: a few rectangles run together, now and then with a courtyard. */
-  Part house(String id) {
+  public Part house(String id) {
     List<Geometry> rectangles = new ArrayList<>();
     int count = 1 + random.nextInt(4);
     for (int i = 0; i < count; i++) {

@@ -198,6 +198,7 @@ final class MarkPainter implements MarkVisitor {
         switch (pen.type()) {
           case CONTINUOUS -> null;
           case DASHED -> new float[] {2.2f * mm, 1.3f * mm};
+          case LONG_DASHED -> new float[] {6 * mm, 1.6f * mm};
           case CHAIN -> new float[] {4 * mm, 1.2f * mm, 0.6f * mm, 1.2f * mm};
           case DOTTED -> new float[] {0.4f * mm, 1.2f * mm};
         };
