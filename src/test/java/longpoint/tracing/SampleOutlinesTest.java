@@ -16,7 +16,8 @@ import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
 import longpoint.sheets.ModelDrawing;
 import longpoint.sheets.Paper;
-import longpoint.sheets.PlanSheet;
+import longpoint.sheets.SheetSet;
+import longpoint.sheets.Solved;
 import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,8 +36,8 @@ class SampleOutlinesTest {
   void everyOutlineComesBack(Path sample) throws Exception {
     Plan plan = PlanFile.read(sample).plan();
     RoofSurface surface = Roof.solve(plan);
-    PlanSheet sheet = PlanSheet.of(plan, surface, Paper.A3);
-    ModelDrawing model = ModelDrawing.of(plan, surface, sheet.scale());
+    SheetSet sheets = SheetSet.of(Solved.roof(plan, surface), Paper.A3);
+    ModelDrawing model = ModelDrawing.of(plan, surface, sheets.roofScale());
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     DxfWriter.write(model.drawing(), plan.unit(), model.scale().ratio(), out);
     CadDrawing drawing = CadDrawing.read(out.toByteArray());
