@@ -7,6 +7,7 @@ import longpoint.deck.DeckPlan;
 import longpoint.deck.PlaneDeck;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Placement;
+import longpoint.drawing.Strokes;
 import longpoint.field.chalk.ChalkSheet;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
@@ -24,8 +25,8 @@ final class ChalkSheets {
   /** Share of the free height the drawing may take. */
   private static final double DRAWING = 0.55;
 
-  /** Room kept beside the drawing for running figures, and beneath it, millimetres. */
-  private static final double BESIDE = 32;
+  /** Room wished for beside the drawing, and kept beneath it, millimetres. */
+  private static final double BESIDE = 24;
 
   private static final double BENEATH = 6;
 
@@ -65,22 +66,16 @@ final class ChalkSheets {
     chalk.ifPresent(c -> tables.add(ChalkTables.lines(c, plan.unit())));
     tables.add(ChalkTables.pieces(deck, plan.unit()));
     tables.add(ChalkTables.differences(deck, plan.unit(), names));
-    Bounds ground = ChalkView.ground(deck);
-    PaperScale scale = null;
-    List<List<Mark>> pages = List.of();
-    for (PaperScale tried : scales(ground)) {
-      List<List<Mark>> laid = TableFlow.pages(tables, beneath(ground, tried), field);
-      if (scale == null || laid.size() < pages.size()) {
-        scale = tried;
-        pages = laid;
+    Laid best = null;
+    for (PaperScale scale : scales(ChalkView.ground(deck))) {
+      Laid laid = laid(deck, chalk, tables, scale);
+      if (best == null || laid.overhang() < best.overhang() || laid.betterThan(best)) {
+        best = laid;
       }
     }
-    List<Mark> marks = new ArrayList<>();
-    double mm = scale.unitsPerMm(plan.unit());
-    Point middle = new Point(field.middle().x(), field.maxY() - ground.height() / mm / 2);
-    Point origin = middle.minus(ground.middle().times(1 / mm));
-    ChalkView view = ChalkView.of(deck, chalk, plan.unit(), mm);
-    marks.add(new Mark.Group("plane", new Placement(origin, 1 / mm, 0), view.marks()));
+    PaperScale scale = best.scale();
+    List<List<Mark>> pages = best.pages();
+    List<Mark> marks = new ArrayList<>(List.of(best.drawing()));
     marks.addAll(pages.get(0));
     sheets.add(Sheet.figures(title + ": chalk and sheets", scale, MEASURES, REMINDERS, marks));
     pages
@@ -88,9 +83,33 @@ final class ChalkSheets {
         .forEach(m -> sheets.add(Sheet.tables(title + ": tables", MEASURES, REMINDERS, m)));
   }
 
-  private Bounds beneath(Bounds ground, PaperScale scale) {
-    double height = ground.height() / scale.unitsPerMm(plan.unit());
-    return new Bounds(field.minX(), field.minY(), field.maxX(), field.maxY() - height - BENEATH);
+  /**
+   * A way of laying out a plane's sheets.
+   *
+   * @param pages tables beneath the drawing, then on further pages
+   * @param overhang by which the drawing with its figures is too wide, 0 if it is not
+   */
+  private record Laid(PaperScale scale, Mark drawing, List<List<Mark>> pages, double overhang) {
+    boolean betterThan(Laid other) {
+      return overhang == other.overhang && pages.size() < other.pages.size();
+    }
+  }
+
+  private Laid laid(
+      PlaneDeck deck, Optional<ChalkSheet> chalk, List<SheetTable> tables, PaperScale scale) {
+    double mm = scale.unitsPerMm(plan.unit());
+    List<Mark> view = ChalkView.of(deck, chalk, plan.unit(), mm).marks();
+    Bounds box = Strokes.of(view, mm).bounds();
+    Point top = new Point(box.middle().x(), box.maxY());
+    Point origin = new Point(field.middle().x(), field.maxY()).minus(top.times(1 / mm));
+    Mark drawing = new Mark.Group("plane", new Placement(origin, 1 / mm, 0), view);
+    double foot = field.maxY() - box.height() / mm - BENEATH;
+    Bounds beneath = new Bounds(field.minX(), field.minY(), field.maxX(), foot);
+    return new Laid(
+        scale,
+        drawing,
+        TableFlow.pages(tables, beneath, field),
+        Math.max(0, box.width() / mm - field.width()));
   }
 
   /** The largest at which the plane has its share of the sheet, and the next smaller ones. */
