@@ -123,6 +123,7 @@ public final class Packet {
             design.deck(),
             design.chalk(),
             design.takeOff(),
+            design.lumber(),
             design.problems());
     return SheetSet.of(solved, paper);
   }

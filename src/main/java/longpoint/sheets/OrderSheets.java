@@ -3,6 +3,8 @@ package longpoint.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import longpoint.field.lumber.BoardStock;
+import longpoint.field.lumber.Lumber;
 import longpoint.field.takeoff.SpanRating;
 import longpoint.field.takeoff.TakeOff;
 import longpoint.sheets.SheetTable.Column;
@@ -17,8 +19,55 @@ final class OrderSheets {
 
   private OrderSheets() {}
 
+  private static final String CUTTING =
+      "Sizes are to count by; span tables, the local code or an engineer decide them.";
+
   /** None where there is nothing to order. */
   static List<Sheet> of(Solved solved, SheetBorder border) {
+    List<Sheet> sheets = new ArrayList<>();
+    TableFlow.pages(lumber(solved), border.field(List.of()))
+        .forEach(m -> sheets.add(Sheet.tables("Cut and stock lists", CUTTING, List.of(), m)));
+    sheets.addAll(takeOff(solved, border));
+    return sheets;
+  }
+
+  private static List<SheetTable> lumber(Solved solved) {
+    Lumber lumber = solved.lumber();
+    LumberRows rows = new LumberRows(solved.plan().unit(), solved.names());
+    List<SheetTable> tables = new ArrayList<>();
+    tables.add(
+        new SheetTable(
+            "Cut list; ends as the saw is set from square; trusses come made",
+            columns(LumberRows.CUT_HEADS, "number", "cut to"),
+            rows.cuts(lumber)));
+    tables.add(
+        new SheetTable(
+            "Boards to buy; no cutting of these pieces from these lengths takes less than the least",
+            columns(LumberRows.STOCK_HEADS, "together", "at least", "waste"),
+            rows.stock(lumber)));
+    for (BoardStock stock : lumber.stock()) {
+      tables.add(
+          new SheetTable(
+              "Cutting " + rows.section(stock.section()),
+              columns(LumberRows.PATTERN_HEADS, "boards", "of", "left"),
+              rows.patterns(stock)));
+    }
+    return tables;
+  }
+
+  /** What it is for may be cut short; everything else that is not a figure stands whole. */
+  private static List<Column> columns(List<String> heads, String... figures) {
+    return heads.stream()
+        .map(
+            h -> {
+              Kind other = h.equals("for") ? Kind.WORDS : Kind.MARK;
+              Kind kind = List.of(figures).contains(h) ? Kind.FIGURE : other;
+              return new Column(h.substring(0, 1).toUpperCase(Locale.ROOT) + h.substring(1), kind);
+            })
+        .toList();
+  }
+
+  private static List<Sheet> takeOff(Solved solved, SheetBorder border) {
     List<SheetTable> tables =
         solved.takeOff().covering().area() > 0
             ? List.of(sheets(solved), covering(solved), edges(solved))

@@ -3,6 +3,7 @@ package longpoint.sheets;
 import java.util.List;
 import longpoint.deck.DeckPlan;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.field.lumber.Lumber;
 import longpoint.field.takeoff.TakeOff;
 import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
@@ -22,6 +23,7 @@ public record Solved(
     DeckPlan deck,
     List<ChalkSheet> chalk,
     TakeOff takeOff,
+    Lumber lumber,
     List<Problem> problems) {
   public Solved {
     chalk = List.copyOf(chalk);
@@ -31,7 +33,14 @@ public record Solved(
   /** A roof of which nothing more has been worked out. */
   public static Solved roof(Plan plan, RoofSurface surface) {
     return new Solved(
-        plan, surface, FramingSet.NONE, DeckPlan.NONE, List.of(), TakeOff.NONE, surface.problems());
+        plan,
+        surface,
+        FramingSet.NONE,
+        DeckPlan.NONE,
+        List.of(),
+        TakeOff.NONE,
+        Lumber.NONE,
+        surface.problems());
   }
 
   RoofNames names() {

@@ -81,7 +81,7 @@ class SvgWriterTest {
     assertThat(ridge.get(1).x()).isCloseTo(20 + 492 * scale, within(1e-6));
     Element layer = (Element) svg.byId("A-ROOF-RIDG.l0").getParentNode();
     assertThat(layer.getAttribute("id")).isEqualTo("A-ROOF-RIDG");
-    assertThat(layer.getAttribute("stroke-width")).as("pens do not scale").isEqualTo("0.5");
+    assertThat(layer.getAttribute("stroke-width")).as("pens do not scale").isEqualTo("0.35");
     assertThat(((Element) layer.getParentNode()).getAttribute("id")).isEqualTo("plan");
   }
 
