@@ -11,7 +11,9 @@ import longpoint.packet.Packet;
 import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
+import longpoint.planfile.FileTrouble;
 import longpoint.sheets.Paper;
+import longpoint.wording.Language;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -58,16 +60,11 @@ final class PacketCommand implements Callable<Integer> {
       out.print("\nFiles\n");
       files.forEach(f -> out.print("  " + f + "\n"));
     } catch (IOException e) {
-      err.println("longpoint: cannot write to " + folder + ": " + reason(e));
+      err.println(
+          "longpoint: cannot write to " + folder + ": " + FileTrouble.of(e).in(Language.ENGLISH));
       return ExitCode.UNUSABLE;
     }
     out.flush();
     return design.hasErrors() ? ExitCode.PLAN_HAS_ERRORS : ExitCode.WELL;
-  }
-
-  /** File system exceptions often carry only a path; the kind of exception says the rest. */
-  private static String reason(IOException e) {
-    String kind = e.getClass().getSimpleName().replace("Exception", "");
-    return e.getMessage() == null ? kind : kind + ", " + e.getMessage();
   }
 }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import longpoint.geometry.Point;
 import longpoint.plan.Extras;
+import longpoint.wording.Phrase;
+import longpoint.wording.Worded;
 
 /** An object in a file, its keys taken one by one; what is left over is kept as extras. */
 final class Fields {
@@ -17,13 +19,21 @@ final class Fields {
   Fields(JsonValue object) throws PlanFileException {
     this.object = object;
     if (!(object.value() instanceof Map<?, ?> fields)) {
-      throw expected(object, "an object { }");
+      throw expected(object, Phrase.of("planfile.kind.object"));
     }
     fields.forEach((key, value) -> left.put((String) key, (JsonValue) value));
   }
 
+  /**
+   * @param what was expected, as part of a sentence
+   */
+  static PlanFileException expected(JsonValue value, Worded what) {
+    return PlanFileException.at(value, Phrase.of("planfile.expected", what, value.kind()));
+  }
+
+  /** In English only. */
   static PlanFileException expected(JsonValue value, String what) {
-    return PlanFileException.at(value, "Expected " + what + " but found " + value.kind() + ".");
+    return expected(value, Worded.plain(what));
   }
 
   JsonValue object() {
@@ -37,7 +47,7 @@ final class Fields {
   JsonValue need(String key) throws PlanFileException {
     Optional<JsonValue> value = take(key);
     if (value.isEmpty()) {
-      throw PlanFileException.at(object, "The key \"" + key + "\" is missing. Add it.");
+      throw PlanFileException.at(object, Phrase.of("planfile.missing", key));
     }
     return value.get();
   }
@@ -57,13 +67,11 @@ final class Fields {
 
   static double number(JsonValue value) throws PlanFileException {
     if (!(value.value() instanceof JsonValue.Number n)) {
-      throw PlanFileException.at(
-          value,
-          "Expected a number in the plan's unit, such as 97.125, but found " + value.kind() + ".");
+      throw expected(value, Phrase.of("planfile.kind.length"));
     }
     double number = Double.parseDouble(n.text());
     if (!Double.isFinite(number)) {
-      throw PlanFileException.at(value, "This number is too large.");
+      throw PlanFileException.at(value, Phrase.of("planfile.tooLarge"));
     }
     return number == 0 ? 0 : number;
   }
@@ -72,7 +80,7 @@ final class Fields {
   static Point point(JsonValue value) throws PlanFileException {
     List<JsonValue> xy = list(value);
     if (xy.size() != 2) {
-      throw PlanFileException.at(value, "A corner is two numbers, [x, y].");
+      throw PlanFileException.at(value, Phrase.of("planfile.corner"));
     }
     return new Point(number(xy.get(0)), number(xy.get(1)));
   }
@@ -95,7 +103,7 @@ final class Fields {
     if (value.value() instanceof String text) {
       return text;
     }
-    throw expected(value, "text in quotes");
+    throw expected(value, Phrase.of("planfile.kind.text"));
   }
 
   boolean flag(String key, boolean otherwise) throws PlanFileException {
@@ -106,7 +114,7 @@ final class Fields {
     if (value.get().value() instanceof Boolean flag) {
       return flag;
     }
-    throw expected(value.get(), "true or false");
+    throw expected(value.get(), Phrase.of("planfile.kind.flag"));
   }
 
   /** One of a few words. */
@@ -131,9 +139,11 @@ final class Fields {
       }
       words.add("\"" + word.apply(choice) + "\"");
     }
-    String found = value.value() instanceof String s ? JsonText.quote(shortened(s)) : value.kind();
-    throw PlanFileException.at(
-        value, "Expected one of " + String.join(", ", words) + " but found " + found + ".");
+    Worded found =
+        value.value() instanceof String s
+            ? Worded.plain(JsonText.quote(shortened(s)))
+            : value.kind();
+    throw PlanFileException.at(value, Phrase.of("planfile.oneOf", String.join(", ", words), found));
   }
 
   static String shortened(String text) {
@@ -150,7 +160,7 @@ final class Fields {
     if (value.value() instanceof List<?> values) {
       return (List<JsonValue>) values;
     }
-    throw expected(value, "a list [ ]");
+    throw expected(value, Phrase.of("planfile.kind.list"));
   }
 
   /** The keys nobody took, each named to the notes. */

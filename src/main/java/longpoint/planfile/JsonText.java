@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import longpoint.wording.Phrase;
 
 /**
  * Reads JSON text into values that know their place. Strict JSON in UTF-8; a file may come from a
@@ -57,10 +58,7 @@ final class JsonText {
 
   static JsonValue read(byte[] bytes) throws IOException {
     if (bytes.length > MOST_BYTES) {
-      throw PlanFileException.whole(
-          "The file is larger than "
-              + (MOST_BYTES >> 20)
-              + " MB, so it is no plan. Check that it is the right file.");
+      throw PlanFileException.whole(Phrase.of("planfile.noPlan", MOST_BYTES >> 20));
     }
     return parse(decode(bytes));
   }
@@ -75,8 +73,7 @@ final class JsonText {
       String before = to.toString();
       int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
       int column = before.length() - before.lastIndexOf('\n');
-      throw PlanFileException.at(
-          line, column, "This is not UTF-8 text. Save the file again in UTF-8.");
+      throw PlanFileException.at(line, column, Phrase.of("planfile.notUtf8"));
     }
     String text = to.toString();
     return text.startsWith("\ufeff") ? text.substring(1) : text;
@@ -85,13 +82,12 @@ final class JsonText {
   private static JsonValue parse(String text) throws IOException {
     try (JsonParser parser = FACTORY.createParser(text)) {
       if (parser.nextToken() == null) {
-        throw PlanFileException.whole("The file is empty. Open another, or its backup.");
+        throw PlanFileException.whole(Phrase.of("planfile.empty"));
       }
       JsonValue value = value(parser, JsonPath.TOP);
       if (parser.nextToken() != null) {
         JsonLocation at = parser.currentTokenLocation();
-        throw PlanFileException.at(
-            at.getLineNr(), at.getColumnNr(), "More text follows the plan. Take it out.");
+        throw PlanFileException.at(at.getLineNr(), at.getColumnNr(), Phrase.of("planfile.more"));
       }
       return value;
     } catch (JsonProcessingException e) {
@@ -100,11 +96,10 @@ final class JsonText {
     }
   }
 
-  private static String explain(JsonProcessingException e) {
-    if (e instanceof StreamConstraintsException) {
-      return "Something here is far larger than in any plan: " + e.getOriginalMessage();
-    }
-    return "This is not well-formed JSON. " + e.getOriginalMessage();
+  /** The parser's own words name its classes and settings, so they are left out. */
+  private static Phrase explain(JsonProcessingException e) {
+    return Phrase.of(
+        e instanceof StreamConstraintsException ? "planfile.huge" : "planfile.malformed");
   }
 
   private static JsonValue value(JsonParser parser, JsonPath path) throws IOException {
@@ -135,7 +130,7 @@ final class JsonText {
       if (fields.put(key, value) != null) {
         throw PlanFileException.at(
             new JsonValue(null, path.key(key), at.getLineNr(), at.getColumnNr()),
-            "This key stands twice. Take one out.");
+            Phrase.of("planfile.twice"));
       }
     }
     return fields;

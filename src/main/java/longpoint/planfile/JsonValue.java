@@ -2,6 +2,7 @@ package longpoint.planfile;
 
 import java.util.List;
 import java.util.Map;
+import longpoint.wording.Phrase;
 
 /**
  * A value in a file and where it stands.
@@ -16,19 +17,19 @@ record JsonValue(Object value, JsonPath path, int line, int column) {
   record Number(String text) {}
 
   /** What kind of value it is, for messages. */
-  String kind() {
+  Phrase kind() {
     if (value == null) {
-      return "null";
+      return Phrase.of("planfile.kind.null");
     }
     if (value instanceof Map) {
-      return "an object { }";
+      return Phrase.of("planfile.kind.object");
     }
     if (value instanceof List) {
-      return "a list [ ]";
+      return Phrase.of("planfile.kind.list");
     }
     if (value instanceof String) {
-      return "text";
+      return Phrase.of("planfile.kind.text");
     }
-    return value instanceof Boolean ? "true or false" : "a number";
+    return Phrase.of(value instanceof Boolean ? "planfile.kind.flag" : "planfile.kind.number");
   }
 }

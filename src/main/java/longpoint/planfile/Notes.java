@@ -3,6 +3,8 @@ package longpoint.planfile;
 import java.util.ArrayList;
 import java.util.List;
 import longpoint.plan.Problem;
+import longpoint.wording.Phrase;
+import longpoint.wording.Worded;
 
 /** What was odd about a file that could be opened all the same. */
 final class Notes {
@@ -13,12 +15,21 @@ final class Notes {
   private int unsaid;
 
   void unknownKey(String where, JsonValue value) {
-    add(where, value.path().words() + ": this key is not known here. It is kept, and not used.");
+    add(where, Phrase.of("planfile.unknownKey", value.path().words()));
   }
 
+  /** In English only. */
   void add(String where, String message) {
+    note(Problem.note(where, message));
+  }
+
+  void add(String where, Phrase message) {
+    note(new Problem(Problem.Level.NOTE, where, new AsItIs(message), Worded.none()));
+  }
+
+  private void note(Problem problem) {
     if (notes.size() < MOST) {
-      notes.add(Problem.note(where, message));
+      notes.add(problem);
     } else {
       unsaid++;
     }
@@ -27,7 +38,7 @@ final class Notes {
   List<Problem> all() {
     List<Problem> all = new ArrayList<>(notes);
     if (unsaid > 0) {
-      all.add(Problem.note("plan", "And " + unsaid + " more notes like these."));
+      all.add(Problem.note("plan", Phrase.of("planfile.andMore", unsaid)));
     }
     return all;
   }

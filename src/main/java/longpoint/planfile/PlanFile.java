@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import longpoint.plan.Plan;
+import longpoint.wording.Phrase;
 
 /**
  * Opens and saves plans. What cannot be made into a plan is refused with its place in the file;
@@ -36,11 +37,12 @@ public final class PlanFile {
     } catch (PlanFileException e) {
       throw e;
     } catch (NoSuchFileException e) {
-      throw PlanFileException.whole("There is no file " + path + ". Check its name.", e);
+      throw PlanFileException.whole(Phrase.of("planfile.noFile", path.toString()), e);
     } catch (AccessDeniedException e) {
-      throw PlanFileException.whole("You may not read " + path + ". Check its permissions.", e);
+      throw PlanFileException.whole(Phrase.of("planfile.mayNotRead", path.toString()), e);
     } catch (IOException e) {
-      throw PlanFileException.whole(path + " could not be read: " + e.getMessage(), e);
+      throw PlanFileException.whole(
+          Phrase.of("planfile.notRead", path.toString(), FileTrouble.of(e)), e);
     }
   }
 
@@ -51,14 +53,13 @@ public final class PlanFile {
       byte[] start = all.readNBytes(LOOK_AHEAD);
       all.unread(start);
       if (DXF.matcher(new String(start, StandardCharsets.ISO_8859_1)).lookingAt()) {
-        throw PlanFileException.whole(
-            "This is a CAD drawing (DXF), not a plan. Make a plan of its wall outlines: trace it.");
+        throw PlanFileException.whole(Phrase.of("planfile.dxf"));
       }
       return isMarkup(start) ? SheetPlan.read(all) : PlanReader.read(JsonText.read(all));
     } catch (PlanFileException e) {
       throw e;
     } catch (IOException e) {
-      throw PlanFileException.whole("The plan could not be read: " + e.getMessage(), e);
+      throw PlanFileException.whole(Phrase.of("planfile.planNotRead", FileTrouble.of(e)), e);
     }
   }
 
@@ -87,22 +88,10 @@ public final class PlanFile {
     byte[] bytes = bytes(plan);
     try {
       SafeSave.save(bytes, path);
-    } catch (AccessDeniedException e) {
-      throw unsaved(path, "you may not write there", e);
-    } catch (NoSuchFileException e) {
-      throw unsaved(path, "its folder is not there", e);
     } catch (IOException e) {
-      throw unsaved(path, e.getMessage(), e);
+      throw PlanFileException.whole(
+          new AsItIs(Phrase.of("planfile.notSaved", path.toString(), FileTrouble.of(e))), e);
     }
-  }
-
-  private static PlanFileException unsaved(Path path, String why, IOException cause) {
-    return PlanFileException.whole(
-        path
-            + " was not saved: "
-            + why
-            + ". The file is as it was before. Save under another name.",
-        cause);
   }
 
   /** The file's content, UTF-8. */

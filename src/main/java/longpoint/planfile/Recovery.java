@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import longpoint.plan.Extras;
 import longpoint.plan.Plan;
+import longpoint.wording.Phrase;
 
 /**
  * Keeps drafts of plans that are not yet saved, in a folder of the program's own, and finds those
@@ -67,7 +68,7 @@ public final class Recovery {
       throw new FileAlreadyExistsException(folder.toString());
     } catch (IOException e) {
       throw PlanFileException.whole(
-          "Unsaved work cannot be kept in " + folder + ": " + e.getMessage() + ". Save often.", e);
+          Phrase.of("planfile.draft.nowhere", folder.toString(), FileTrouble.of(e)), e);
     }
   }
 
@@ -82,7 +83,7 @@ public final class Recovery {
       return List.of();
     } catch (IOException e) {
       throw PlanFileException.whole(
-          "Drafts in " + folder + " cannot be listed: " + e.getMessage(), e);
+          Phrase.of("planfile.draft.notListed", folder.toString(), FileTrouble.of(e)), e);
     }
     left.sort((a, b) -> a.draft().compareTo(b.draft()));
     return List.copyOf(left);
@@ -93,7 +94,7 @@ public final class Recovery {
     try {
       Files.deleteIfExists(left.draft());
     } catch (IOException e) {
-      throw PlanFileException.whole("The draft cannot be deleted: " + e.getMessage(), e);
+      throw PlanFileException.whole(Phrase.of("planfile.draft.notDeleted", FileTrouble.of(e)), e);
     }
   }
 
@@ -180,8 +181,7 @@ public final class Recovery {
       try {
         SafeSave.replace(PlanFile.bytes(plan.withExtras(new Extras(extras))), draft);
       } catch (IOException e) {
-        throw PlanFileException.whole(
-            "Unsaved work could not be kept: " + e.getMessage() + ". Save the plan now.", e);
+        throw PlanFileException.whole(Phrase.of("planfile.draft.notKept", FileTrouble.of(e)), e);
       }
     }
 
@@ -190,7 +190,7 @@ public final class Recovery {
       try {
         Files.deleteIfExists(draft);
       } catch (IOException e) {
-        throw PlanFileException.whole("The draft cannot be deleted: " + e.getMessage(), e);
+        throw PlanFileException.whole(Phrase.of("planfile.draft.notDeleted", FileTrouble.of(e)), e);
       }
     }
 
@@ -206,7 +206,8 @@ public final class Recovery {
         try {
           release(lockOf(draft), held);
         } catch (IOException e) {
-          throw PlanFileException.whole("The draft cannot be closed: " + e.getMessage(), e);
+          throw PlanFileException.whole(
+              Phrase.of("planfile.draft.notClosed", FileTrouble.of(e)), e);
         }
       }
     }

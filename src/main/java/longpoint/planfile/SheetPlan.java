@@ -10,6 +10,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import longpoint.plan.Plan;
+import longpoint.wording.Phrase;
 
 /**
  * The plan inside a sheet: an SVG sheet carries the whole plan in its metadata, so that whoever is
@@ -59,17 +60,14 @@ public final class SheetPlan {
   static Opened read(InputStream in) throws IOException {
     byte[] bytes = in.readNBytes(MOST_BYTES + 1);
     if (bytes.length > MOST_BYTES) {
-      throw PlanFileException.whole(
-          "The file is larger than "
-              + (MOST_BYTES >> 20)
-              + " MB, so it is no sheet of Longpoint. Check that it is the right file.");
+      throw PlanFileException.whole(Phrase.of("planfile.sheet.none", MOST_BYTES >> 20));
     }
     String json = json(bytes);
     try {
       Opened opened = PlanReader.read(JsonText.read(json.getBytes(StandardCharsets.UTF_8)));
       return new Opened(opened.plan(), opened.notes(), Opened.Source.SHEET);
     } catch (PlanFileException e) {
-      throw PlanFileException.whole("In the plan this sheet carries: " + e.getMessage(), e);
+      throw PlanFileException.whole(Phrase.of("planfile.sheet.inside", e.words()), e);
     }
   }
 
@@ -84,11 +82,11 @@ public final class SheetPlan {
       while (xml.hasNext()) {
         int event = xml.next();
         if (event == XMLStreamConstants.DTD) {
-          throw at(xml.getLocation(), "A sheet of Longpoint has no document type. Take it out.");
+          throw at(xml.getLocation(), "planfile.sheet.docType");
         }
         if (event == XMLStreamConstants.START_ELEMENT) {
           if (root && !(xml.getLocalName().equals("svg") && SVG.equals(xml.getNamespaceURI()))) {
-            throw at(xml.getLocation(), "This is neither a plan nor an SVG drawing.");
+            throw at(xml.getLocation(), "planfile.sheet.neither");
           }
           root = false;
           if (xml.getLocalName().equals(ELEMENT) && NAMESPACE.equals(xml.getNamespaceURI())) {
@@ -97,14 +95,13 @@ public final class SheetPlan {
         }
       }
     } catch (XMLStreamException e) {
-      throw at(e.getLocation(), "This is not well-formed XML. Ask for the sheet once more.");
+      throw at(e.getLocation(), "planfile.sheet.malformed");
     }
-    throw PlanFileException.whole(
-        "This drawing carries no plan. Only the sheets Longpoint writes can be opened again, and"
-            + " only if no other program has taken the plan out; ask for the plan file.");
+    throw PlanFileException.whole(Phrase.of("planfile.sheet.noPlan"));
   }
 
-  private static PlanFileException at(Location at, String wrong) {
+  private static PlanFileException at(Location at, String key) {
+    Phrase wrong = Phrase.of(key);
     return at == null
         ? PlanFileException.whole(wrong)
         : PlanFileException.at(at.getLineNumber(), at.getColumnNumber(), wrong);

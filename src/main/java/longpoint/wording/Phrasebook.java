@@ -1,6 +1,8 @@
 package longpoint.wording;
 
 import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What one package says in one language: its {@code Messages.properties} and the translations
@@ -9,6 +11,8 @@ import java.util.ResourceBundle;
 public final class Phrasebook {
   private static final ResourceBundle.Control NO_FALLBACK =
       ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+  private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
   private final ResourceBundle bundle;
   private final Language language;
@@ -40,17 +44,14 @@ public final class Phrasebook {
   public String text(String key, Object... parts) {
     String pattern = bundle.getString(key);
     StringBuilder out = new StringBuilder();
-    int i = 0;
-    while (i < pattern.length()) {
-      int end = pattern.charAt(i) == '{' ? pattern.indexOf('}', i) : -1;
-      if (end > 0) {
-        add(out, parts[Integer.parseInt(pattern.substring(i + 1, end))]);
-        i = end + 1;
-      } else {
-        out.append(pattern.charAt(i++));
-      }
+    Matcher place = PLACE.matcher(pattern);
+    int from = 0;
+    while (place.find()) {
+      out.append(pattern, from, place.start());
+      add(out, parts[Integer.parseInt(place.group(1))]);
+      from = place.end();
     }
-    return out.toString();
+    return out.append(pattern, from, pattern.length()).toString();
   }
 
   private void add(StringBuilder out, Object part) {

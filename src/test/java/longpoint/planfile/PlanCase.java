@@ -137,7 +137,7 @@ record PlanCase(String name, String json, String wrong, String place) {
         bad(
             "height in text",
             "/parts/0/plateHeight",
-            "Expected a number in the plan's unit",
+            "Expected a number in the plan’s unit",
             plan("'parts':[{'id':'a'," + WALLS + ",'plateHeight':'97'}]")),
         bad(
             "two corners",

@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import longpoint.desktop.Job;
+import longpoint.desktop.Texts;
 import longpoint.plan.Plan;
 import longpoint.planfile.PlanFileException;
 import longpoint.planfile.Recovery;
@@ -87,7 +88,7 @@ public final class Drafts implements AutoCloseable {
           try {
             work.run();
           } catch (PlanFileException e) {
-            SwingUtilities.invokeLater(() -> tell(e.getMessage()));
+            SwingUtilities.invokeLater(() -> tell(e.message(Texts.language())));
           }
         });
   }
@@ -124,7 +125,7 @@ public final class Drafts implements AutoCloseable {
         }
       }
     } catch (PlanFileException e) {
-      tell(e.getMessage());
+      tell(e.message(Texts.language()));
     }
     return false;
   }

@@ -60,7 +60,7 @@ public final class FileFlow {
       settings.addRecent(path);
       opened.run();
     } catch (PlanFileException e) {
-      dialogs.tell(Texts.of("tell.notOpened", path.getFileName()), e.getMessage());
+      dialogs.tell(Texts.of("tell.notOpened", path.getFileName()), e.message(Texts.language()));
     }
   }
 
@@ -83,7 +83,7 @@ public final class FileFlow {
     try {
       PlanFile.write(plan, path);
     } catch (PlanFileException e) {
-      dialogs.tell(Texts.of("tell.notSaved"), e.getMessage());
+      dialogs.tell(Texts.of("tell.notSaved"), e.message(Texts.language()));
       return false;
     }
     job.saved(plan, path);
