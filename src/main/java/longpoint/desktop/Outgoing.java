@@ -1,7 +1,6 @@
 package longpoint.desktop;
 
 import java.awt.Toolkit;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -101,9 +100,7 @@ final class Outgoing {
                 .dialogs()
                 .tell(
                     Texts.of("tell.noSheet"),
-                    broken instanceof IOException io
-                        ? Texts.of("tell.noSheet.words", file, io.getMessage())
-                        : String.valueOf(broken)));
+                    Texts.of("tell.noSheet.words", file, Trouble.words(broken))));
   }
 
   /** Puts what the keyboard is in on the clipboard: the view beside the plan, or the plan. */

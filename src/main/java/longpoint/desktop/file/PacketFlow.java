@@ -12,6 +12,7 @@ import longpoint.desktop.Errand;
 import longpoint.desktop.Errands;
 import longpoint.desktop.Job;
 import longpoint.desktop.Texts;
+import longpoint.desktop.Trouble;
 import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
@@ -55,7 +56,7 @@ public final class PacketFlow {
         files ->
             dialogs.tell(
                 Texts.of("tell.packet"), Texts.of("tell.packet.words", files.size(), folder)),
-        broken -> dialogs.tell(Texts.of("tell.noPacket"), String.valueOf(broken.getMessage())));
+        broken -> dialogs.tell(Texts.of("tell.noPacket"), Trouble.words(broken)));
   }
 
   private List<Path> write(Plan plan, Path folder, Errand.Watch watch) throws IOException {

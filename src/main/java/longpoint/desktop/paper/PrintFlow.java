@@ -1,6 +1,5 @@
 package longpoint.desktop.paper;
 
-import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import javax.print.attribute.standard.OrientationRequested;
 import javax.print.attribute.standard.PageRanges;
 import longpoint.desktop.Errands;
 import longpoint.desktop.Texts;
+import longpoint.desktop.Trouble;
 import longpoint.desktop.file.Dialogs;
 import longpoint.drawing.Page;
 
@@ -60,12 +60,7 @@ public final class PrintFlow {
           return pages.size();
         },
         done -> {},
-        broken ->
-            dialogs.tell(
-                Texts.of("tell.noPrint"),
-                broken instanceof PrinterException
-                    ? String.valueOf(broken.getMessage())
-                    : String.valueOf(broken)));
+        broken -> dialogs.tell(Texts.of("tell.noPrint"), Trouble.words(broken)));
   }
 
   private static PrintRequestAttributeSet wanted(
