@@ -12,11 +12,6 @@ public record SlopeFigure(Slope slope) implements Worded {
 
   @Override
   public String in(Language language) {
-    String figure = SlopeText.of(slope);
-    return switch (language) {
-      case ENGLISH -> figure;
-      // Decimal comma, and a space before the per cent sign (SI brochure 5.4.4 and 5.4.7).
-      case FRENCH -> figure.replace('.', ',').replace("%", "\u00a0%");
-    };
+    return SlopeText.of(slope, language);
   }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.function.DoubleUnaryOperator;
+import longpoint.wording.Language;
 
 /**
  * Writes slopes in the notation their user chose. {@link #exact} writes what {@link SlopeEntry}
@@ -22,6 +23,17 @@ public final class SlopeText {
       case DEGREES -> FigureText.angle(slope.degrees());
       case PERCENT -> trimmed(slope.ratio() * 100, 1) + "%";
       case RATIO -> trimmed(slope.ratio(), 4);
+    };
+  }
+
+  /**
+   * As {@link #of(Slope)} in a language: in French a decimal comma, and a space before the per cent
+   * sign (SI brochure 5.4.4 and 5.4.7).
+   */
+  public static String of(Slope slope, Language language) {
+    return switch (language) {
+      case ENGLISH -> of(slope);
+      case FRENCH -> of(slope).replace('.', ',').replace("%", "\u00a0%");
     };
   }
 

@@ -96,7 +96,8 @@ public sealed interface Figure {
         design.surface().planes().stream().filter(p -> planes.contains(p.id())).toList();
     if (!shown.isEmpty()) {
       double area = shown.stream().mapToDouble(RoofPlane::area).sum();
-      rows.add(new Heading(Texts.of("figures.planes"), FigureText.area(area, unit)));
+      rows.add(
+          new Heading(Texts.of("figures.planes"), FigureText.area(area, unit, Texts.language())));
       Map<String, String> letters = PlaneMarks.of(design.surface());
       shown.forEach(p -> rows.add(row(design, p, letters.get(p.id()))));
     }
@@ -161,11 +162,11 @@ public sealed interface Figure {
     return new OfPlane(
         plane,
         Texts.of("figures.plane", letter, wall),
-        SlopeText.of(new Slope(plane.slope(), notation)),
+        SlopeText.of(new Slope(plane.slope(), notation), Texts.language()),
         Texts.of(
             "figures.plane.small",
-            FigureText.area(plane.area(), unit),
-            FigureText.angle(Math.toDegrees(Math.atan(plane.slope())))));
+            FigureText.area(plane.area(), unit, Texts.language()),
+            FigureText.angle(Math.toDegrees(Math.atan(plane.slope())), Texts.language())));
   }
 
   private static List<OfLines> grouped(Design design, List<RoofLine> lines, LengthDisplay display) {
@@ -196,7 +197,7 @@ public sealed interface Figure {
                 "figures.line.small",
                 display.of(line.run(), unit),
                 display.of(line.rise(), unit),
-                FigureText.angle(figures.degrees()));
+                FigureText.angle(figures.degrees(), Texts.language()));
     return new OfLines(
         List.of(line),
         Texts.of("line." + line.kind().key()),
@@ -211,7 +212,7 @@ public sealed interface Figure {
     }
     String bevels =
         figures.sides().stream()
-            .map(s -> FigureText.angle(s.backing()))
+            .map(s -> FigureText.angle(s.backing(), Texts.language()))
             .distinct()
             .collect(Collectors.joining(" / "));
     return "\n" + Texts.of("figures.backing." + kind.key(), bevels);

@@ -43,7 +43,7 @@ final class SideForm implements Properties.Subject {
             SlopeEntry::read,
             s -> slope(Optional.of(s)),
             () -> own(Edge::slope).map(SlopeText::exact),
-            () -> grey(Edge::slope, SlopeText.of(plan().defaults().slope())))
+            () -> grey(Edge::slope, SlopeText.of(plan().defaults().slope(), Texts.language())))
         .orEmpty(() -> slope(Optional.empty()));
     form.entry(
             "overhang",
