@@ -13,6 +13,11 @@ final class Agenda {
     Arrays.fill(place, -1);
   }
 
+  void clear() {
+    size = 0;
+    Arrays.fill(place, -1);
+  }
+
   boolean isEmpty() {
     return size == 0;
   }

@@ -10,8 +10,10 @@ import java.util.TreeMap;
  * from the lower wall to the upper one. Corners of equal x are taken from below.
  */
 final class Cutting {
-  private final Sides sides;
+  private final Shape shape;
   private final Tiles tiles;
+  private final double[] x;
+  private final double[] y;
   private final int[] before;
   private final TreeMap<Piece, Piece> pieces = new TreeMap<>(Comparator.naturalOrder());
 
@@ -56,27 +58,28 @@ final class Cutting {
     }
   }
 
-  private Cutting(Sides sides, Tiles tiles) {
-    this.sides = sides;
+  private Cutting(Shape shape, Tiles tiles) {
+    this.shape = shape;
     this.tiles = tiles;
-    before = new int[sides.given];
-    for (int i = 0; i < sides.given; i++) {
+    x = shape.x();
+    y = shape.y();
+    before = new int[shape.count()];
+    for (int i = 0; i < shape.count(); i++) {
       before[following(i)] = i;
     }
   }
 
   /** Adds triangles without neighbours. False when the outline makes no sense. */
-  static boolean into(Tiles tiles, Sides sides) {
-    return new Cutting(sides, tiles).run();
+  static boolean into(Tiles tiles, Shape shape) {
+    return new Cutting(shape, tiles).run();
   }
 
   private int following(int side) {
-    int next = sides.next[side];
-    return next < sides.given ? next : sides.corner[next];
+    return shape.next()[side];
   }
 
   private boolean run() {
-    int[] order = Order.of(sides.x, sides.y, sides.given);
+    int[] order = Order.of(x, y, shape.count());
     for (int v : order) {
       int a = before[v];
       int b = following(v);
@@ -99,12 +102,11 @@ final class Cutting {
   }
 
   private boolean earlier(int a, int b) {
-    return sides.x[a] < sides.x[b] || (sides.x[a] == sides.x[b] && sides.y[a] < sides.y[b]);
+    return x[a] < x[b] || (x[a] == x[b] && y[a] < y[b]);
   }
 
   private double turn(int a, int b, int c) {
-    return (sides.x[b] - sides.x[a]) * (sides.y[c] - sides.y[b])
-        - (sides.y[b] - sides.y[a]) * (sides.x[c] - sides.x[b]);
+    return (x[b] - x[a]) * (y[c] - y[b]) - (y[b] - y[a]) * (x[c] - x[b]);
   }
 
   /** Positive when a corner lies above a side that runs to the right. */

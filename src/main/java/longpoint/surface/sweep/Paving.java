@@ -8,32 +8,54 @@ import java.util.Arrays;
  * while the front moves), and slips a tile under every step.
  */
 final class Paving {
-  private final Sides sides;
+  private final Shape shape;
   private final Tiles tiles;
+  private final double[] x;
+  private final double[] y;
 
-  private Paving(Sides sides, Tiles tiles) {
-    this.sides = sides;
+  private Paving(Shape shape, Tiles tiles) {
+    this.shape = shape;
     this.tiles = tiles;
+    x = shape.x();
+    y = shape.y();
   }
 
   /** The tiles, or null when the outline makes no sense. */
   static Tiles of(Sides sides) {
     Tiles tiles = new Tiles(2 * sides.count + 8);
-    if (!Cutting.into(tiles, sides)) {
+    Paving paving = new Paving(Shape.of(sides), tiles);
+    if (!paving.lay()) {
       return null;
     }
-    Paving paving = new Paving(sides, tiles);
-    if (!paving.join()) {
-      return null;
-    }
-    paving.round();
-    paving.slipSteps();
+    paving.slipSteps(sides);
     return tiles;
   }
 
+  /**
+   * Lays all tiles anew before a front as it stands at a time.
+   *
+   * @return false if the front's loops cross each other at that time; the tiles are of no use then
+   */
+  static boolean again(Tiles tiles, Front front, double time) {
+    int[] corners = Shape.living(front);
+    tiles.clear();
+    if (!new Paving(Shape.of(front, corners, time), tiles).lay()) {
+      return false;
+    }
+    tiles.rename(corners);
+    return true;
+  }
+
+  private boolean lay() {
+    if (!Cutting.into(tiles, shape) || !join()) {
+      return false;
+    }
+    round();
+    return true;
+  }
+
   private int following(int side) {
-    int next = sides.next[side];
-    return next < sides.given ? next : sides.corner[next];
+    return shape.next()[side];
   }
 
   /** Joins the tiles edge to edge. False if they overlap, miss a piece or do not fit together. */
@@ -149,20 +171,18 @@ final class Paving {
   }
 
   private double cross(int o, int p, int q) {
-    return (sides.x[p] - sides.x[o]) * (sides.y[q] - sides.y[o])
-        - (sides.y[p] - sides.y[o]) * (sides.x[q] - sides.x[o]);
+    return (x[p] - x[o]) * (y[q] - y[o]) - (y[p] - y[o]) * (x[q] - x[o]);
   }
 
   private double dot(int o, int p, int q) {
-    return (sides.x[p] - sides.x[o]) * (sides.x[q] - sides.x[o])
-        + (sides.y[p] - sides.y[o]) * (sides.y[q] - sides.y[o]);
+    return (x[p] - x[o]) * (x[q] - x[o]) + (y[p] - y[o]) * (y[q] - y[o]);
   }
 
   /**
    * Until here a corner with a step was one. The corner after the step keeps the given corner's
    * number, the one before it has the step's number.
    */
-  private void slipSteps() {
+  private void slipSteps(Sides sides) {
     for (int step = sides.given; step < sides.count; step++) {
       int w = sides.corner[step];
       // All tiles around the corner go to the first of the two...
@@ -171,7 +191,7 @@ final class Paving {
       int last = Tiles.before(star[star.length - 1]);
       int end = tiles.to(first);
       int start = tiles.from(last);
-      boolean facesOn = facesAlong(step, w, end);
+      boolean facesOn = facesAlong(sides, step, w, end);
       if (facesOn) {
         for (int e : star) {
           tiles.corner[e] = step;
@@ -191,10 +211,8 @@ final class Paving {
     }
   }
 
-  private boolean facesAlong(int step, int w, int end) {
-    return sides.nx[step] * (sides.x[end] - sides.x[w])
-            + sides.ny[step] * (sides.y[end] - sides.y[w])
-        > 0;
+  private boolean facesAlong(Sides sides, int step, int w, int end) {
+    return sides.nx[step] * (x[end] - x[w]) + sides.ny[step] * (y[end] - y[w]) > 0;
   }
 
   /** The edges that leave a corner, counter-clockwise from its wall. */

@@ -49,11 +49,10 @@ final class TiledFront {
 
   /** Sweeps until nothing is left. Returns the number of a side near the trouble, or -1. */
   int run() {
-    for (int t = 0; t < tiles.count; t++) {
-      agenda.set(t, clock.runsOut(t, 0));
-    }
     double now = 0;
     int idle = 0;
+    int pavings = 0;
+    scheduleAll(now);
     while (front.living > 0) {
       double next = agenda.firstTime();
       idle = next > now || front.ended > 0 ? 0 : idle + 1;
@@ -63,11 +62,51 @@ final class TiledFront {
       }
       now = Math.max(now, next);
       if (!step(now)) {
-        return front.trouble >= 0 ? front.trouble : anySide();
+        if (front.trouble >= 0 || pavings++ == PAVINGS) {
+          return front.trouble >= 0 ? front.trouble : anySide();
+        }
+        now = paveAgain(now);
+        if (Double.isNaN(now)) {
+          return anySide();
+        }
       }
     }
     return front.trouble;
   }
+
+  private void scheduleAll(double now) {
+    agenda.clear();
+    for (int t = 0; t < tiles.count; t++) {
+      agenda.set(t, clock.runsOut(t, now));
+    }
+  }
+
+  /**
+   * How often all tiles may be laid anew where the hole at one place could not be filled: it may
+   * have grown round a courtyard, when thousands of corners come into line at once.
+   */
+  private static final int PAVINGS = 16;
+
+  /**
+   * Lays all tiles anew a little later, when corners that stand in one point or line have parted.
+   *
+   * @return the time for which they were laid, or NaN if the front would not be tiled
+   */
+  private double paveAgain(double now) {
+    for (double wait = FIRST_WAIT; wait <= LAST_WAIT; wait *= FIRST_WAIT) {
+      double then = now + wait * together;
+      if (Paving.again(tiles, front, then)) {
+        scheduleAll(then);
+        return then;
+      }
+    }
+    return Double.NaN;
+  }
+
+  /** Waits before tiles are laid anew, in times that count as one. */
+  private static final double FIRST_WAIT = 8;
+
+  private static final double LAST_WAIT = 4096;
 
   /**
    * Steps at one time that may go by without a corner ending. Edges are swapped all at once, so a

@@ -66,6 +66,26 @@ final class Tiles {
     return t;
   }
 
+  /** Takes all tiles away. */
+  void clear() {
+    count = 0;
+    freed = 0;
+    Arrays.fill(wallOf, -1);
+  }
+
+  /** Gives every corner another number. */
+  void rename(int[] numbers) {
+    Arrays.fill(wallOf, -1);
+    for (int e = 0; e < 3 * count; e++) {
+      corner[e] = numbers[corner[e]];
+    }
+    for (int e = 0; e < 3 * count; e++) {
+      if (across[e] == WALL) {
+        wall(e);
+      }
+    }
+  }
+
   void remove(int t) {
     alive[t] = false;
     if (freed == free.length) {
