@@ -13,6 +13,7 @@ import longpoint.plan.EncodedImage;
 import longpoint.plan.Markup;
 import longpoint.plan.Note;
 import longpoint.plan.PlanDimension;
+import longpoint.wording.Phrase;
 
 /** Reads notes, dimensions and the picture beneath. A picture is not unpacked here. */
 final class MarkupReader {
@@ -69,8 +70,7 @@ final class MarkupReader {
     String id = id(f, "note");
     JsonValue text = f.need("text");
     if (Fields.text(text).length() > LONGEST_NOTE) {
-      throw PlanFileException.at(
-          text, "A note holds " + LONGEST_NOTE + " characters at most. Make two of it.");
+      throw PlanFileException.at(text, Phrase.of("planfile.note.long", LONGEST_NOTE));
     }
     return new Note(
         id,
@@ -127,8 +127,7 @@ final class MarkupReader {
   private static double above(JsonValue value, double most) throws PlanFileException {
     double number = Fields.number(value);
     if (!(number > 0 && number <= most)) {
-      throw PlanFileException.at(
-          value, "Expected a number above 0" + (most == 1 ? " and at most 1." : "."));
+      throw PlanFileException.at(value, Phrase.of(most == 1 ? "planfile.share" : "planfile.above"));
     }
     return number;
   }
@@ -136,8 +135,7 @@ final class MarkupReader {
   private static int whole(JsonValue value, int least, int most) throws PlanFileException {
     double number = Fields.number(value);
     if (number != Math.rint(number) || number < least || number > most) {
-      throw PlanFileException.at(
-          value, "Expected a whole number from " + least + " to " + most + ".");
+      throw PlanFileException.at(value, Phrase.of("planfile.whole", least, most));
     }
     return (int) number;
   }
@@ -156,12 +154,11 @@ final class MarkupReader {
       byte[] bytes = Base64.getDecoder().decode(base64.toString());
       if (bytes.length > EncodedImage.MOST_BYTES) {
         throw PlanFileException.at(
-            data, "A picture holds " + EncodedImage.MOST_BYTES + " bytes at most.");
+            data, Phrase.of("planfile.picture.large", EncodedImage.MOST_BYTES / 1_000_000));
       }
       return new EncodedImage(type, width, height, bytes);
     } catch (IllegalArgumentException e) {
-      throw PlanFileException.at(
-          data, "The picture is damaged: " + e.getMessage() + ". Take the backdrop out.");
+      throw PlanFileException.at(data, Phrase.of("planfile.picture.damaged"));
     }
   }
 }

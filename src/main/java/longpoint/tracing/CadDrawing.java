@@ -63,9 +63,9 @@ public final class CadDrawing {
     } catch (TracingException e) {
       throw e;
     } catch (NoSuchFileException e) {
-      throw TracingException.whole("There is no file " + file + ". Check its name.", e);
+      throw TracingException.whole(Phrase.of("tracing.noFile", file.toString()), e);
     } catch (IOException e) {
-      throw TracingException.whole(file + " could not be read: " + e.getMessage(), e);
+      throw TracingException.whole(Phrase.of("tracing.notRead", file.toString()), e);
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import longpoint.wording.Phrase;
 
 /** The sections of a DXF file that matter for outlines: a few variables, blocks and entities. */
 final class DxfDocument {
@@ -98,14 +99,14 @@ final class DxfDocument {
       }
     }
     if (!any) {
-      throw TracingException.whole("This is not a DXF drawing: it has no sections.");
+      throw TracingException.whole(Phrase.of("tracing.noSections"));
     }
   }
 
   private DxfTag need() throws TracingException {
     Optional<DxfTag> tag = tags.next();
     if (tag.isEmpty()) {
-      throw TracingException.whole("The drawing ends too early. Ask for the file again.");
+      throw TracingException.whole(Phrase.of("tracing.early"));
     }
     return tag.get();
   }
@@ -201,9 +202,7 @@ final class DxfDocument {
 
   private void add(List<DxfEntity> all, DxfEntity entity) throws TracingException {
     if (++count > MOST_ENTITIES) {
-      throw TracingException.at(
-          entity.line(),
-          "This drawing holds too much. Save only the walls to a file of their own.");
+      throw TracingException.at(entity.line(), Phrase.of("tracing.tooMuch"));
     }
     if (!entity.type().equals("VERTEX")) {
       all.add(entity);

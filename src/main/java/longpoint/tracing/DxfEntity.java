@@ -3,6 +3,7 @@ package longpoint.tracing;
 import java.util.List;
 import java.util.Optional;
 import longpoint.geometry.Point;
+import longpoint.wording.Phrase;
 
 /**
  * An entity as it stands in the file.
@@ -35,7 +36,7 @@ record DxfEntity(String type, int line, List<DxfTag> tags, List<DxfEntity> parts
   double number(int code) throws TracingException {
     Optional<DxfTag> tag = tag(code);
     if (tag.isEmpty()) {
-      throw TracingException.at(line, type + " has no value under group code " + code + ".");
+      throw TracingException.at(line, Phrase.of("tracing.noValue", type, code));
     }
     return tag.get().number();
   }

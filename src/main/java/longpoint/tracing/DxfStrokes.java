@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import longpoint.geometry.Point;
 import longpoint.tracing.DxfDocument.Block;
 import longpoint.tracing.Stroke.Vertex;
+import longpoint.wording.Phrase;
 
 /** Entities as strokes on the plan, those of blocks wherever the block is inserted. */
 final class DxfStrokes {
@@ -84,9 +85,7 @@ final class DxfStrokes {
     strokes.add(stroke);
     vertices += stroke.vertices().size();
     if (strokes.size() > MOST_STROKES || vertices > MOST_VERTICES) {
-      throw TracingException.at(
-          stroke.line(),
-          "This drawing holds too much. Save only the walls to a file of their own.");
+      throw TracingException.at(stroke.line(), Phrase.of("tracing.tooMuch"));
     }
   }
 
@@ -99,8 +98,7 @@ final class DxfStrokes {
       return;
     }
     if (depth >= DEEPEST) {
-      throw TracingException.at(
-          insert.line(), "Blocks stand inside blocks without end here. Save only the walls.");
+      throw TracingException.at(insert.line(), Phrase.of("tracing.endless"));
     }
     DxfEntity head = block.get().head();
     Point base = new Point(head.number(10, 0), head.number(20, 0));
@@ -110,7 +108,7 @@ final class DxfStrokes {
       Point step =
           new Point(insert.number(44, 0) * (i % columns), insert.number(45, 0) * (i / columns));
       if (++inserted > MOST_STROKES) {
-        throw TracingException.at(insert.line(), "Blocks are repeated too often here.");
+        throw TracingException.at(insert.line(), Phrase.of("tracing.repeated"));
       }
       Inserting inside =
           at.after(axes.get())

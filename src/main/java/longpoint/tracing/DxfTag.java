@@ -1,5 +1,7 @@
 package longpoint.tracing;
 
+import longpoint.wording.Phrase;
+
 /**
  * One value of a DXF file.
  *
@@ -20,9 +22,9 @@ record DxfTag(int code, String value, int line) {
       if (Math.abs(number) <= FARTHEST) {
         return number;
       }
-      throw TracingException.at(line, value.strip() + " is too far away for a building.");
+      throw TracingException.at(line, Phrase.of("tracing.farAway", value.strip()));
     } catch (NumberFormatException e) {
-      throw TracingException.at(line, "\"" + shown() + "\" should be a number.");
+      throw TracingException.at(line, Phrase.of("tracing.noNumber", shown()));
     }
   }
 

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import longpoint.wording.Phrase;
 
 /**
  * Cuts DXF text into tags: a group code on one line, its value on the next (published DXF
@@ -36,18 +37,15 @@ final class DxfTagReader {
 
   static DxfTagReader of(byte[] bytes) throws TracingException {
     if (bytes.length > MOST_BYTES) {
-      throw TracingException.whole(
-          "The drawing is larger than "
-              + (MOST_BYTES >> 20)
-              + " MB. Save only the walls to a file of their own.");
+      throw TracingException.whole(Phrase.of("tracing.large", MOST_BYTES >> 20));
     }
     String head =
         new String(bytes, 0, Math.min(bytes.length, HEADER_BYTES), StandardCharsets.ISO_8859_1);
     if (head.startsWith(BINARY)) {
-      throw TracingException.whole("This is a binary DXF file. Save the drawing as text DXF.");
+      throw TracingException.whole(Phrase.of("tracing.binary"));
     }
     if (DWG.matcher(head).matches()) {
-      throw TracingException.whole("This is a DWG file. Save the drawing as DXF.");
+      throw TracingException.whole(Phrase.of("tracing.dwg"));
     }
     int mark = head.startsWith("\u00EF\u00BB\u00BF") ? 3 : 0;
     ByteArrayInputStream in = new ByteArrayInputStream(bytes, mark, bytes.length - mark);
@@ -81,8 +79,7 @@ final class DxfTagReader {
         int number = code(code.strip());
         String value = nextLine();
         if (value == null) {
-          throw TracingException.at(
-              line, "The file ends in the middle of a value. Ask for it again.");
+          throw TracingException.at(line, Phrase.of("tracing.cut"));
         }
         if (number != 999) {
           return Optional.of(new DxfTag(number, number < 10 ? value.strip() : value, line));
@@ -91,7 +88,7 @@ final class DxfTagReader {
     } catch (TracingException e) {
       throw e;
     } catch (IOException e) {
-      throw TracingException.whole("The drawing could not be read: " + e.getMessage(), e);
+      throw TracingException.whole(Phrase.of("tracing.drawingNotRead"), e);
     }
   }
 
@@ -99,8 +96,8 @@ final class DxfTagReader {
     try {
       return Integer.parseInt(text);
     } catch (NumberFormatException e) {
-      String wrong = line == 1 ? "This is not a DXF drawing." : "A group code should stand here.";
-      throw TracingException.at(line, wrong);
+      throw TracingException.at(
+          line, Phrase.of(line == 1 ? "tracing.notDxf" : "tracing.groupCode"));
     }
   }
 
@@ -108,7 +105,7 @@ final class DxfTagReader {
     String text = lines.readLine();
     line++;
     if (text != null && text.length() > LONGEST_LINE) {
-      throw TracingException.at(line, "This line is far longer than in any drawing.");
+      throw TracingException.at(line, Phrase.of("tracing.longLine"));
     }
     return text;
   }

@@ -317,7 +317,8 @@ class CadDrawingTest {
     assertThat(refused("AutoCAD Binary DXF\r\n\u001a\0")).hasMessageContaining("text DXF");
     TracingException number =
         refused(inches().tags(0, "LINE", 8, "W", 10, "east", 20, 1, 11, 2, 21, 3).end().bytes());
-    assertThat(number).hasMessage("line 20: \"east\" should be a number.");
+    assertThat(number)
+        .hasMessage("line 20: \"east\" should be a number. Save the drawing as DXF once more.");
     assertThat(number.line()).isEqualTo(20);
     assertThat(refused(inches().tags(0, "CIRCLE", 8, "W", 10, 1, 20, 1).end().bytes()))
         .hasMessageContaining("CIRCLE has no value under group code 40");
