@@ -8,6 +8,7 @@ import longpoint.plan.Problem;
 import longpoint.planfile.Opened;
 import longpoint.planfile.PlanFile;
 import longpoint.planfile.PlanFileException;
+import longpoint.wording.Language;
 
 /** Reads the plan a command names and says on the error stream what is wrong with the file. */
 final class PlanReading {
@@ -15,14 +16,23 @@ final class PlanReading {
 
   /** The plan, or empty when the file cannot be used; then the reason has been printed. */
   static Optional<Plan> read(Path file, PrintWriter err) {
+    return read(file, Language.ENGLISH, err);
+  }
+
+  /**
+   * As {@link #read(Path, PrintWriter)}.
+   *
+   * @param language of the reason
+   */
+  static Optional<Plan> read(Path file, Language language, PrintWriter err) {
     try {
       Opened opened = PlanFile.read(file);
       for (Problem note : opened.notes()) {
-        err.println("longpoint: " + file + ": note: " + note.message());
+        err.println("longpoint: " + file + ": note: " + note.message(language));
       }
       return Optional.of(opened.plan());
     } catch (PlanFileException e) {
-      err.println("longpoint: " + file + ": " + e.getMessage());
+      err.println("longpoint: " + file + ": " + e.message(language));
       return Optional.empty();
     }
   }

@@ -17,6 +17,7 @@ import longpoint.plan.Problem;
 import longpoint.surface.LineFigures;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
+import longpoint.wording.Language;
 
 /**
  * Every figure of a design for programs to read: in the plan's unit, unrounded, keys as in {@code
@@ -32,12 +33,21 @@ public final class FiguresJson {
 
   private FiguresJson() {}
 
-  /** JSON text, indented, ending in a line feed. */
+  /** JSON text, indented, ending in a line feed; problems are told in English. */
   public static String of(Design design) {
+    return of(design, Language.ENGLISH);
+  }
+
+  /**
+   * JSON text, indented, ending in a line feed.
+   *
+   * @param language of the problems' messages and cures; all keys stay as they are
+   */
+  public static String of(Design design, Language language) {
     ObjectNode root = NODES.objectNode();
     root.put("unit", design.plan().unit().symbol());
     root.put("title", design.plan().title());
-    root.set("problems", problems(design));
+    root.set("problems", problems(design, language));
     root.set("surface", surface(design));
     root.set("framing", RecordsJson.of(design.framing()).without("problems"));
     root.set("deck", DeckJson.deck(design.deck()));
@@ -50,14 +60,14 @@ public final class FiguresJson {
     return print(root);
   }
 
-  private static ArrayNode problems(Design design) {
+  private static ArrayNode problems(Design design, Language language) {
     ArrayNode all = NODES.arrayNode();
     for (Problem p : design.problems()) {
       all.addObject()
           .put("level", p.level().name().toLowerCase(java.util.Locale.ROOT))
           .put("where", p.where())
-          .put("message", p.message())
-          .put("cure", p.cure());
+          .put("message", p.message(language))
+          .put("cure", p.cure(language));
     }
     return all;
   }

@@ -21,6 +21,9 @@ import longpoint.units.LengthUnit;
 import longpoint.units.Rounding;
 import longpoint.units.Slope;
 import longpoint.units.SlopeText;
+import longpoint.wording.Language;
+import longpoint.wording.Phrase;
+import longpoint.wording.Worded;
 
 /** Every figure of a design as plain text for people: lengths rounded as they are read on site. */
 public final class FiguresText {
@@ -37,7 +40,16 @@ public final class FiguresText {
 
   /** Text of several tables, ending in a line feed. */
   public static String of(Design design) {
-    return written(design).toString();
+    return of(design, Language.ENGLISH);
+  }
+
+  /**
+   * Text of several tables, ending in a line feed.
+   *
+   * @param language of the problems; the tables are in English
+   */
+  public static String of(Design design, Language language) {
+    return written(design, language).toString();
   }
 
   /** The same figures table by table, in the same order. */
@@ -47,13 +59,13 @@ public final class FiguresText {
 
   /** The same tables, with what each row is about. */
   public static List<Listing> listings(Design design) {
-    return written(design).listings();
+    return written(design, Language.ENGLISH).listings();
   }
 
-  private static TextSections written(Design design) {
+  private static TextSections written(Design design, Language language) {
     FiguresText text = new FiguresText(design);
     text.heading();
-    text.problems();
+    text.problems(language);
     text.planes();
     text.lines();
     text.hipsAndValleys();
@@ -84,22 +96,28 @@ public final class FiguresText {
     out.heading("An aid to layout, not engineering: the truss supplier and the local code rule.");
   }
 
-  private void problems() {
+  private void problems(Language language) {
     if (design.problems().isEmpty()) {
       return;
     }
-    out.heading("\nLook at first");
+    out.heading("\n" + Phrase.of("packet.first").in(language));
     for (Problem p : design.problems()) {
-      out.line(told(p));
-      if (!p.cure().isEmpty()) {
-        out.line("  " + p.cure());
+      out.line(told(p, language));
+      if (!p.cure(language).isEmpty()) {
+        out.line("  " + p.cure(language));
       }
     }
   }
 
-  /** A problem in one line: how bad, what and where. */
-  static String told(Problem p) {
-    return TextSections.key(p.level()) + ": " + p.message() + " (" + p.where() + ")";
+  /** A problem in one line: how bad, and what; the words name the place. */
+  static String told(Problem p, Language language) {
+    String key =
+        switch (p.level()) {
+          case ERROR -> "packet.error";
+          case WARNING -> "packet.warning";
+          case NOTE -> "packet.note";
+        };
+    return Phrase.of(key, Worded.plain(p.message(language))).in(language);
   }
 
   private void planes() {

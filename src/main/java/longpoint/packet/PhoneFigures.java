@@ -4,6 +4,7 @@ import java.util.List;
 import longpoint.drawing.Page;
 import longpoint.export.PhonePage;
 import longpoint.pipeline.Design;
+import longpoint.wording.Language;
 
 /** What a design puts on the page for phones. */
 final class PhoneFigures {
@@ -23,7 +24,7 @@ final class PhoneFigures {
   static PhonePage of(Design design, List<Page> sheets) {
     List<PhonePage.Warning> warnings =
         design.problems().stream()
-            .map(p -> new PhonePage.Warning(FiguresText.told(p), p.cure()))
+            .map(p -> new PhonePage.Warning(FiguresText.told(p, Language.ENGLISH), p.cure()))
             .toList();
     return new PhonePage(
         FiguresText.title(design.plan()),

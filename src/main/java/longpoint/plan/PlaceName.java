@@ -81,6 +81,13 @@ public record PlaceName(String part, int side, Worded words) implements Worded {
     return words.in(language);
   }
 
+  /** The same without its article, as it stands in a table: east wall of Garden wing. */
+  public String label(Language language) {
+    String article = Phrase.of("plan.wall.article").in(language) + " ";
+    String said = in(language);
+    return side >= 0 && said.startsWith(article) ? said.substring(article.length()) : said;
+  }
+
   /** As people count: the first side is side 1. */
   private static Phrase counted(PlaceName part, int side) {
     return Phrase.of("plan.wall.counted", side + 1, part);

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longpoint.planfile.PlanFile;
@@ -120,7 +121,30 @@ class LongpointCommandTest {
           "edges":[{"kind":"eave"},{"kind":"eave"},{"kind":"eave"},{"kind":"eave"}]}]}
         """);
     assertThat(run("figures", crossing.toString())).isEqualTo(ExitCode.PLAN_HAS_ERRORS);
-    assertThat(out.toString()).contains("error", "house");
+    assertThat(out.toString()).contains("error: The", "of House crosses or touches");
+    assertThat(run("figures", crossing.toString(), "--language", "fr"))
+        .isEqualTo(ExitCode.PLAN_HAS_ERRORS);
+    assertThat(out.toString()).contains("erreur : Le mur", "de House croise ou touche le mur");
+  }
+
+  @Test
+  void theMachinesLanguageChangesNothing() {
+    String sample = SAMPLES.resolve("sable-lane-garden-wing.json").toString();
+    assertThat(run("figures", sample, "--json")).isZero();
+    String english = out.toString();
+    out.getBuffer().setLength(0);
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.CANADA_FRENCH);
+      assertThat(run("figures", sample, "--json")).isZero();
+    } finally {
+      Locale.setDefault(before);
+    }
+    assertThat(out.toString()).isEqualTo(english).contains("The fascia of the east wall of Garden");
+    assertThat(run("figures", sample, "--json", "--language", "fr")).isZero();
+    assertThat(out.toString()).contains("La planche de rive du mur est de Garden wing est");
+    assertThat(run("figures", sample, "--language", "de")).isEqualTo(ExitCode.UNUSABLE);
+    assertThat(err.toString()).contains("--language is en or fr, not de.");
   }
 
   @Test
