@@ -122,12 +122,12 @@ public final class FiguresText {
 
   private void planes() {
     TextTable table =
-        new TextTable("plane", "side", "slope", "plan area", "true area", "under other roof");
+        new TextTable("plane", "wall", "slope", "plan area", "true area", "under other roof");
     for (RoofPlane p : design.surface().planes()) {
       table.rowOf(
           p.id(),
           names.plane(p.id()),
-          p.id(),
+          names.wall(p.id()),
           SlopeText.of(slopeOf(p)),
           FigureText.area(p.planArea(), unit),
           FigureText.area(p.area(), unit),

@@ -66,19 +66,26 @@ final class FramingText {
   private void tapes() {
     TextTable table = new TextTable("run", "plate", "marks");
     for (TapeMarks t : framing.tapes()) {
-      table.row(t.run(), length(t.length()), lengths(t.marks()));
+      table.row(names.run(t.run()), length(t.length()), lengths(t.marks()));
     }
     out.section("Tape marks on both plates, truss on the far side of the mark", table);
   }
 
   private void girders() {
-    TextTable table = new TextTable("girder", "mark", "hangers", "at");
+    TextTable table = new TextTable("girder", "in", "hangers", "at");
     for (Girder g : framing.girders()) {
       List<Double> along = g.hangers().stream().map(Girder.Hanger::along).toList();
-      table.rowOf(g.truss(), g.truss(), g.mark(), String.valueOf(along.size()), lengths(along));
+      table.rowOf(
+          g.truss(), g.mark(), names.run(runOf(g)), String.valueOf(along.size()), lengths(along));
     }
     out.section("Girders", table);
     framing.girders().stream().map(Girder::reminder).distinct().forEach(out::line);
+  }
+
+  /** A truss's id is its run's, a colon, and its own mark. */
+  private static String runOf(Girder girder) {
+    int colon = girder.truss().lastIndexOf(':');
+    return colon < 0 ? girder.truss() : girder.truss().substring(0, colon);
   }
 
   private void valleySet(ValleySet set) {
@@ -94,7 +101,8 @@ final class FramingText {
                     length(t.stop()),
                     length(t.length()),
                     length(t.height())));
-    out.section("Valley set of " + set.upper() + " on plane " + names.plane(set.plane()), table);
+    out.section(
+        "Valley set of " + names.run(set.upper()) + " on plane " + names.plane(set.plane()), table);
     out.line(
         "first gap " + length(set.firstGap()) + ", slid down " + length(set.shift()) + " in plan");
     out.line(
@@ -109,7 +117,7 @@ final class FramingText {
     TextTable table = new TextTable("run", "row", "number", "clear", "cut to");
     for (RidgeBlocks b : framing.ridgeBlocks()) {
       table.row(
-          b.run(),
+          names.run(b.run()),
           key(b.place()),
           String.valueOf(b.count()),
           length(b.clear()),
@@ -120,11 +128,11 @@ final class FramingText {
 
   private void ladders() {
     TextTable table =
-        new TextTable("side", "rake", "fly rafter", "cut", "lookouts", "length", "blocks", "drop");
+        new TextTable("wall", "rake", "fly rafter", "cut", "lookouts", "length", "blocks", "drop");
     for (Ladder l : framing.ladders()) {
       table.rowOf(
           l.side(),
-          l.side(),
+          names.wall(l.side()),
           key(l.rake()),
           length(l.rakeLength()),
           saw(l.plumbCut()),

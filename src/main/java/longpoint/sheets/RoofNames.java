@@ -42,9 +42,12 @@ public final class RoofNames {
     return line == null ? id : line.kind().key() + " " + planes(line.planes());
   }
 
-  /** A roof line by its planes; a run or a side as it is. */
+  /** A roof line by its planes, a wall by the way it faces, a run by its part. */
   public String place(String id) {
-    return lines.containsKey(id) ? line(id) : id;
+    if (lines.containsKey(id)) {
+      return line(id);
+    }
+    return id.indexOf('/') < 0 ? run(id) : wall(id);
   }
 
   /** A part by its name, or its id if it has none. */
@@ -57,7 +60,7 @@ public final class RoofNames {
   }
 
   /** A run by its part, with its number where a part has several. */
-  String run(String id) {
+  public String run(String id) {
     int dot = id.lastIndexOf('.');
     if (dot < 0 || plan.part(id).isPresent()) {
       return part(id);
@@ -68,14 +71,14 @@ public final class RoofNames {
         : id;
   }
 
-  /** A wall by the way it faces. */
-  String wall(String side) {
+  /** A wall by the way it faces: east wall of Garden wing. */
+  public String wall(String side) {
     int slash = side.lastIndexOf('/');
     if (slash < 0 || plan.part(side.substring(0, slash)).isEmpty()) {
       return side;
     }
     Part part = plan.part(side.substring(0, slash)).orElseThrow();
     int index = Integer.parseInt(side.substring(slash + 1));
-    return PlaceName.of(part, index).in(Language.ENGLISH);
+    return PlaceName.of(part, index).label(Language.ENGLISH);
   }
 }
