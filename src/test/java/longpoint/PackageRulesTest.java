@@ -67,6 +67,7 @@ class PackageRulesTest {
         with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile"),
         "com.fasterxml.jackson");
     allow("tracing", List.of("plan", "geometry", "units", "wording"));
+    allow("picture", List.of("plan"), "java.awt", "org.w3c", "org.apache.pdfbox");
     allow("editor", List.of("plan", "geometry", "units", "wording"));
     allow(
         "desktop",
@@ -79,6 +80,7 @@ class PackageRulesTest {
             "packet",
             "planfile",
             "tracing",
+            "picture",
             "editor"),
         "javax.swing",
         "javax.print",

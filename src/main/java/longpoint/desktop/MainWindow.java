@@ -21,6 +21,7 @@ import longpoint.desktop.action.Finder;
 import longpoint.desktop.action.Menus;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.canvas.PlanCanvas;
+import longpoint.desktop.file.BackdropFlow;
 import longpoint.desktop.file.Dialogs;
 import longpoint.desktop.file.Drafts;
 import longpoint.desktop.file.FileFlow;
@@ -44,6 +45,8 @@ public final class MainWindow {
   private final Settings settings;
   private final Dialogs dialogs;
   private final FileFlow files;
+  private final BackdropFlow pictures;
+  private final BackdropShow backdrop;
   private final Drafts drafts;
   private final Catalogue catalogue;
   private final Menus menus;
@@ -80,6 +83,7 @@ public final class MainWindow {
     picks = new Picks(job);
     beside = new Beside(canvas, job, picks, settings, this::performLetter);
     outgoing = new Outgoing(this, packets, errands);
+    pictures = new BackdropFlow(job, this.dialogs, canvas::seen, errands);
     catalogue = new WindowTasks(this).catalogue();
     menus = new Menus(catalogue);
     tools = new ToolStrip(toolTasks());
@@ -87,6 +91,7 @@ public final class MainWindow {
     sight = new Sight(job, canvas);
     drafting = new Drafting(canvas, job, picks, status);
     side = new SidePanel(job, drafting::pick, sight::go);
+    backdrop = new BackdropShow(job, canvas);
     finder = new Finder(frame, catalogue);
     recent = new RecentMenu(settings, files::open);
     menus.insert("menu.file", recent.menu(), 3);
@@ -141,7 +146,7 @@ public final class MainWindow {
             canvas.requestFocusInWindow();
           }
         });
-    new PlanDrop(files::open).on(frame);
+    new PlanDrop(files::open, pictures::load).on(frame);
     job.onPicture(this::showPicture);
   }
 
@@ -174,6 +179,7 @@ public final class MainWindow {
     tools.refresh();
     beside.refresh();
     side.update();
+    backdrop.update();
     showTitle();
     showState();
     canvas.repaint();
@@ -281,6 +287,10 @@ public final class MainWindow {
 
   Errands errands() {
     return errands;
+  }
+
+  BackdropFlow pictures() {
+    return pictures;
   }
 
   /** Another plan: everything in sight once its roof is there. */

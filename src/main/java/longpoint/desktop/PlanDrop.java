@@ -10,14 +10,17 @@ import java.util.function.Consumer;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
+import longpoint.desktop.file.BackdropFlow;
 
-/** Opens a plan file that is dragged onto the window. */
+/** Takes a file that is dragged onto the window: a picture goes behind the plan, a plan opens. */
 final class PlanDrop extends TransferHandler {
   private static final long serialVersionUID = 1;
   private final transient Consumer<Path> open;
+  private final transient Consumer<Path> picture;
 
-  PlanDrop(Consumer<Path> open) {
+  PlanDrop(Consumer<Path> open, Consumer<Path> picture) {
     this.open = open;
+    this.picture = picture;
   }
 
   void on(JFrame frame) {
@@ -38,7 +41,8 @@ final class PlanDrop extends TransferHandler {
       Object data = support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
       if (data instanceof List<?> files && !files.isEmpty() && files.get(0) instanceof File file) {
         // Later, so that the drop is over before a question opens.
-        SwingUtilities.invokeLater(() -> open.accept(file.toPath()));
+        Consumer<Path> taker = BackdropFlow.isPicture(file.toPath()) ? picture : open;
+        SwingUtilities.invokeLater(() -> taker.accept(file.toPath()));
         return true;
       }
       return false;

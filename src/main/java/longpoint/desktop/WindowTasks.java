@@ -75,6 +75,7 @@ final class WindowTasks {
     chapters.put("menu.file", file());
     chapters.put("menu.edit", edit());
     chapters.put("menu.tools", tools());
+    chapters.put("menu.picture", new PictureTasks(window).all());
     chapters.put("menu.view", view());
     chapters.put("menu.beside", new BesideTasks(window).all());
     chapters.put("menu.help", help());

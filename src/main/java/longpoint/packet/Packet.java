@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.Optional;
 import longpoint.drawing.Page;
 import longpoint.export.CsvWriter;
 import longpoint.export.DxfWriter;
@@ -129,7 +130,9 @@ public final class Packet {
   }
 
   private void sheets(Plan plan, List<Page> pages) throws IOException {
-    String carried = SheetPlan.element(plan);
+    // A picture to trace would be in every sheet again, and is not part of the work.
+    Plan drawn = plan.withMarkup(plan.markup().withBackdrop(Optional.empty()));
+    String carried = SheetPlan.element(drawn);
     for (Page page : pages) {
       String number = page.number().toLowerCase(Locale.ROOT);
       write("-sheet-" + baseName(number) + ".svg", out -> SvgWriter.write(page, carried, out));

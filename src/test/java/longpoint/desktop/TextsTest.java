@@ -31,7 +31,7 @@ class TextsTest {
   private static final Path SOURCES = Path.of("src", "main", "java", "longpoint", "desktop");
   private static final Pattern ASKED = Pattern.compile("Texts\\.of\\(\\s*\"([^\"]+)\"\\s*[,)]");
   private static final Pattern TASK =
-      Pattern.compile("(?:Task\\.of|kind|parts)\\(\\s*\"([a-zA-Z.]+)\"");
+      Pattern.compile("(?:Task\\.of|kind|parts|state)\\(\\s*\"([a-zA-Z.]+)\"");
   private static final Pattern FIELD =
       Pattern.compile("(?:form\\.(?:<[^>]*>)?(?:entry|choice|says)|length)\\(\\s*\"([^\"]+)\"");
   private static final Pattern PLACE = Pattern.compile("\\{\\d}");

@@ -376,6 +376,7 @@ final class WindowDriver implements AutoCloseable {
   static final class ScriptedDialogs implements longpoint.desktop.file.Dialogs {
     Optional<Path> open = Optional.empty();
     Optional<Path> save = Optional.empty();
+    Optional<Path> picture = Optional.empty();
     Optional<Path> folder = Optional.empty();
     Optional<Path> sheet = Optional.empty();
     Unsaved unsaved = Unsaved.STAY;
@@ -386,6 +387,11 @@ final class WindowDriver implements AutoCloseable {
     @Override
     public Optional<Path> planToOpen(Optional<Path> near) {
       return open;
+    }
+
+    @Override
+    public Optional<Path> pictureToOpen(Optional<Path> near) {
+      return picture;
     }
 
     @Override

@@ -214,7 +214,8 @@ public final class DrawingCanvas extends JComponent implements DrawingHand.Held 
             type,
             FLAT,
             Set.of(),
-            Frame.Grid.HIDDEN));
+            Frame.Grid.HIDDEN,
+            Optional.empty()));
     Frame.smooth(g);
     if (!allPicked()) {
       PickedPaint.paint(drawing.marks(), picked, g, view, colours.selection(), laidOutFor);

@@ -6,6 +6,7 @@ import java.awt.Transparency;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import longpoint.drawing.Drawing;
@@ -13,8 +14,9 @@ import longpoint.drawing.Layer;
 import longpoint.units.LengthUnit;
 
 /**
- * Grid and marks as an image, kept for as long as nothing it shows has changed. Moving the pointer
- * then costs one copy, however large the plan.
+ * The sheet as an image, kept for as long as nothing it shows has changed: moving the pointer then
+ * costs one copy, however large the plan. What lies under the marks, a picture and the grid, is an
+ * image of its own, so that a wall that is dragged does not paint it anew either.
  */
 final class Frame {
   /**
@@ -31,23 +33,30 @@ final class Frame {
       ScreenType type,
       ToDoubleFunction<String> shade,
       Set<String> hiddenLayers,
-      Grid grid) {
+      Grid grid,
+      Optional<BackdropPainter> backdrop) {
     Content {
       hiddenLayers = Set.copyOf(hiddenLayers);
     }
 
     boolean sameAs(Content other) {
-      return other != null
+      return sameGround(other)
           && drawing == other.drawing
           && type == other.type
           && shade == other.shade
+          && hiddenLayers.equals(other.hiddenLayers);
+    }
+
+    /** Whether all that lies under the marks is the same. */
+    boolean sameGround(Content other) {
+      return other != null
           && colours == other.colours
           && width == other.width
           && height == other.height
           && unit == other.unit
           && grid == other.grid
-          && Objects.equals(view, other.view)
-          && hiddenLayers.equals(other.hiddenLayers);
+          && backdrop.equals(other.backdrop)
+          && Objects.equals(view, other.view);
     }
   }
 
@@ -59,6 +68,7 @@ final class Frame {
 
   private Content content;
   private BufferedImage image;
+  private BufferedImage ground;
   private double deviceScale;
 
   /** Puts the content on the screen, painting it anew only when it is not the one kept. */
@@ -77,25 +87,44 @@ final class Frame {
   private void repaint(Graphics2D screen, Content wanted, double scale) {
     int w = Math.max(1, (int) Math.ceil(wanted.width() * scale));
     int h = Math.max(1, (int) Math.ceil(wanted.height() * scale));
-    if (image == null || image.getWidth() != w || image.getHeight() != h) {
+    boolean resized = image == null || image.getWidth() != w || image.getHeight() != h;
+    if (resized) {
       image = screen.getDeviceConfiguration().createCompatibleImage(w, h, Transparency.OPAQUE);
+      ground = screen.getDeviceConfiguration().createCompatibleImage(w, h, Transparency.OPAQUE);
+    }
+    if (resized || scale != deviceScale || !wanted.sameGround(content)) {
+      Graphics2D g = ground.createGraphics();
+      g.scale(scale, scale);
+      ground(g, wanted);
+      g.dispose();
     }
     Graphics2D g = image.createGraphics();
+    g.drawImage(ground, 0, 0, null);
     g.scale(scale, scale);
-    draw(g, wanted);
+    marks(g, wanted);
     g.dispose();
     content = wanted;
     deviceScale = scale;
   }
 
-  /** Paints the content afresh. */
+  /** Paints everything afresh. */
   static void draw(Graphics2D g, Content c) {
+    ground(g, c);
+    marks(g, c);
+  }
+
+  private static void ground(Graphics2D g, Content c) {
     smooth(g);
     g.setColor(c.colours().ground());
     g.fillRect(0, 0, c.width(), c.height());
+    c.backdrop().ifPresent(b -> b.paint(g, c.view(), c.colours()));
     if (c.grid() == Grid.SHOWN) {
       new GridPainter(c.view(), c.width(), c.height(), c.unit(), c.colours()).grid(g);
     }
+  }
+
+  private static void marks(Graphics2D g, Content c) {
+    smooth(g);
     MarkPainter marks =
         new MarkPainter(
             g,

@@ -12,17 +12,16 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
-import java.awt.event.MouseEvent;
-import java.awt.event.MouseWheelEvent;
+import java.awt.image.BufferedImage;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import javax.swing.JPanel;
-import javax.swing.SwingUtilities;
-import javax.swing.event.MouseInputAdapter;
 import longpoint.drawing.Drawing;
 import longpoint.geometry.Bounds;
+import longpoint.plan.Backdrop;
 import longpoint.units.LengthUnit;
 
 /**
@@ -51,6 +50,7 @@ public final class PlanCanvas extends JPanel implements Movable {
   private transient ToDoubleFunction<String> shade = subject -> 0;
   private transient OverPaint over = (g, v, c) -> {};
   private transient Gestures gestures;
+  private transient Optional<BackdropPainter> backdrop = Optional.empty();
   private transient Runnable viewListener = () -> {};
   private LengthUnit unit = LengthUnit.INCH;
   private Frame.Grid grid = Frame.Grid.SHOWN;
@@ -66,7 +66,7 @@ public final class PlanCanvas extends JPanel implements Movable {
     setMinimumSize(new Dimension(200, 150));
     restoreCursor();
     enableEvents(java.awt.AWTEvent.KEY_EVENT_MASK);
-    Mouse mouse = new Mouse();
+    SheetMouse mouse = new SheetMouse(this, navigation);
     addMouseListener(mouse);
     addMouseMotionListener(mouse);
     addMouseWheelListener(mouse);
@@ -106,6 +106,20 @@ public final class PlanCanvas extends JPanel implements Movable {
     repaint();
   }
 
+  /**
+   * Shows a picture behind the plan.
+   *
+   * @param sizes the picture unpacked, largest first; none when it cannot be
+   * @param unseen what to say where a picture cannot be shown
+   */
+  public void setBackdrop(Optional<Backdrop> picture, List<BufferedImage> sizes, String unseen) {
+    Optional<BackdropPainter> changed = BackdropPainter.of(picture, sizes, unseen);
+    if (!changed.equals(backdrop)) {
+      backdrop = changed;
+      repaint();
+    }
+  }
+
   public Drawing drawing() {
     return drawing;
   }
@@ -124,6 +138,11 @@ public final class PlanCanvas extends JPanel implements Movable {
   @Override
   public View view() {
     return view;
+  }
+
+  /** The piece of plan in sight. */
+  public Bounds seen() {
+    return view.seen(getWidth(), getHeight());
   }
 
   @Override
@@ -151,7 +170,7 @@ public final class PlanCanvas extends JPanel implements Movable {
 
   /** Whether walls and roof show whole. */
   public boolean isAllInSight() {
-    Bounds seen = view.seen(getWidth(), getHeight());
+    Bounds seen = seen();
     return extent.isEmpty()
         || seen.contains(new longpoint.geometry.Point(extent.minX(), extent.minY()))
             && seen.contains(new longpoint.geometry.Point(extent.maxX(), extent.maxY()));
@@ -270,6 +289,15 @@ public final class PlanCanvas extends JPanel implements Movable {
     setCursor(toolCursor);
   }
 
+  void setPointer(Point pointer) {
+    this.pointer = pointer;
+    repaint();
+  }
+
+  Gestures gestures() {
+    return gestures;
+  }
+
   /** Where the pointer is, on the sheet; null outside. */
   public Point pointer() {
     return pointer;
@@ -294,7 +322,17 @@ public final class PlanCanvas extends JPanel implements Movable {
 
   private Frame.Content content() {
     return new Frame.Content(
-        drawing, view, getWidth(), getHeight(), unit, colours, type, shade, hiddenLayers, grid);
+        drawing,
+        view,
+        getWidth(),
+        getHeight(),
+        unit,
+        colours,
+        type,
+        shade,
+        hiddenLayers,
+        grid,
+        backdrop);
   }
 
   @Override
@@ -306,51 +344,5 @@ public final class PlanCanvas extends JPanel implements Movable {
       e.consume();
     }
     super.processKeyEvent(e);
-  }
-
-  private final class Mouse extends MouseInputAdapter {
-    @Override
-    public void mousePressed(MouseEvent e) {
-      requestFocusInWindow();
-      take(e);
-    }
-
-    @Override
-    public void mouseReleased(MouseEvent e) {
-      take(e);
-    }
-
-    @Override
-    public void mouseMoved(MouseEvent e) {
-      take(e);
-    }
-
-    @Override
-    public void mouseDragged(MouseEvent e) {
-      take(e);
-    }
-
-    @Override
-    public void mouseExited(MouseEvent e) {
-      pointer = null;
-      repaint();
-    }
-
-    @Override
-    public void mouseWheelMoved(MouseWheelEvent e) {
-      navigation.wheel(e);
-    }
-
-    private void take(MouseEvent e) {
-      pointer = e.getPoint();
-      if (!navigation.takes(e) && gestures != null) {
-        if (e.isPopupTrigger()) {
-          gestures.menu(e, view);
-        } else if (e.getID() == MouseEvent.MOUSE_MOVED || SwingUtilities.isLeftMouseButton(e)) {
-          gestures.pointer(e, view);
-        }
-      }
-      repaint();
-    }
   }
 }

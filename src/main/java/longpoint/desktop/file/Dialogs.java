@@ -25,6 +25,9 @@ public interface Dialogs {
   /** Which plan to open; empty for none. */
   Optional<Path> planToOpen(Optional<Path> near);
 
+  /** Which picture to lay behind the plan; empty for none. */
+  Optional<Path> pictureToOpen(Optional<Path> near);
+
   /**
    * Where to save a plan; empty for nowhere. Whether an existing file may be replaced has been
    * asked.

@@ -34,6 +34,14 @@ public final class SwingDialogs implements Dialogs {
   }
 
   @Override
+  public Optional<Path> pictureToOpen(Optional<Path> near) {
+    JFileChooser chooser = chooser(near, "file.kind.picture", "png", "jpg", "jpeg", "pdf");
+    return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION
+        ? Optional.of(chooser.getSelectedFile().toPath())
+        : Optional.empty();
+  }
+
+  @Override
   public Optional<Path> planToSave(Path suggested) {
     JFileChooser chooser = chooser(Optional.of(suggested), "file.kind", "json");
     chooser.setSelectedFile(suggested.toFile());

@@ -94,6 +94,6 @@ public final class Properties extends JPanel {
     }
     return ref instanceof Ref.OfDimension d
         ? new DimensionForm(runner, d.dimension())
-        : new PlanForm(runner);
+        : new BackdropForm(runner);
   }
 }

@@ -2,14 +2,12 @@ package longpoint.editor.tools;
 
 import java.util.Optional;
 import java.util.Set;
-import longpoint.editor.Aim;
 import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Overlay;
 import longpoint.editor.Pointer;
 import longpoint.editor.Scene;
 import longpoint.editor.Snap;
-import longpoint.editor.Snapper;
 import longpoint.editor.Step;
 import longpoint.editor.ToolState;
 import longpoint.geometry.Point;
@@ -28,7 +26,7 @@ record FirstPoint(Opening opening, Optional<Snap> pointed) implements ToolState 
   public Step on(Event event, Scene scene) {
     if (event instanceof Event.Moved || event instanceof Event.Pressed) {
       Pointer pointer = ((Event.Pointing) event).pointer();
-      Snap here = Snapper.snap(scene.plan(), scene.settings(), Aim.at(pointer));
+      Snap here = opening.hold(pointer, scene);
       FirstPoint waiting = new FirstPoint(opening, Optional.of(here));
       return event instanceof Event.Pressed
           ? opening.begin(here, pointer, waiting, scene)
