@@ -36,12 +36,15 @@ final class Drafting {
   private final PlanCanvas canvas;
   private final Job job;
   private final Picks picks;
+  private final ProblemPlaces places;
   private final StatusLine status;
   private final Timer letteringRest;
   private Optional<Figure> pickedFigure = Optional.empty();
   private Function<Double, String> lengths = String::valueOf;
 
-  Drafting(PlanCanvas canvas, Job job, Picks picks, StatusLine status) {
+  Drafting(
+      PlanCanvas canvas, Job job, Picks picks, ProblemPlaces places, StatusLine status) {
+    this.places = places;
     this.canvas = canvas;
     this.job = job;
     this.picks = picks;
@@ -70,9 +73,11 @@ final class Drafting {
           pickedFigure.ifPresent(f -> FigureMark.paint(f, g, view, colours));
           overlay.paint(g, view, colours);
           PickedPaint.chains(picks.places(), g, view, colours.selection());
+          places.badges().paint(g, view, colours, canvas.getFont());
         });
     canvas.setGestures(
-        new EditGestures(job.runner(), letters, (e, view) -> menu(e, view, catalogue)));
+        places.before(
+            new EditGestures(job.runner(), letters, (e, view) -> menu(e, view, catalogue))));
     canvas.onView(
         () -> {
           sight.moved();

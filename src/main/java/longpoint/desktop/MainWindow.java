@@ -56,6 +56,7 @@ public final class MainWindow {
   private final Finder finder;
   private final Sight sight;
   private final Picks picks;
+  private final ProblemPlaces places;
   private final Beside beside;
   private final Drafting drafting;
   private final Errands errands = new Errands(status);
@@ -84,13 +85,14 @@ public final class MainWindow {
     beside = new Beside(canvas, job, picks, settings, this::performLetter);
     outgoing = new Outgoing(this, packets, errands);
     pictures = new BackdropFlow(job, this.dialogs, canvas::seen, errands);
+    sight = new Sight(job, canvas);
+    places = new ProblemPlaces(job, canvas, sight);
     catalogue = new WindowTasks(this).catalogue();
     menus = new Menus(catalogue);
     tools = new ToolStrip(toolTasks());
     header = new Header(catalogue);
-    sight = new Sight(job, canvas);
-    drafting = new Drafting(canvas, job, picks, status);
-    side = new SidePanel(job, drafting::pick, sight::go);
+    drafting = new Drafting(canvas, job, picks, places, status);
+    side = new SidePanel(job, drafting::pick, places);
     backdrop = new BackdropShow(job, canvas);
     finder = new Finder(frame, catalogue);
     recent = new RecentMenu(settings, files::open);
@@ -262,6 +264,10 @@ public final class MainWindow {
 
   Beside beside() {
     return beside;
+  }
+
+  ProblemPlaces places() {
+    return places;
   }
 
   Sight sight() {

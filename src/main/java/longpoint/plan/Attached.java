@@ -16,7 +16,7 @@ public final class Attached {
    * How far the ends of an open side may lie off the wall's line, as a share of the wall's length:
    * a few thousandths of an inch on the longest house, which covers rounding and nothing drawn.
    */
-  private static final double ON_THE_LINE = 1e-6;
+  static final double ON_THE_LINE = 1e-6;
 
   private Attached() {}
 

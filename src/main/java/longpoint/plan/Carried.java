@@ -31,6 +31,33 @@ public final class Carried {
     return plan.withParts(moved).withMarkup(carried.markup());
   }
 
+  /**
+   * The plan with a part's outline counter-clockwise and its holes clockwise, dimensions keeping to
+   * their corners.
+   */
+  public static Plan rightWayRound(Plan plan, String id) {
+    Part part = plan.part(id).orElseThrow();
+    Part right = part.rightWayRound();
+    Markup markup =
+        plan.markup()
+            .withCorners(c -> Optional.of(c.part().equals(id) ? turned(c, part, right) : c));
+    return plan.withPart(right).withMarkup(markup);
+  }
+
+  /** A ring that was turned still starts at the same corner. */
+  private static PlanDimension.End turned(PlanDimension.Corner end, Part part, Part right) {
+    int first = 0;
+    for (int r = 0; r < part.rings().size(); r++) {
+      Ring ring = part.rings().get(r);
+      int place = end.corner() - first;
+      if (place >= 0 && place < ring.size() && !ring.equals(right.rings().get(r))) {
+        return new PlanDimension.Corner(end.part(), first + (ring.size() - place) % ring.size());
+      }
+      first += ring.size();
+    }
+    return end;
+  }
+
   private Markup markup() {
     Markup now = plan.markup();
     return now.withNotes(now.notes().stream().map(this::note).toList())

@@ -39,6 +39,7 @@ public final class PlanCheck {
     check.defaults();
     List<Part> sound = check.parts();
     check.problems.addAll(JoinCheck.check(plan));
+    check.problems.addAll(OpenSideCheck.check(plan));
     check.sharedGround(sound);
     return List.copyOf(check.problems);
   }

@@ -12,13 +12,16 @@ import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import javax.swing.JPanel;
+import javax.swing.ToolTipManager;
 import longpoint.drawing.Drawing;
 import longpoint.geometry.Bounds;
 import longpoint.plan.Backdrop;
@@ -50,6 +53,7 @@ public final class PlanCanvas extends JPanel implements Movable {
   private transient ToDoubleFunction<String> shade = subject -> 0;
   private transient OverPaint over = (g, v, c) -> {};
   private transient Gestures gestures;
+  private transient Function<Point, Optional<String>> tips = at -> Optional.empty();
   private transient Optional<BackdropPainter> backdrop = Optional.empty();
   private transient Runnable viewListener = () -> {};
   private LengthUnit unit = LengthUnit.INCH;
@@ -296,6 +300,17 @@ public final class PlanCanvas extends JPanel implements Movable {
 
   Gestures gestures() {
     return gestures;
+  }
+
+  /** What a tool tip says of a place of the sheet; nothing where empty. */
+  public void setTips(Function<Point, Optional<String>> tips) {
+    this.tips = tips;
+    ToolTipManager.sharedInstance().registerComponent(this);
+  }
+
+  @Override
+  public String getToolTipText(MouseEvent e) {
+    return tips.apply(e.getPoint()).orElse(null);
   }
 
   /** Where the pointer is, on the sheet; null outside. */

@@ -4,7 +4,7 @@ package longpoint.desktop.panel;
 public final class Html {
   private Html() {}
 
-  static String plain(String words) {
+  public static String plain(String words) {
     return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 
@@ -14,7 +14,7 @@ public final class Html {
   }
 
   /** Words that wrap at a width in pixels. */
-  static String wrapped(String words, int width) {
+  public static String wrapped(String words, int width) {
     // Swing's HTML takes a pixel of CSS for 1.3 of the screen's.
     return "<html><div style='width:" + Math.round(width / 1.3) + "px'>" + plain(words) + "</div>";
   }

@@ -2,13 +2,18 @@ package longpoint.desktop.panel;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.List;
-import java.util.function.Consumer;
+import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
@@ -17,7 +22,7 @@ import longpoint.desktop.Texts;
 import longpoint.plan.Problem;
 import net.miginfocom.swing.MigLayout;
 
-/** What is wrong with the plan, worst first. A click leads to the place. */
+/** What is wrong with the plan, worst first. A click leads to the place and to its cures. */
 public final class ProblemsPanel extends JPanel {
   private static final long serialVersionUID = 1;
   private final DefaultListModel<Problem> model = new DefaultListModel<>();
@@ -25,10 +30,19 @@ public final class ProblemsPanel extends JPanel {
   private transient List<Problem> shown = List.of();
   private boolean filling;
 
-  /**
-   * @param go leads to where a problem is
-   */
-  public ProblemsPanel(Consumer<Problem> go) {
+  /** The places that problems are about. */
+  public interface Places {
+    /** Leads to where a problem is. */
+    void go(Problem problem);
+
+    /** Says there what can be done about it. */
+    void cure(Problem problem);
+
+    /** These are all the problems there are, worst first. */
+    void listed(List<Problem> problems);
+  }
+
+  public ProblemsPanel(Places places) {
     super(new BorderLayout());
     setOpaque(false);
     list.setName("problems");
@@ -39,15 +53,40 @@ public final class ProblemsPanel extends JPanel {
     list.addListSelectionListener(
         e -> {
           if (!filling && !e.getValueIsAdjusting() && list.getSelectedValue() != null) {
-            go.accept(list.getSelectedValue());
+            places.go(list.getSelectedValue());
           }
         });
+    list.addMouseListener(
+        new MouseAdapter() {
+          @Override
+          public void mouseClicked(MouseEvent e) {
+            open(places);
+          }
+        });
+    list.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "cure");
+    list.getActionMap()
+        .put(
+            "cure",
+            new AbstractAction() {
+              private static final long serialVersionUID = 1;
+
+              @Override
+              public void actionPerformed(ActionEvent e) {
+                open(places);
+              }
+            });
     JScrollPane scroll = new JScrollPane(list);
     scroll.setHorizontalScrollBarPolicy(ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.setOpaque(false);
     scroll.getViewport().setOpaque(false);
     add(scroll, BorderLayout.CENTER);
+  }
+
+  private void open(Places places) {
+    if (list.getSelectedValue() != null) {
+      places.cure(list.getSelectedValue());
+    }
   }
 
   public void show(List<Problem> problems) {

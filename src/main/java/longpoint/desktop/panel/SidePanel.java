@@ -31,14 +31,15 @@ public final class SidePanel extends JPanel {
   private final Properties properties;
   private final FiguresPanel figures;
   private final ProblemsPanel problems;
+  private final transient ProblemsPanel.Places places;
   private final Words figuresTitle = new Words(Words.Rank.TITLE, "");
   private final Words problemsTitle = new Words(Words.Rank.TITLE, Texts.of("state.working"));
 
   /**
    * @param picked told which figure is picked
-   * @param go leads to where a problem is
+   * @param places of the problems
    */
-  public SidePanel(Job job, Consumer<Optional<Figure>> picked, Consumer<Problem> go) {
+  public SidePanel(Job job, Consumer<Optional<Figure>> picked, ProblemsPanel.Places places) {
     super(
         new MigLayout(
             "insets 14 0 8 0, gap 0, fill, wrap 1, hidemode 3",
@@ -47,7 +48,8 @@ public final class SidePanel extends JPanel {
     this.job = job;
     properties = new Properties(job.runner());
     figures = new FiguresPanel(picked);
-    problems = new ProblemsPanel(go);
+    this.places = places;
+    problems = new ProblemsPanel(places);
     JPanel padded = new JPanel(new MigLayout("insets 0 14 12 16, fillx", "[grow,fill]"));
     padded.setOpaque(false);
     padded.add(properties);
@@ -97,6 +99,7 @@ public final class SidePanel extends JPanel {
     List<Problem> now = new ArrayList<>(job.picture().design().problems());
     now.addAll(job.notes());
     now.sort(Comparator.comparing(Problem::level));
+    places.listed(now);
     problems.show(now);
     problems.setVisible(!now.isEmpty());
     problemsTitle.setText(

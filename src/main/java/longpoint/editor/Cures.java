@@ -1,0 +1,42 @@
+package longpoint.editor;
+
+import java.util.ArrayList;
+import java.util.List;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Side;
+
+/**
+ * What would put right what is wrong at a place of a plan. Looked for in the plan itself, not in
+ * the words of a problem: a cure is offered only where its fault is there, and only if it can be
+ * carried out.
+ */
+public final class Cures {
+  private Cures() {}
+
+  /**
+   * The cures for a place.
+   *
+   * @param where id of a part or side, or {@code plan}, as a problem names it
+   */
+  public static List<Cure> at(Plan plan, String where) {
+    List<Cure> cures = new ArrayList<>();
+    for (Part part : plan.parts()) {
+      if (part.id().equals(where)) {
+        cures.addAll(PartCures.of(plan, part));
+      }
+      for (int i = 0; i < part.sideCount(); i++) {
+        if (Side.id(part.id(), i).equals(where)) {
+          cures.addAll(SideCures.of(plan, part, i));
+        }
+      }
+    }
+    cures.addAll(JoinCures.of(plan, where));
+    return cures.stream().filter(c -> c.command().on(plan) instanceof Outcome.Commit).toList();
+  }
+
+  /** A cure with its words from the messages. */
+  static Cure cure(String key, Command command, Object... parts) {
+    return new Cure(Messages.text("cure." + key, parts), command);
+  }
+}
