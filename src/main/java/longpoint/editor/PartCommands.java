@@ -14,6 +14,7 @@ import longpoint.plan.Join;
 import longpoint.plan.Motion;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import longpoint.units.LengthChange;
 
 /**
  * Edits of whole parts as panels, menus and tools make them. Parts are given by id; one that the
@@ -27,6 +28,29 @@ public final class PartCommands {
   public static Command plateHeight(Plan plan, List<String> parts, double height) {
     String name = Messages.text("do.plate", Naming.parts(plan, parts), Naming.length(plan, height));
     return parts(name, parts, p -> p.withPlateHeight(height));
+  }
+
+  /** Sets the top of the wall plate, or raises or lowers that of each part. */
+  public static Command plateHeight(Plan plan, List<String> parts, LengthChange change) {
+    if (change.kind() == LengthChange.Kind.TO) {
+      return plateHeight(plan, parts, change.length());
+    }
+    String key = change.length() < 0 ? "do.plate.lower" : "do.plate.raise";
+    String by = Naming.length(plan, Math.abs(change.length()));
+    return parts(
+        Messages.text(key, Naming.parts(plan, parts), by),
+        parts,
+        p -> p.withPlateHeight(change.from(p.plateHeight())));
+  }
+
+  /**
+   * Sets the plates of parts from that of the first of them.
+   *
+   * @param above how much higher than the first the others are; negative is lower
+   */
+  public static Command platesAbove(Plan plan, List<String> parts, double above) {
+    double first = plan.part(parts.get(0)).map(Part::plateHeight).orElse(0.0);
+    return plateHeight(plan, parts.subList(1, parts.size()), first + above);
   }
 
   public static Command rename(String part, String newName) {

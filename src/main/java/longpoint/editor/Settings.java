@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.Reshape;
 import longpoint.units.LengthUnit;
 
 /**
@@ -13,11 +14,14 @@ import longpoint.units.LengthUnit;
  *     for none
  * @param snaps kinds that are on
  * @param edgeKind what the edge kind tool sets; empty goes round the kinds
+ * @param neighbours what the walls beside a dragged wall do; Shift while dragging turns it over
  */
-public record Settings(double grid, Set<Snap.Kind> snaps, Optional<EdgeKind> edgeKind) {
+public record Settings(
+    double grid, Set<Snap.Kind> snaps, Optional<EdgeKind> edgeKind, Reshape.Neighbours neighbours) {
   public Settings {
     snaps = Set.copyOf(snaps);
     Objects.requireNonNull(edgeKind);
+    Objects.requireNonNull(neighbours);
     if (!(grid >= 0) || Double.isInfinite(grid)) {
       throw new IllegalArgumentException("grid must be 0 or more and finite, not " + grid);
     }
@@ -25,18 +29,23 @@ public record Settings(double grid, Set<Snap.Kind> snaps, Optional<EdgeKind> edg
 
   public static Settings of(LengthUnit unit) {
     double grid = unit == LengthUnit.INCH ? 6 : 100;
-    return new Settings(grid, Set.of(Snap.Kind.values()), Optional.empty());
+    return new Settings(
+        grid, Set.of(Snap.Kind.values()), Optional.empty(), Reshape.Neighbours.STRETCH);
   }
 
   public Settings withGrid(double grid) {
-    return new Settings(grid, snaps, edgeKind);
+    return new Settings(grid, snaps, edgeKind, neighbours);
   }
 
   public Settings withSnaps(Set<Snap.Kind> snaps) {
-    return new Settings(grid, snaps, edgeKind);
+    return new Settings(grid, snaps, edgeKind, neighbours);
   }
 
   public Settings withEdgeKind(Optional<EdgeKind> edgeKind) {
-    return new Settings(grid, snaps, edgeKind);
+    return new Settings(grid, snaps, edgeKind, neighbours);
+  }
+
+  public Settings withNeighbours(Reshape.Neighbours neighbours) {
+    return new Settings(grid, snaps, edgeKind, neighbours);
   }
 }

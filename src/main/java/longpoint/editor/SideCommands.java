@@ -94,6 +94,37 @@ public final class SideCommands {
             .orElse(Outcome.NONE);
   }
 
+  /**
+   * Moves a side parallel to itself, and what stands against it along.
+   *
+   * @param outward away from the inside of its part; negative moves inward
+   */
+  public static Command pull(
+      Plan plan, Ref.OfSide side, double outward, Reshape.Neighbours neighbours) {
+    String name =
+        Messages.text("do.pull", Naming.sides(plan, List.of(side)), Naming.length(plan, outward));
+    return now ->
+        onPart(side, now)
+            .filter(part -> part.side(side.side()).length() > 0)
+            .map(
+                part ->
+                    Reshape.moveSide(part, side.side(), outward, neighbours)
+                        .map(
+                            p ->
+                                Command.of(
+                                        name,
+                                        plain ->
+                                            Attached.carry(
+                                                plain,
+                                                plain.withPart(p),
+                                                part.id(),
+                                                part.side(side.side()),
+                                                outward))
+                                    .on(now))
+                        .orElse(new Outcome.Refuse(Messages.text("refuse.shape"))))
+            .orElse(Outcome.NONE);
+  }
+
   /** What is changed so that two fascias run level. */
   public enum LevelBy {
     OVERHANG,

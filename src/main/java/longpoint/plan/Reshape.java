@@ -29,6 +29,18 @@ public final class Reshape {
     FINISH
   }
 
+  /** What the walls beside a moved one do. */
+  public enum Neighbours {
+    /** They keep their direction and become longer or shorter. */
+    STRETCH,
+    /** They keep their far corners and turn. */
+    SWING;
+
+    public Neighbours other() {
+      return this == STRETCH ? SWING : STRETCH;
+    }
+  }
+
   private Reshape() {}
 
   /** The part with one corner somewhere else. */
@@ -79,6 +91,30 @@ public final class Reshape {
       edges.add(before.get(k));
     }
     return place.shaped(part, points, edges);
+  }
+
+  /**
+   * The part with one side moved parallel to itself.
+   *
+   * @param outward distance away from the inside of the part; negative moves inward
+   */
+  public static Optional<Part> moveSide(
+      Part part, int side, double outward, Neighbours neighbours) {
+    return switch (neighbours) {
+      case STRETCH -> moveSide(part, side, outward);
+      case SWING -> swingSide(part, side, outward);
+    };
+  }
+
+  private static Optional<Part> swingSide(Part part, int side, double outward) {
+    Place place = Place.of(part, side);
+    Ring ring = place.ring(part);
+    Point step = ring.side(place.index()).direction().left().times(-outward);
+    List<Point> points = new ArrayList<>(ring.points());
+    int next = (place.index() + 1) % ring.size();
+    points.set(place.index(), points.get(place.index()).plus(step));
+    points.set(next, points.get(next).plus(step));
+    return place.shaped(part, points, place.edges(part));
   }
 
   /** Where a corner goes along its neighbour's line; empty where that is parallel to the side. */

@@ -8,11 +8,14 @@ import javax.swing.JComponent;
 import longpoint.desktop.Texts;
 import longpoint.editor.Command;
 import longpoint.editor.PartCommands;
+import longpoint.editor.Ref;
+import longpoint.editor.Selection;
 import longpoint.editor.ToolRunner;
 import longpoint.plan.Deck;
 import longpoint.plan.Frame;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import longpoint.units.LengthChange;
 import longpoint.units.LengthEntry;
 import longpoint.units.LengthText;
 
@@ -42,16 +45,43 @@ final class PartForm implements Properties.Subject {
         b ->
             runner.apply(
                 b ? PartCommands.markExisting(plan(), ids) : PartCommands.markNew(plan(), ids)));
-    length(
+    form.entry(
         "plateHeight",
-        Part::plateHeight,
-        LengthEntry.Allowed.ANY,
-        l -> PartCommands.plateHeight(plan(), ids, l));
+        t -> LengthChange.read(t, plan().unit()),
+        c -> runner.apply(PartCommands.plateHeight(plan(), ids, c)),
+        () -> shared(Part::plateHeight).map(this::exact),
+        () -> Texts.of("field.differs"));
+    if (ids.size() > 1) {
+      aboveRow();
+    }
+    EdgeRows.ofParts(form, runner, this::sides);
     frameRows();
     deckRows();
     if (ids.size() == 1) {
       JoinForm.add(form, runner, ids.get(0));
     }
+  }
+
+  /** How much higher the plates of the others are than that of the part picked first. */
+  private void aboveRow() {
+    form.entry(
+        "above",
+        t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.ANY),
+        l -> runner.apply(PartCommands.platesAbove(plan(), ids, l)),
+        () -> Shared.value(others(), p -> p.plateHeight() - first()).map(this::exact),
+        () -> Texts.of("field.differs"));
+  }
+
+  private double first() {
+    return plan().part(ids.get(0)).map(Part::plateHeight).orElse(0.0);
+  }
+
+  private List<Part> others() {
+    return ids.stream().skip(1).flatMap(id -> plan().part(id).stream()).toList();
+  }
+
+  private List<Ref.OfSide> sides() {
+    return new Selection(ids.stream().map(Ref::part).toList()).sides(plan());
   }
 
   private void frameRows() {

@@ -17,9 +17,6 @@ import longpoint.plan.Side;
 import longpoint.units.LengthEntry;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
-import longpoint.units.Slope;
-import longpoint.units.SlopeEntry;
-import longpoint.units.SlopeText;
 
 /** Properties of one or more sides: what the roof does there, and the figures of it. */
 final class SideForm implements Properties.Subject {
@@ -38,27 +35,7 @@ final class SideForm implements Properties.Subject {
         k -> Texts.of("kind." + k.key()),
         () -> shared(Edge::kind),
         k -> runner.apply(SideCommands.kind(plan(), refs, k)));
-    form.entry(
-            "slope",
-            SlopeEntry::read,
-            s -> slope(Optional.of(s)),
-            () -> own(Edge::slope).map(SlopeText::exact),
-            () -> grey(Edge::slope, SlopeText.of(plan().defaults().slope(), Texts.language())))
-        .orEmpty(() -> slope(Optional.empty()));
-    form.entry(
-            "overhang",
-            t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.NOT_NEGATIVE),
-            l -> overhang(Optional.of(l)),
-            () -> own(Edge::overhang).map(this::exact),
-            () -> grey(Edge::overhang, length(plan().defaults().overhang())))
-        .orEmpty(() -> overhang(Optional.empty()));
-    form.entry(
-            "heel",
-            t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.NOT_NEGATIVE),
-            l -> heel(Optional.of(l)),
-            () -> own(Edge::heel).map(this::exact),
-            () -> grey(Edge::heel, length(plan().defaults().heel())))
-        .orEmpty(() -> heel(Optional.empty()));
+    EdgeRows.ofSides(form, runner, refs);
     if (refs.size() == 1) {
       lengthRows(refs.get(0));
     } else if (refs.size() == 2) {
@@ -76,18 +53,6 @@ final class SideForm implements Properties.Subject {
         by -> runner.apply(SideCommands.levelFascia(plan(), side, like, by)));
   }
 
-  private void slope(Optional<Slope> slope) {
-    runner.apply(SideCommands.slope(plan(), refs, slope));
-  }
-
-  private void overhang(Optional<Double> overhang) {
-    runner.apply(SideCommands.overhang(plan(), refs, overhang));
-  }
-
-  private void heel(Optional<Double> heel) {
-    runner.apply(SideCommands.heel(plan(), refs, heel));
-  }
-
   private void lengthRows(Ref.OfSide ref) {
     form.entry(
         "length",
@@ -101,6 +66,18 @@ final class SideForm implements Properties.Subject {
         e -> endName(ref, e),
         () -> Optional.of(givesWay),
         e -> givesWay = e);
+    form.entry(
+        "moveOut",
+        t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.ANY),
+        l -> runner.apply(SideCommands.pull(plan(), ref, l, runner.settings().neighbours())),
+        () -> Optional.of(""),
+        () -> Texts.of("field.moveOut.none"));
+    form.choice(
+        "neighbours",
+        List.of(Reshape.Neighbours.values()),
+        n -> Texts.of("neighbours." + n.name().toLowerCase(Locale.ROOT)),
+        () -> Optional.of(runner.settings().neighbours()),
+        n -> runner.use(runner.settings().withNeighbours(n)));
   }
 
   /** Ends are told apart the way they lie on the sheet, which is how one looks at them. */
@@ -137,14 +114,6 @@ final class SideForm implements Properties.Subject {
     return Shared.value(edges(), of);
   }
 
-  private <T> Optional<T> own(Function<Edge, Optional<T>> of) {
-    return Shared.value(edges(), of).flatMap(v -> v);
-  }
-
-  private <T> String grey(Function<Edge, Optional<T>> of, String usual) {
-    return Shared.value(edges(), of).isPresent() ? usual : Texts.of("field.differs");
-  }
-
   private Optional<Side> side(Ref.OfSide ref) {
     return ref.in(plan())
         ? plan().part(ref.part()).map(p -> plan().side(p, ref.side()))
@@ -161,10 +130,6 @@ final class SideForm implements Properties.Subject {
 
   private String exact(double length) {
     return LengthText.exact(length, unit());
-  }
-
-  private String length(double length) {
-    return LengthText.of(length, unit());
   }
 
   @Override

@@ -2,12 +2,14 @@ package longpoint.editor.tools;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import longpoint.editor.Aim;
 import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Messages;
+import longpoint.editor.Modifier;
 import longpoint.editor.Overlay;
 import longpoint.editor.Picker;
 import longpoint.editor.Pointer;
@@ -28,15 +30,23 @@ import longpoint.plan.Reshape;
 import longpoint.units.LengthText;
 
 /**
- * A side follows the pointer, parallel to itself; its neighbours stretch, and additions that stand
- * against it go along. A typed length moves it that far, to the side it was pulled to.
+ * A side follows the pointer, parallel to itself; its neighbours stretch or swing, as is set (Shift
+ * turns that over), and additions that stand against it go along. A typed length moves it that far,
+ * to the side it was pulled to.
  *
  * @param from where the button went down
  * @param slide how far it has come
+ * @param neighbours what the walls beside it do
  */
-record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolState {
-  DraggingSide(Ref.OfSide side, Point from) {
-    this(side, from, new Slide(0, Snap.free(from)));
+record DraggingSide(Ref.OfSide side, Point from, Slide slide, Reshape.Neighbours neighbours)
+    implements ToolState {
+  DraggingSide(Ref.OfSide side, Point from, Reshape.Neighbours neighbours) {
+    this(side, from, new Slide(0, Snap.free(from)), neighbours);
+  }
+
+  private static Reshape.Neighbours held(Pointer pointer, Scene scene) {
+    Reshape.Neighbours set = scene.settings().neighbours();
+    return pointer.holds(Modifier.SHIFT) ? set.other() : set;
   }
 
   @Override
@@ -48,8 +58,9 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolSta
       return follow(dragged.pointer(), scene);
     }
     if (event instanceof Event.Released released) {
+      DraggingSide last = new DraggingSide(side, from, slide, held(released.pointer(), scene));
       return Holding.pulled(from, released.pointer())
-          ? finish(slide(released.pointer(), scene).outward(), scene)
+          ? last.finish(slide(released.pointer(), scene).outward(), scene)
           : Step.revert(new Selecting());
     }
     if (event instanceof Event.Typed typed
@@ -65,11 +76,11 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolSta
 
   private Step follow(Pointer pointer, Scene scene) {
     if (!Holding.pulled(from, pointer)) {
-      return Step.revert(new DraggingSide(side, from));
+      return Step.revert(new DraggingSide(side, from, held(pointer, scene)));
     }
     Slide slide = slide(pointer, scene);
-    ToolState next = new DraggingSide(side, from, slide);
-    return moved(slide.outward(), scene)
+    DraggingSide next = new DraggingSide(side, from, slide, held(pointer, scene));
+    return next.moved(slide.outward(), scene)
         .map(part -> Step.preview(next, carried(part, slide.outward(), scene)))
         .orElse(Step.revert(next));
   }
@@ -114,7 +125,7 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolSta
   }
 
   private Optional<Part> moved(double outward, Scene scene) {
-    return Reshape.moveSide(part(scene.plan()), side.side(), outward);
+    return Reshape.moveSide(part(scene.plan()), side.side(), outward, neighbours);
   }
 
   /** The plan with the side moved, and whatever stands against it. */
@@ -158,9 +169,11 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide) implements ToolSta
 
   @Override
   public String status(Scene scene) {
-    return Messages.text(
-        slide.outward() < 0 ? "side.in" : "side.out",
-        LengthText.of(Math.abs(slide.outward()), scene.plan().unit()));
+    String far =
+        Messages.text(
+            slide.outward() < 0 ? "side.in" : "side.out",
+            LengthText.of(Math.abs(slide.outward()), scene.plan().unit()));
+    return far + " " + Messages.text("side." + neighbours.name().toLowerCase(Locale.ROOT));
   }
 
   @Override

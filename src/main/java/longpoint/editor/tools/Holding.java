@@ -57,7 +57,7 @@ record Holding(Ref held, Point from) implements ToolState {
       return new DraggingCorner(corner, from, here);
     }
     return held instanceof Ref.OfSide side
-        ? new DraggingSide(side, from)
+        ? new DraggingSide(side, from, scene.settings().neighbours())
         : DraggingParts.from(held, from, scene);
   }
 
