@@ -42,8 +42,7 @@ final class Drafting {
   private Optional<Figure> pickedFigure = Optional.empty();
   private Function<Double, String> lengths = String::valueOf;
 
-  Drafting(
-      PlanCanvas canvas, Job job, Picks picks, ProblemPlaces places, StatusLine status) {
+  Drafting(PlanCanvas canvas, Job job, Picks picks, ProblemPlaces places, StatusLine status) {
     this.places = places;
     this.canvas = canvas;
     this.job = job;

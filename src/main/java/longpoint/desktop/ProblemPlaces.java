@@ -83,7 +83,7 @@ final class ProblemPlaces implements ProblemsPanel.Places {
       now++;
     }
     Badge next = all.get(now + 1 < all.size() ? now + 1 : 0);
-    next.at().ifPresent(canvas::centre);
+    next.at().filter(p -> !canvas.seen().contains(p)).ifPresent(canvas::centre);
     open(next);
   }
 

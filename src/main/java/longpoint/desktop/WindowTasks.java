@@ -214,7 +214,7 @@ final class WindowTasks {
         Task.of("view.zoomIn", () -> window.canvas().zoomIn()).key("menu EQUALS").letter('+'),
         Task.of("view.zoomOut", () -> window.canvas().zoomOut()).key("menu MINUS").letter('-'),
         Task.of("view.problem", () -> window.places().next())
-            .key("F8")
+            .key("F3")
             .when(() -> !window.places().badges().all().isEmpty()),
         Task.of("view.layers", this::layers).key("menu L"),
         Task.of("view.grid", () -> window.canvas().setGridShown(!window.canvas().isGridShown()))

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import longpoint.desktop.canvas.CanvasColours;
 import longpoint.desktop.canvas.PlanCanvas;
+import longpoint.geometry.Point;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
@@ -49,6 +50,7 @@ public final class CanvasTiming {
             time("frame kept (pointer moved)", () -> canvas.paint(g));
             return null;
           });
+      drag(window, image);
       double mm = WindowDriver.onEvents(canvas::unitsPerMm);
       time("roof", () -> Roof.solve(plan));
       time("whole pipeline", () -> Pipeline.solve(plan));
@@ -56,6 +58,47 @@ public final class CanvasTiming {
       time("lay out the drawing", () -> PlanView.of(plan, surface, mm).drawing());
     }
     System.exit(0);
+  }
+
+  /**
+   * A corner dragged to and fro with trusses shown. Two frames come of each step: the walls follow
+   * at once, and the roof when it has been worked out, with everything beside the sheet.
+   */
+  private static void drag(WindowDriver window, BufferedImage image) {
+    PlanCanvas canvas = window.window().canvas();
+    Point corner = window.plan().parts().get(0).side(0).from();
+    long events = WindowDriver.onEvents(() -> Thread.currentThread().getId());
+    double[] walls = new double[RUNS];
+    double[] roof = new double[RUNS];
+    window.move(corner.x(), corner.y()).press(corner.x(), corner.y());
+    for (int i = -WARM; i < RUNS; i++) {
+      double off = 12 + 24 * Math.floorMod(i, 3);
+      long start = THREADS.getThreadCpuTime(events);
+      window.dragTo(corner.x() - off, corner.y() - off);
+      paint(canvas, image);
+      long between = THREADS.getThreadCpuTime(events);
+      window.untilSolved();
+      paint(canvas, image);
+      long end = THREADS.getThreadCpuTime(events);
+      if (i >= 0) {
+        walls[i] = (between - start) / 1e6;
+        roof[i] = (end - between) / 1e6;
+      }
+    }
+    window.escape().release(corner.x(), corner.y());
+    print("dragging: walls follow, a frame", walls);
+    print("dragging: roof follows, panels and a frame", roof);
+  }
+
+  private static void paint(PlanCanvas canvas, BufferedImage image) {
+    WindowDriver.onEvents(
+        () -> {
+          Graphics2D g = image.createGraphics();
+          g.setClip(0, 0, 1920, 1080);
+          canvas.paint(g);
+          g.dispose();
+          return null;
+        });
   }
 
   /** Share of pixels that are not the sheet's ground: an empty frame would be quick to paint. */
@@ -76,6 +119,10 @@ public final class CanvasTiming {
       work.run();
       millis[i] = (THREADS.getCurrentThreadCpuTime() - start) / 1e6;
     }
+    print(what, millis);
+  }
+
+  private static void print(String what, double[] millis) {
     Arrays.sort(millis);
     System.out.printf(
         Locale.ROOT,

@@ -30,7 +30,7 @@ public final class ProblemBadges {
   private static final double RADIUS = 9;
 
   /** How far a sign stands off from its wall or corner, in pixels. */
-  private static final double OFF = 20;
+  private static final double OFF = 16;
 
   /**
    * All problems of one place.
@@ -101,7 +101,8 @@ public final class ProblemBadges {
       Optional<Integer> side = side(part, where);
       if (side.isPresent()) {
         Segment wall = part.side(side.get());
-        Point out = wall.length() > 0 ? wall.direction().left().times(-1) : new Point(0, 0);
+        // Inside the wall: dimensions stand outside.
+        Point out = wall.length() > 0 ? wall.direction().left() : new Point(0, 0);
         return new Badge(where, problems, Optional.of(wall.middle()), out);
       }
     }

@@ -53,7 +53,9 @@ final class EdgeRows {
             SlopeEntry::read,
             s -> runner.apply(SideCommands.slope(plan(), of(sloped), Optional.of(s))),
             () -> own(sloped, Edge::slope).map(SlopeText::exact),
-            () -> grey(sloped, Edge::slope, SlopeText.of(plan().defaults().slope(), Texts.language())))
+            () ->
+                grey(
+                    sloped, Edge::slope, SlopeText.of(plan().defaults().slope(), Texts.language())))
         .orEmpty(() -> runner.apply(SideCommands.slope(plan(), of(sloped), Optional.empty())));
     form.entry(
             "overhang",
