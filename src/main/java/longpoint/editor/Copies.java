@@ -29,13 +29,7 @@ final class Copies {
     List<Join> joins = new ArrayList<>(plan.joins());
     for (Join join : plan.joins()) {
       if (fresh.containsKey(join.upper()) && fresh.containsKey(join.lower())) {
-        joins.add(
-            new Join(
-                fresh.get(join.upper()),
-                fresh.get(join.lower()),
-                join.method(),
-                join.madeFor(),
-                join.extras()));
+        joins.add(join.between(fresh.get(join.upper()), fresh.get(join.lower())));
       }
     }
     return with.withJoins(joins);

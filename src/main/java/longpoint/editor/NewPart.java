@@ -74,6 +74,9 @@ public final class NewPart {
   }
 
   private static Part like(Part last, Part fresh) {
-    return fresh.withPlateHeight(last.plateHeight()).withFrame(last.frame()).withDeck(last.deck());
+    return fresh
+        .withPlateHeight(last.plateHeight())
+        .withFrame(last.frame().elsewhere())
+        .withDeck(last.deck());
   }
 }

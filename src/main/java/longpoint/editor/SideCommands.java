@@ -34,7 +34,7 @@ public final class SideCommands {
     return edges(
         Messages.text("do.slope", Naming.sides(plan, sides), figure),
         sides,
-        e -> new Edge(e.kind(), slope, e.overhang(), e.heel(), e.inLine(), e.extras()));
+        e -> e.withSlope(slope));
   }
 
   /**
@@ -47,7 +47,7 @@ public final class SideCommands {
     return edges(
         Messages.text("do.overhang", Naming.sides(plan, sides), figure),
         sides,
-        e -> new Edge(e.kind(), e.slope(), overhang, e.heel(), e.inLine(), e.extras()));
+        e -> e.withOverhang(overhang));
   }
 
   /**
@@ -58,9 +58,7 @@ public final class SideCommands {
   public static Command heel(Plan plan, List<Ref.OfSide> sides, Optional<Double> heel) {
     String figure = Naming.orDefault(heel.map(h -> Naming.length(plan, h)));
     return edges(
-        Messages.text("do.heel", Naming.sides(plan, sides), figure),
-        sides,
-        e -> new Edge(e.kind(), e.slope(), e.overhang(), heel, e.inLine(), e.extras()));
+        Messages.text("do.heel", Naming.sides(plan, sides), figure), sides, e -> e.withHeel(heel));
   }
 
   /**

@@ -1,5 +1,6 @@
 package longpoint.plan;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import longpoint.units.Slope;
@@ -14,6 +15,7 @@ import longpoint.units.Slope;
  * @param heel top of plate to top of truss or rafter at the outside wall face, plumb, plan units
  * @param inLine whether an eave's plane goes on where it comes into line with a parallel wall's of
  *     another slope; left empty, the one with the longer wall line does
+ * @param hip how an eave at the end of a run of trusses is framed; empty for step-down trusses
  */
 public record Edge(
     EdgeKind kind,
@@ -21,14 +23,52 @@ public record Edge(
     Optional<Double> overhang,
     Optional<Double> heel,
     Optional<InLine> inLine,
+    Optional<HipEnd> hip,
     Extras extras) {
+  /** How the end of a run is framed where the roof slopes down to it. */
+  public enum HipEnd {
+    /** A hip girder, jacks before it, and flat-topped trusses behind it. */
+    STEPDOWN,
+    /** Hip rafters, jacks and commons up to a girder at the end of the ridge. */
+    RAFTERS,
+    /** Nothing: the trusses stop at the end of the ridge. */
+    NONE;
+
+    /** As it stands in a plan file. */
+    public String key() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
   public Edge {
     Objects.requireNonNull(kind);
     Objects.requireNonNull(slope);
     Objects.requireNonNull(overhang);
     Objects.requireNonNull(heel);
     Objects.requireNonNull(inLine);
+    Objects.requireNonNull(hip);
     Objects.requireNonNull(extras);
+  }
+
+  /** An edge that says no more than its figures. */
+  public Edge(
+      EdgeKind kind,
+      Optional<Slope> slope,
+      Optional<Double> overhang,
+      Optional<Double> heel,
+      Extras extras) {
+    this(kind, slope, overhang, heel, Optional.empty(), Optional.empty(), extras);
+  }
+
+  /** An edge that says nothing about a hip. */
+  public Edge(
+      EdgeKind kind,
+      Optional<Slope> slope,
+      Optional<Double> overhang,
+      Optional<Double> heel,
+      Optional<InLine> inLine,
+      Extras extras) {
+    this(kind, slope, overhang, heel, inLine, Optional.empty(), extras);
   }
 
   public static Edge of(EdgeKind kind) {
@@ -41,22 +81,41 @@ public record Edge(
   }
 
   public Edge withKind(EdgeKind kind) {
-    return new Edge(kind, slope, overhang, heel, inLine, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
   }
 
   public Edge withSlope(Slope slope) {
-    return new Edge(kind, Optional.of(slope), overhang, heel, inLine, extras);
+    return new Edge(kind, Optional.of(slope), overhang, heel, inLine, hip, extras);
   }
 
   public Edge withOverhang(double overhang) {
-    return new Edge(kind, slope, Optional.of(overhang), heel, inLine, extras);
+    return new Edge(kind, slope, Optional.of(overhang), heel, inLine, hip, extras);
   }
 
   public Edge withHeel(double heel) {
-    return new Edge(kind, slope, overhang, Optional.of(heel), inLine, extras);
+    return new Edge(kind, slope, overhang, Optional.of(heel), inLine, hip, extras);
+  }
+
+  public Edge withHip(HipEnd hip) {
+    return new Edge(kind, slope, overhang, heel, inLine, Optional.of(hip), extras);
+  }
+
+  /** Following the plan's default where empty. */
+  public Edge withSlope(Optional<Slope> slope) {
+    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
+  }
+
+  /** Following the plan's default where empty. */
+  public Edge withOverhang(Optional<Double> overhang) {
+    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
+  }
+
+  /** Following the plan's default where empty. */
+  public Edge withHeel(Optional<Double> heel) {
+    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
   }
 
   public Edge withInLine(Optional<InLine> inLine) {
-    return new Edge(kind, slope, overhang, heel, inLine, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
   }
 }

@@ -13,6 +13,7 @@ import longpoint.units.LengthUnit;
  * @param thickness of one truss or rafter, &gt; 0
  * @param hipSetback end wall to hip girder; empty lets the program choose
  * @param choices what most users leave to the program
+ * @param placements what the user puts in or leaves out at places of their own
  */
 public record Frame(
     Method method,
@@ -20,6 +21,7 @@ public record Frame(
     double thickness,
     Optional<Double> hipSetback,
     FrameChoices choices,
+    Placements placements,
     Extras extras) {
   /** What carries the roof. */
   public enum Method {
@@ -37,33 +39,43 @@ public record Frame(
     Objects.requireNonNull(method);
     Objects.requireNonNull(hipSetback);
     Objects.requireNonNull(choices);
+    Objects.requireNonNull(placements);
     Objects.requireNonNull(extras);
   }
 
   /** A frame with every choice left to the program. */
   public Frame(
       Method method, double spacing, double thickness, Optional<Double> hipSetback, Extras extras) {
-    this(method, spacing, thickness, hipSetback, FrameChoices.NONE, extras);
+    this(method, spacing, thickness, hipSetback, FrameChoices.NONE, Placements.NONE, extras);
   }
 
   public Frame withChoices(FrameChoices choices) {
-    return new Frame(method, spacing, thickness, hipSetback, choices, extras);
+    return new Frame(method, spacing, thickness, hipSetback, choices, placements, extras);
+  }
+
+  /** The same for another part: without whatever stands at a place. */
+  public Frame elsewhere() {
+    return withChoices(choices.withRuns(RunChoices.NONE)).withPlacements(Placements.NONE);
+  }
+
+  public Frame withPlacements(Placements placements) {
+    return new Frame(method, spacing, thickness, hipSetback, choices, placements, extras);
   }
 
   public Frame withMethod(Method method) {
-    return new Frame(method, spacing, thickness, hipSetback, choices, extras);
+    return new Frame(method, spacing, thickness, hipSetback, choices, placements, extras);
   }
 
   public Frame withSpacing(double spacing) {
-    return new Frame(method, spacing, thickness, hipSetback, choices, extras);
+    return new Frame(method, spacing, thickness, hipSetback, choices, placements, extras);
   }
 
   public Frame withThickness(double thickness) {
-    return new Frame(method, spacing, thickness, hipSetback, choices, extras);
+    return new Frame(method, spacing, thickness, hipSetback, choices, placements, extras);
   }
 
   public Frame withHipSetback(Optional<Double> setback) {
-    return new Frame(method, spacing, thickness, setback, choices, extras);
+    return new Frame(method, spacing, thickness, setback, choices, placements, extras);
   }
 
   public static Frame of(LengthUnit unit) {

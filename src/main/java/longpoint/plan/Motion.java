@@ -84,7 +84,21 @@ public final class Motion {
       first += count;
     }
     Part moved = part.withShape(rings.get(0), rings.subList(1, rings.size()), edges);
+    moved = moved.withFrame(on(part.frame()));
     return mirrors() ? moved.withDeck(mirrored(part.deck())) : moved;
+  }
+
+  /** The places that the user gave go along. */
+  private Frame on(Frame frame) {
+    RunChoices runs = frame.choices().runs();
+    RunChoices moved =
+        new RunChoices(
+            runs.layoutFrom().stream().map(this::on).toList(),
+            runs.through().map(this::on),
+            runs.legs());
+    return frame
+        .withChoices(frame.choices().withRuns(moved))
+        .withPlacements(frame.placements().moved(this));
   }
 
   private Ring on(Ring ring) {

@@ -151,14 +151,7 @@ public record Plan(
     return new Plan(unit, title, renamed, joins, defaults, followed, particulars, extras)
         .withJoins(
             joins.stream()
-                .map(
-                    j ->
-                        new Join(
-                            name.apply(j.upper()),
-                            name.apply(j.lower()),
-                            j.method(),
-                            j.madeFor(),
-                            j.extras()))
+                .map(j -> j.between(name.apply(j.upper()), name.apply(j.lower())))
                 .toList());
   }
 

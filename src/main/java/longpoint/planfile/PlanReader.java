@@ -11,9 +11,6 @@ import longpoint.plan.Defaults;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Frame;
-import longpoint.plan.FrameChoices;
-import longpoint.plan.FrameChoices.Lookout;
-import longpoint.plan.FrameChoices.Ridge;
 import longpoint.plan.InLine;
 import longpoint.plan.Join;
 import longpoint.plan.Markup;
@@ -39,6 +36,7 @@ final class PlanReader {
 
   private static final int MOST_CORNERS = 20_000;
   private static final int MOST_JOINS = 2000;
+  private static final int MOST_CHORDS = 1000;
 
   /** {@code 8/12}, {@code 33.7deg}, {@code 66.7%}; the schema holds the same pattern. */
   static final Pattern SLOPE =
@@ -142,7 +140,7 @@ final class PlanReader {
             holes,
             plateHeight,
             edges,
-            frame.isEmpty() ? Frame.of(unit) : frame(frame.get(), id),
+            frame.isEmpty() ? Frame.of(unit) : FrameReader.read(frame.get(), unit, notes, id),
             deck.isEmpty() ? Deck.of(unit) : deck(deck.get(), id),
             f.rest(notes, id));
     return turned(part, value);
@@ -222,10 +220,11 @@ final class PlanReader {
         inLine.isEmpty()
             ? Optional.empty()
             : Optional.of(Fields.choice(inLine.get(), InLine.values(), InLine::key)),
+        f.optionalChoice("hip", Edge.HipEnd.values(), Edge.HipEnd::key),
         f.rest(notes, id + "/" + side));
   }
 
-  private static Slope slope(JsonValue value) throws PlanFileException {
+  static Slope slope(JsonValue value) throws PlanFileException {
     if (value.value() instanceof JsonValue.Number) {
       double ratio = Fields.number(value);
       if (ratio < 0) {
@@ -250,27 +249,6 @@ final class PlanReader {
     throw Fields.expected(value, "a slope such as \"8/12\"");
   }
 
-  private Frame frame(JsonValue value, String id) throws PlanFileException {
-    Fields f = new Fields(value);
-    Frame usual = Frame.of(unit);
-    return new Frame(
-        f.choice("method", usual.method(), Frame.Method.values(), Frame.Method::key),
-        f.number("spacing", usual.spacing()),
-        f.number("thickness", usual.thickness()),
-        f.optionalNumber("hipSetback"),
-        choices(f),
-        f.rest(notes, id));
-  }
-
-  private static FrameChoices choices(Fields f) throws PlanFileException {
-    Optional<JsonValue> ceiling = f.take("ceiling");
-    return new FrameChoices(
-        f.optionalChoice("ridge", Ridge.values(), Ridge::key),
-        ceiling.isEmpty() ? Optional.empty() : Optional.of(slope(ceiling.get())),
-        f.optionalNumber("haul"),
-        f.optionalChoice("lookout", Lookout.values(), Lookout::key));
-  }
-
   private Deck deck(JsonValue value, String id) throws PlanFileException {
     Fields f = new Fields(value);
     Deck usual = Deck.of(unit);
@@ -289,7 +267,20 @@ final class PlanReader {
         f.text("lower"),
         f.choice("method", Join.Method.OVERLAY, Join.Method.values(), Join.Method::key),
         f.choice("madeFor", Join.MadeFor.FRAME, Join.MadeFor.values(), Join.MadeFor::key),
+        f.choice("tails", Join.MouthTails.OFF, Join.MouthTails.values(), Join.MouthTails::key),
+        chords(f),
         f.rest(notes, "plan"));
+  }
+
+  private static List<Double> chords(Fields f) throws PlanFileException {
+    List<Double> chords = new ArrayList<>();
+    Optional<JsonValue> list = f.take("chords");
+    if (list.isPresent()) {
+      for (JsonValue chord : atMost(MOST_CHORDS, list.get(), "chords")) {
+        chords.add(Fields.number(chord));
+      }
+    }
+    return chords;
   }
 
   private Defaults defaults(JsonValue value) throws PlanFileException {

@@ -4,13 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.plan.Deck;
 import longpoint.plan.Defaults;
 import longpoint.plan.Edge;
 import longpoint.plan.Extras;
-import longpoint.plan.Frame;
-import longpoint.plan.FrameChoices;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Particulars;
@@ -73,15 +72,21 @@ final class PlanWriter {
                     .collect(Collectors.joining(", ", "[", "]"))),
             field("plateHeight", number(part.plateHeight())),
             field("edges", list(part.edges().stream().map(PlanWriter::edge).toList(), "      ")),
-            field("frame", frame(part.frame())),
+            field("frame", FrameWriter.write(part.frame())),
             field("deck", deck(part.deck())));
     return block(lines, "    ");
   }
 
   private static String ring(Ring ring) {
-    return ring.points().stream()
-        .map(p -> "[" + number(p.x()) + ", " + number(p.y()) + "]")
-        .collect(Collectors.joining(", ", "[", "]"));
+    return row(ring.points().stream().map(PlanWriter::point).toList());
+  }
+
+  static String point(Point p) {
+    return "[" + number(p.x()) + ", " + number(p.y()) + "]";
+  }
+
+  static String row(List<String> items) {
+    return items.stream().collect(Collectors.joining(", ", "[", "]"));
   }
 
   private static String edge(Edge edge) {
@@ -91,21 +96,8 @@ final class PlanWriter {
     edge.overhang().ifPresent(o -> known.add(field("overhang", number(o))));
     edge.heel().ifPresent(h -> known.add(field("heel", number(h))));
     edge.inLine().ifPresent(l -> known.add(field("inLine", JsonText.quote(l.key()))));
+    edge.hip().ifPresent(h -> known.add(field("hip", JsonText.quote(h.key()))));
     return line(fields(edge.extras(), known.toArray(String[]::new)));
-  }
-
-  private static String frame(Frame frame) {
-    List<String> known = new ArrayList<>();
-    known.add(field("method", JsonText.quote(frame.method().key())));
-    known.add(field("spacing", number(frame.spacing())));
-    known.add(field("thickness", number(frame.thickness())));
-    frame.hipSetback().ifPresent(h -> known.add(field("hipSetback", number(h))));
-    FrameChoices choices = frame.choices();
-    choices.ridge().ifPresent(r -> known.add(field("ridge", JsonText.quote(r.key()))));
-    choices.ceiling().ifPresent(c -> known.add(field("ceiling", slope(c))));
-    choices.haul().ifPresent(h -> known.add(field("haul", number(h))));
-    choices.lookout().ifPresent(l -> known.add(field("lookout", JsonText.quote(l.key()))));
-    return line(fields(frame.extras(), known.toArray(String[]::new)));
   }
 
   private static String deck(Deck deck) {
@@ -119,13 +111,18 @@ final class PlanWriter {
   }
 
   private static String join(Join join) {
-    return line(
-        fields(
-            join.extras(),
-            field("upper", JsonText.quote(join.upper())),
-            field("lower", JsonText.quote(join.lower())),
-            field("method", JsonText.quote(join.method().key())),
-            field("madeFor", JsonText.quote(join.madeFor().key()))));
+    List<String> known = new ArrayList<>();
+    known.add(field("upper", JsonText.quote(join.upper())));
+    known.add(field("lower", JsonText.quote(join.lower())));
+    known.add(field("method", JsonText.quote(join.method().key())));
+    known.add(field("madeFor", JsonText.quote(join.madeFor().key())));
+    if (join.tails() != Join.MouthTails.OFF) {
+      known.add(field("tails", JsonText.quote(join.tails().key())));
+    }
+    if (!join.chords().isEmpty()) {
+      known.add(field("chords", row(join.chords().stream().map(PlanWriter::number).toList())));
+    }
+    return line(fields(join.extras(), known.toArray(String[]::new)));
   }
 
   private static String defaults(Defaults defaults) {
@@ -141,7 +138,7 @@ final class PlanWriter {
             field("lookoutSpacing", number(defaults.lookoutSpacing()))));
   }
 
-  private static String slope(Slope slope) {
+  static String slope(Slope slope) {
     String text = SlopeText.exact(slope);
     // What its notation cannot hold to the last bit goes as a ratio, which is a number here.
     boolean fits = PlanReader.SLOPE.matcher(text).matches();

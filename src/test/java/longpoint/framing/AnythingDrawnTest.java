@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
+import longpoint.plan.CeilingStretch;
 import longpoint.plan.Deck;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
@@ -15,7 +17,10 @@ import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
+import longpoint.plan.PlacedTruss;
+import longpoint.plan.Placements;
 import longpoint.plan.Plan;
+import longpoint.plan.RunChoices;
 import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
 import longpoint.units.Slope;
@@ -59,7 +64,11 @@ class AnythingDrawnTest {
     }
     Join.Method method = pick(random, Join.Method.values());
     return plan.withJoins(
-        List.of(new Join("p1", "p0", method, pick(random, Join.MadeFor.values()), Extras.NONE)));
+        List.of(
+            new Join("p1", "p0", method, pick(random, Join.MadeFor.values()), Extras.NONE)
+                .withTails(pick(random, Join.MouthTails.values()))
+                .withChords(
+                    random.nextInt(3) > 0 ? List.of() : List.of(random.nextInt(200) - 9.0, 96.0))));
   }
 
   /** Right-angled staircases on a coarse grid, so that walls often line up and often cross. */
@@ -89,7 +98,8 @@ class AnythingDrawnTest {
       edges.add(
           Edge.of(random.nextInt(3) > 0 ? EdgeKind.EAVE : pick(random, EdgeKind.values()))
               .withSlope(Slope.inTwelve(random.nextInt(19)))
-              .withOverhang(random.nextInt(5) * 12 - (random.nextInt(30) == 0 ? 20 : 0)));
+              .withOverhang(random.nextInt(5) * 12 - (random.nextInt(30) == 0 ? 20 : 0))
+              .withHip(pick(random, Edge.HipEnd.values())));
     }
     FrameChoices choices =
         new FrameChoices(
@@ -105,7 +115,8 @@ class AnythingDrawnTest {
             random.nextInt(40),
             1.5,
             random.nextInt(3) == 0 ? Optional.of(24.0 * random.nextInt(9)) : Optional.empty(),
-            choices,
+            choices(random, choices),
+            placements(random),
             Extras.NONE);
     return new Part(
         id,
@@ -118,6 +129,37 @@ class AnythingDrawnTest {
         frame,
         new Deck(0.5, 48, 96, Deck.Start.LEFT, Extras.NONE),
         Extras.NONE);
+  }
+
+  private static FrameChoices choices(Random random, FrameChoices some) {
+    RunChoices runs =
+        new RunChoices(
+            random.nextBoolean() ? List.of() : List.of(place(random)),
+            random.nextBoolean() ? Optional.empty() : Optional.of(place(random)),
+            random.nextInt(4) > 0 ? Optional.empty() : Optional.of(RunChoices.Legs.WHOLE));
+    return some.withRuns(runs)
+        .withGirderPlies(1 + random.nextInt(3))
+        .withFlats(pick(random, FrameChoices.Flats.values()))
+        .withLookoutPlaces(pick(random, FrameChoices.LookoutPlaces.values()));
+  }
+
+  private static Placements placements(Random random) {
+    if (random.nextBoolean()) {
+      return Placements.NONE;
+    }
+    return new Placements(
+        List.of(
+            PlacedTruss.truss(place(random)),
+            PlacedTruss.girder(place(random), 1 + random.nextInt(3)),
+            PlacedTruss.girder(place(random), place(random), 1 + random.nextInt(3))),
+        List.of(place(random)),
+        List.of(
+            new CeilingStretch(
+                place(random), place(random), Slope.inTwelve(random.nextInt(9)), Extras.NONE)));
+  }
+
+  private static Point place(Random random) {
+    return new Point(random.nextInt(700) - 50, random.nextInt(700) - 50);
   }
 
   private static <T> T pick(Random random, T[] from) {

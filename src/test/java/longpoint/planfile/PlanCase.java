@@ -58,6 +58,45 @@ record PlanCase(String name, String json, String wrong, String place) {
             part(
                 ",'frame':{'method':'truss','spacing':24,'thickness':1.5,'ridge':'high',"
                     + "'ceiling':'4/12','haul':120,'lookout':'edge'}")),
+        good(
+            "places of a frame",
+            part(
+                ",'frame':{'lookoutPlaces':'sheets','flats':'low','girderPlies':2,"
+                    + "'layoutFrom':[[480,168]],'through':[10,10],'legs':'split',"
+                    + "'placed':[{'at':[120,0]},{'at':[96,168],'to':[240,168],'kind':'girder',"
+                    + "'plies':2}],'leftOut':[[72,0]],"
+                    + "'ceilings':[{'from':[0,0],'to':[96,0],'slope':'4/12'}]}")),
+        good("hip of rafters", edge("{'kind':'eave','hip':'rafters'}")),
+        good(
+            "supplier's list",
+            plan(
+                "'parts':[],'joins':[{'upper':'a','lower':'b','tails':'on',"
+                    + "'chords':[192,144.5,96]}]")),
+        bad(
+            "half a ply",
+            "/parts/0/frame/girderPlies",
+            "whole number from 1 to 9",
+            part(",'frame':{'girderPlies':1.5}")),
+        bad(
+            "place of three figures",
+            "/parts/0/frame/leftOut/0",
+            "two numbers",
+            part(",'frame':{'leftOut':[[1,2,3]]}")),
+        bad(
+            "placed nowhere",
+            "/parts/0/frame/placed/0",
+            "\"at\" is missing",
+            part(",'frame':{'placed':[{'plies':2}]}")),
+        bad(
+            "other hip",
+            "/parts/0/edges/2/hip",
+            "Expected one of \"stepdown\", \"rafters\", \"none\"",
+            edge("{'kind':'eave','hip':'hung'}")),
+        bad(
+            "chord in text",
+            "/joins/0/chords/0",
+            "Expected a number",
+            plan("'parts':[],'joins':[{'upper':'a','lower':'b','chords':['192']}]")),
         good("eave", edge("{'kind':'eave','slope':'8/12','overhang':16,'heel':4.5}")),
         good("degrees", edge("{'kind':'eave','slope':'33.7deg'}")),
         good("percent", edge("{'kind':'eave','slope':'66.7%'}")),

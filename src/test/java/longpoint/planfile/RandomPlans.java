@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Random;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
+import longpoint.plan.CeilingStretch;
 import longpoint.plan.Deck;
 import longpoint.plan.Defaults;
 import longpoint.plan.Edge;
@@ -19,7 +20,10 @@ import longpoint.plan.InLine;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Particulars;
+import longpoint.plan.PlacedTruss;
+import longpoint.plan.Placements;
 import longpoint.plan.Plan;
+import longpoint.plan.RunChoices;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
 
@@ -53,6 +57,8 @@ final class RandomPlans {
               text(r),
               Join.Method.values()[r.nextInt(2)],
               Join.MadeFor.values()[r.nextInt(2)],
+              Join.MouthTails.values()[r.nextInt(2)],
+              r.nextBoolean() ? List.of() : List.of(number(r), number(r)),
               extras(r)));
     }
     Defaults defaults =
@@ -82,6 +88,7 @@ final class RandomPlans {
               r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
               r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
               r.nextBoolean() ? Optional.empty() : Optional.of(InLine.values()[r.nextInt(2)]),
+              r.nextBoolean() ? Optional.empty() : Optional.of(Edge.HipEnd.values()[r.nextInt(3)]),
               extras(r)));
     }
     return new Part(
@@ -98,6 +105,7 @@ final class RandomPlans {
                 number(r),
                 r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
                 choices(r),
+                placements(r),
                 extras(r)),
             new Deck(number(r), number(r), number(r), Deck.Start.values()[r.nextInt(3)], extras(r)),
             extras(r))
@@ -111,7 +119,41 @@ final class RandomPlans {
         r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
         r.nextBoolean()
             ? Optional.empty()
-            : Optional.of(FrameChoices.Lookout.values()[r.nextInt(2)]));
+            : Optional.of(FrameChoices.Lookout.values()[r.nextInt(2)]),
+        r.nextBoolean()
+            ? Optional.empty()
+            : Optional.of(FrameChoices.LookoutPlaces.values()[r.nextInt(2)]),
+        r.nextBoolean() ? Optional.empty() : Optional.of(FrameChoices.Flats.values()[r.nextInt(2)]),
+        r.nextBoolean() ? Optional.empty() : Optional.of(1 + r.nextInt(9)),
+        new RunChoices(
+            r.nextBoolean() ? List.of() : List.of(point(r)),
+            r.nextBoolean() ? Optional.empty() : Optional.of(point(r)),
+            r.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(RunChoices.Legs.values()[r.nextInt(2)])));
+  }
+
+  private static Placements placements(Random r) {
+    List<PlacedTruss> trusses = new ArrayList<>();
+    for (int i = r.nextInt(3); i > 0; i--) {
+      trusses.add(
+          new PlacedTruss(
+              point(r),
+              r.nextBoolean() ? Optional.empty() : Optional.of(point(r)),
+              PlacedTruss.Kind.values()[r.nextInt(2)],
+              1 + r.nextInt(9),
+              extras(r)));
+    }
+    return new Placements(
+        trusses,
+        r.nextBoolean() ? List.of() : List.of(point(r), point(r)),
+        r.nextBoolean()
+            ? List.of()
+            : List.of(new CeilingStretch(point(r), point(r), slope(r), extras(r))));
+  }
+
+  private static Point point(Random r) {
+    return new Point(number(r), number(r));
   }
 
   private static Ring ring(Random r) {

@@ -31,14 +31,13 @@ final class JoinForm {
         List.of(Join.Method.values()),
         m -> Texts.of("join." + m.key()),
         () -> now(runner, first).map(Join::method),
-        m ->
-            change(runner, first, j -> new Join(j.upper(), j.lower(), m, j.madeFor(), j.extras())));
+        m -> change(runner, first, j -> j.withMethod(m)));
     form.choice(
         "madeFor",
         List.of(Join.MadeFor.values()),
         m -> Texts.of("madeFor." + m.key()),
         () -> now(runner, first).map(Join::madeFor),
-        m -> change(runner, first, j -> new Join(j.upper(), j.lower(), j.method(), m, j.extras())));
+        m -> change(runner, first, j -> j.withMadeFor(m)));
   }
 
   private static Optional<Join> now(ToolRunner runner, Join first) {

@@ -1,0 +1,131 @@
+package longpoint.planfile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import longpoint.geometry.Point;
+import longpoint.plan.CeilingStretch;
+import longpoint.plan.Frame;
+import longpoint.plan.FrameChoices;
+import longpoint.plan.FrameChoices.Flats;
+import longpoint.plan.FrameChoices.Lookout;
+import longpoint.plan.FrameChoices.LookoutPlaces;
+import longpoint.plan.FrameChoices.Ridge;
+import longpoint.plan.PlacedTruss;
+import longpoint.plan.Placements;
+import longpoint.plan.RunChoices;
+import longpoint.units.LengthUnit;
+import longpoint.units.Slope;
+
+/** Makes a part's frame of its object in a file. */
+final class FrameReader {
+  /** Far more than a part has; enough to stop a file made to exhaust the program. */
+  private static final int MOST_PLACES = 1000;
+
+  /** More trusses side by side than anybody fastens together. */
+  private static final int MOST_PLIES = 9;
+
+  private final Fields fields;
+  private final Notes notes;
+  private final String part;
+
+  private FrameReader(Fields fields, Notes notes, String part) {
+    this.fields = fields;
+    this.notes = notes;
+    this.part = part;
+  }
+
+  static Frame read(JsonValue value, LengthUnit unit, Notes notes, String part)
+      throws PlanFileException {
+    Fields f = new Fields(value);
+    FrameReader reader = new FrameReader(f, notes, part);
+    Frame usual = Frame.of(unit);
+    return new Frame(
+        f.choice("method", usual.method(), Frame.Method.values(), Frame.Method::key),
+        f.number("spacing", usual.spacing()),
+        f.number("thickness", usual.thickness()),
+        f.optionalNumber("hipSetback"),
+        reader.choices(),
+        reader.placements(),
+        f.rest(notes, part));
+  }
+
+  private FrameChoices choices() throws PlanFileException {
+    Optional<JsonValue> ceiling = fields.take("ceiling");
+    Optional<JsonValue> plies = fields.take("girderPlies");
+    return new FrameChoices(
+        fields.optionalChoice("ridge", Ridge.values(), Ridge::key),
+        ceiling.isEmpty() ? Optional.empty() : Optional.of(PlanReader.slope(ceiling.get())),
+        fields.optionalNumber("haul"),
+        fields.optionalChoice("lookout", Lookout.values(), Lookout::key),
+        fields.optionalChoice("lookoutPlaces", LookoutPlaces.values(), LookoutPlaces::key),
+        fields.optionalChoice("flats", Flats.values(), Flats::key),
+        plies.isEmpty() ? Optional.empty() : Optional.of(plies(plies.get())),
+        runs());
+  }
+
+  private RunChoices runs() throws PlanFileException {
+    Optional<JsonValue> through = fields.take("through");
+    return new RunChoices(
+        points("layoutFrom"),
+        through.isEmpty() ? Optional.empty() : Optional.of(place(through.get())),
+        fields.optionalChoice("legs", RunChoices.Legs.values(), RunChoices.Legs::key));
+  }
+
+  private Placements placements() throws PlanFileException {
+    List<PlacedTruss> trusses = new ArrayList<>();
+    for (JsonValue truss : list("placed")) {
+      trusses.add(truss(new Fields(truss)));
+    }
+    List<CeilingStretch> ceilings = new ArrayList<>();
+    List<Point> leftOut = points("leftOut");
+    for (JsonValue ceiling : list("ceilings")) {
+      ceilings.add(ceiling(new Fields(ceiling)));
+    }
+    return new Placements(trusses, leftOut, ceilings);
+  }
+
+  private PlacedTruss truss(Fields f) throws PlanFileException {
+    Point at = place(f.need("at"));
+    Optional<JsonValue> to = f.take("to");
+    Optional<JsonValue> plies = f.take("plies");
+    return new PlacedTruss(
+        at,
+        to.isEmpty() ? Optional.empty() : Optional.of(place(to.get())),
+        f.choice("kind", PlacedTruss.Kind.TRUSS, PlacedTruss.Kind.values(), PlacedTruss.Kind::key),
+        plies.isEmpty() ? 1 : plies(plies.get()),
+        f.rest(notes, part));
+  }
+
+  private CeilingStretch ceiling(Fields f) throws PlanFileException {
+    Point from = place(f.need("from"));
+    Point to = place(f.need("to"));
+    Slope slope = PlanReader.slope(f.need("slope"));
+    return new CeilingStretch(from, to, slope, f.rest(notes, part));
+  }
+
+  private List<Point> points(String key) throws PlanFileException {
+    List<Point> points = new ArrayList<>();
+    for (JsonValue point : list(key)) {
+      points.add(place(point));
+    }
+    return points;
+  }
+
+  private List<JsonValue> list(String key) throws PlanFileException {
+    Optional<JsonValue> list = fields.take(key);
+    return list.isEmpty() ? List.of() : PlanReader.atMost(MOST_PLACES, list.get(), "places");
+  }
+
+  private static Point place(JsonValue value) throws PlanFileException {
+    return Fields.point(value);
+  }
+
+  private static int plies(JsonValue value) throws PlanFileException {
+    double number = Fields.number(value);
+    if (number != Math.rint(number) || number < 1 || number > MOST_PLIES) {
+      throw PlanFileException.at(value, "Plies are a whole number from 1 to " + MOST_PLIES + ".");
+    }
+    return (int) number;
+  }
+}
