@@ -142,7 +142,7 @@ final class Carriers {
     return switch (truss.kind()) {
       case COMMON, GABLE_END, DROPPED_GABLE_END, MONO, SCISSOR, BASE, CAP, STEP_DOWN ->
           Support.Kind.TRUSS;
-      case GIRDER, HIP_GIRDER -> Support.Kind.GIRDER;
+      case GIRDER, HIP_GIRDER, CROSS_GIRDER -> Support.Kind.GIRDER;
       case JACK, CORNER_JACK, HIP_JACK -> Support.Kind.JACK;
       case VALLEY -> Support.Kind.VALLEY_TRUSS;
     };

@@ -17,8 +17,10 @@ import longpoint.framing.run.RunFinder;
 import longpoint.framing.stick.Sticks;
 import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.Marks;
+import longpoint.framing.truss.OwnPlaces;
 import longpoint.framing.truss.Placed;
 import longpoint.framing.truss.RidgeBlocks;
+import longpoint.framing.truss.Row;
 import longpoint.framing.truss.RunLayout;
 import longpoint.framing.truss.TapeMarks;
 import longpoint.framing.truss.Truss;
@@ -58,7 +60,8 @@ public final class Framing {
     problems.addAll(valleys.problems());
     problems.addAll(opened(found));
     problems.addAll(girdersOnGirders(plan, marks));
-    layouts.forEach(layout -> problems.addAll(RunLayout.check(layout.run(), shop)));
+    layouts.forEach(layout -> problems.addAll(layout.problems()));
+    problems.addAll(OwnPlaces.check(plan, layouts.stream().map(RunLayout::run).toList()));
     problems.addAll(Ladders.check(plan, shop));
     return new FramingSet(
         marks.trusses(),
@@ -133,7 +136,7 @@ public final class Framing {
   private static List<RunLayout> layouts(FoundRuns found, Shop shop) {
     return found.runs().stream()
         .filter(Framing::trussed)
-        .map(run -> RunLayout.lay(run, found.meetings(), shop))
+        .map(run -> RunLayout.lay(run, OwnPlaces.of(run, found.runs()), found.meetings(), shop))
         .toList();
   }
 
@@ -172,8 +175,7 @@ public final class Framing {
       FoundRuns found, List<RunLayout> layouts, Plan plan, Shop shop) {
     List<Ladder> ladders = new ArrayList<>();
     for (Run run : found.runs().stream().filter(Framing::isNew).toList()) {
-      ladders.addAll(
-          Ladders.of(run, stations(run, layouts), found.meetings(), plan.defaults(), shop));
+      ladders.addAll(Ladders.of(run, row(run, layouts), found.meetings(), plan.defaults(), shop));
     }
     return ladders;
   }
@@ -185,12 +187,12 @@ public final class Framing {
         .toList();
   }
 
-  private static List<Double> stations(Run run, List<RunLayout> layouts) {
+  private static Row row(Run run, List<RunLayout> layouts) {
     return layouts.stream()
         .filter(l -> l.run().id().equals(run.id()))
         .findFirst()
-        .map(l -> l.stations().all())
-        .orElseGet(() -> Sticks.stations(run));
+        .map(RunLayout::row)
+        .orElseGet(() -> Row.of(Sticks.stations(run), run.part().frame().thickness()));
   }
 
   /** Girders hung on girders: the load of a whole roof end on one hanger. */

@@ -7,6 +7,8 @@ import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
+import longpoint.framing.truss.Row;
+import longpoint.framing.truss.Standing;
 import longpoint.plan.Defaults;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.FrameChoices.Lookout;
@@ -37,21 +39,21 @@ public final class Ladders {
   }
 
   /**
-   * @param stations centres of the run's trusses or rafters, rising
+   * @param row the run's trusses or rafters
    * @param meetings of the whole plan
    */
   public static List<Ladder> of(
-      Run run, List<Double> stations, List<Meeting> meetings, Defaults defaults, Shop shop) {
+      Run run, Row row, List<Meeting> meetings, Defaults defaults, Shop shop) {
     List<Ladder> ladders = new ArrayList<>();
     if (defaults.lookoutSpacing() <= shop.lookoutWidth(lookout(run.part()))) {
       return ladders;
     }
     for (Bank end : List.of(Bank.START, Bank.END)) {
       Bound wall = run.bound(end);
-      if (wall.kind() == EdgeKind.GABLE && wall.overhang() > 0 && stations.size() > 1) {
+      if (wall.kind() == EdgeKind.GABLE && wall.overhang() > 0 && row.standings().size() > 1) {
         for (Bank bearing : List.of(Bank.LOW, Bank.HIGH)) {
           if (run.bound(bearing).isEave()) {
-            double bay = firstBay(run, end, stations);
+            double bay = firstBay(run, end, row);
             double rake = rakeRun(run, bearing, meetings);
             ladders.add(ladder(run, end, bearing, rake, bay, defaults, shop));
           }
@@ -62,11 +64,9 @@ public final class Ladders {
   }
 
   /** Outside wall face to the near face of the first truss in from it. */
-  private static double firstBay(Run run, Bank end, List<Double> stations) {
-    double half = run.part().frame().thickness() / 2;
-    return end == Bank.START
-        ? stations.get(1) - half
-        : run.length() - stations.get(stations.size() - 2) - half;
+  private static double firstBay(Run run, Bank end, Row row) {
+    List<Standing> all = row.standings();
+    return end == Bank.START ? all.get(1).near() : run.length() - all.get(all.size() - 2).far();
   }
 
   /** Plan run of a rake from its tail to its top: a ridge, a far overhang, or the deck beyond. */

@@ -9,6 +9,7 @@ import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
+import longpoint.plan.Edge;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
@@ -58,6 +59,9 @@ final class HipEnd {
 
   /** Says so when a hip end is too short for its girder, or for the set-back that was asked. */
   static Optional<Problem> check(Run run, Bank bank, double limit) {
+    if (way(run, bank) != Edge.HipEnd.STEPDOWN) {
+      return Optional.empty();
+    }
     double hipRun = run.hipRun(bank);
     String where = run.bound(bank).side().orElseThrow().id();
     PlaceName name = PlaceName.of(run.part());
@@ -77,15 +81,29 @@ final class HipEnd {
    * would stand above the hip's plane by half its thickness times the slope. A supplier may agree
    * to send a common for it; the deck then rides over that much.
    */
-  List<Double> stations() {
-    List<Double> out = new ArrayList<>();
+  List<Standing> standings(Standing.Role role, int girderPlies) {
+    List<Standing> out = new ArrayList<>();
     double hipRun = run.hipRun(bank);
     for (int k = 0;
         setback + k * spacing - thickness / 2 < hipRun && mine(setback + k * spacing);
         k++) {
-      out.add(u(setback + k * spacing));
+      int plies = k == 0 ? girderPlies : 1;
+      double middle = k == 0 ? girder() : setback + k * spacing;
+      out.add(new Standing(u(middle), thickness, plies, role, k));
     }
     return out;
+  }
+
+  /** In from the end wall to the middle of the girder: further plies stand behind the first. */
+  private double girder() {
+    int plies = run.part().frame().choices().girderPlies().orElse(1);
+    return setback + (plies - 1) * thickness / 2;
+  }
+
+  /** How the user wants an end framed. */
+  static Edge.HipEnd way(Run run, Bank bank) {
+    Side end = run.bound(bank).side().orElseThrow();
+    return run.part().edges().get(end.index()).hip().orElse(Edge.HipEnd.STEPDOWN);
   }
 
   /** Whether this end's plane, not the other end's, is the lower one at that distance in. */
@@ -212,7 +230,7 @@ final class HipEnd {
   }
 
   private Placed.Carrier carrier(double c) {
-    return new Placed.Carrier(run.id(), at(setback, c));
+    return new Placed.Carrier(run.id(), at(girder(), c));
   }
 
   /** Jacks square to a side wall, from the wall to the hip jack. */
@@ -250,6 +268,7 @@ final class HipEnd {
                 new Point(-tail, heel - slope * tail), new Point(length, heel + slope * length)));
     return new Placed(
         TrussKind.HIP_JACK,
+        1,
         run,
         u(0),
         from,
@@ -277,7 +296,7 @@ final class HipEnd {
                 new Point(-tail, eave.heel() - slope * tail),
                 new Point(length, eave.heel() + slope * length)));
     return new Placed(
-        kind, run, station, from, to, run.plate(), profile, Optional.empty(), carrier);
+        kind, 1, run, station, from, to, run.plate(), profile, Optional.empty(), carrier);
   }
 
   private Point at(double d, double c) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import longpoint.framing.Shop;
 import longpoint.framing.truss.Placed.Carrier;
+import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 
 /**
@@ -53,6 +54,7 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
               ids.get(i),
               group.name,
               p.kind(),
+              p.plies(),
               p.run().part().id(),
               p.run().id(),
               p.station(),
@@ -88,7 +90,13 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
       TrussShape shape =
           TrussShape.of(first.kind(), profile, first.run().part().frame().spacing(), shop);
       return TrussMark.of(
-          name, first.kind(), members, profile, shape, shape.lumber() * shop.weight());
+          name,
+          first.kind(),
+          first.plies(),
+          members,
+          profile,
+          shape,
+          first.plies() * shape.lumber() * shop.weight());
     }
   }
 
@@ -97,8 +105,9 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
     for (Group g : groups) {
       if (g.first.kind() == p.kind()) {
         ofKind++;
-        if (g.profile.sameAs(p.profile(), within)
-            || g.profile.sameAs(p.profile().turned(), within)) {
+        if (g.first.plies() == p.plies()
+            && (g.profile.sameAs(p.profile(), within)
+                || g.profile.sameAs(p.profile().turned(), within))) {
           return g;
         }
       }
@@ -122,7 +131,7 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
       Carrier carrier, List<Placed> placed, List<String> ids, Shop shop) {
     for (int i = 0; i < placed.size(); i++) {
       Placed p = placed.get(i);
-      if (p.kind().squareToRidge()
+      if ((p.kind().squareToRidge() || p.kind() == TrussKind.CROSS_GIRDER)
           && p.kind() != TrussKind.CAP
           && p.run().id().equals(carrier.run())
           && new Segment(p.from(), p.to()).distance(carrier.place()) < shop.mark()) {
@@ -158,10 +167,14 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
       Optional<Carrier> carrier) {
     for (Truss girder : trusses) {
       if (by.equals(Optional.of(girder.id())) && carrier.isPresent()) {
-        double along = girder.from().distance(carrier.get().place());
+        Point place = carrier.get().place();
+        double along = girder.from().distance(place);
+        Point away = carried.from().toward(carried.to(), 0.5).minus(place);
+        boolean left = girder.to().minus(girder.from()).cross(away) > 0;
+        Girder.Face face = left ? Girder.Face.LEFT : Girder.Face.RIGHT;
         hangers
             .computeIfAbsent(girder.id(), id -> new ArrayList<>())
-            .add(new Girder.Hanger(along, carried.id(), carried.mark()));
+            .add(new Girder.Hanger(along, face, carried.id(), carried.mark()));
       }
     }
   }

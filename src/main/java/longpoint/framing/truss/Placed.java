@@ -8,6 +8,7 @@ import longpoint.geometry.Point;
 /**
  * A truss in its place, before marks are shared out.
  *
+ * @param plies side by side, ≥ 1
  * @param station along its run's ridge from the start; for jacks along the wall they stand on
  * @param from plan point of v = 0 on the centre line of the truss
  * @param to plan point of v = span
@@ -17,6 +18,7 @@ import longpoint.geometry.Point;
  */
 public record Placed(
     TrussKind kind,
+    int plies,
     Run run,
     double station,
     Point from,
@@ -41,9 +43,10 @@ public record Placed(
    */
   public record Carrier(String run, Point place) {}
 
-  static Placed onWalls(TrussKind kind, Section cut, Profile profile) {
+  static Placed onWalls(TrussKind kind, int plies, Section cut, Profile profile) {
     return new Placed(
         kind,
+        plies,
         cut.run(),
         cut.station(),
         cut.foot(),
@@ -54,43 +57,63 @@ public record Placed(
         Optional.empty());
   }
 
+  /** Room that it takes along the plate. */
+  double width() {
+    return plies * run.part().frame().thickness();
+  }
+
+  double span() {
+    return profile.span();
+  }
+
   /** The same truss with its first end hung, cut plumb there. */
   Placed hungFrom(Carrier carrier) {
-    return new Placed(
-        kind,
-        run,
-        station,
-        from,
-        to,
-        plate,
-        profile.withoutTailLow(),
-        Optional.of(carrier),
-        carriedTo);
+    return with(profile.withoutTailLow(), Optional.of(carrier), carriedTo);
   }
 
   /** The same truss with its last end hung, cut plumb there. */
   Placed hungTo(Carrier carrier) {
-    return new Placed(
-        kind,
-        run,
-        station,
-        from,
-        to,
-        plate,
-        profile.withoutTailHigh(),
-        carriedFrom,
-        Optional.of(carrier));
+    return with(profile.withoutTailHigh(), carriedFrom, Optional.of(carrier));
   }
 
   /** The same truss cut plumb at the outside of its first bearing, which still carries it. */
   Placed withoutTailFrom() {
-    return new Placed(
-        kind, run, station, from, to, plate, profile.withoutTailLow(), carriedFrom, carriedTo);
+    return with(profile.withoutTailLow(), carriedFrom, carriedTo);
   }
 
   /** The same truss cut plumb at the outside of its last bearing, which still carries it. */
   Placed withoutTailTo() {
+    return with(profile.withoutTailHigh(), carriedFrom, carriedTo);
+  }
+
+  private Placed with(Profile shape, Optional<Carrier> first, Optional<Carrier> last) {
+    return new Placed(kind, plies, run, station, from, to, plate, shape, first, last);
+  }
+
+  Placed as(TrussKind other) {
+    return new Placed(other, plies, run, station, from, to, plate, profile, carriedFrom, carriedTo);
+  }
+
+  /**
+   * The piece of this truss from one place along it to another, cut plumb; a tail stays with the
+   * end it is on.
+   *
+   * @param a from the first bearing, ≥ 0
+   * @param b &gt; a, at most the span
+   * @param first what carries the first end
+   * @param last what carries the last end
+   */
+  Placed piece(double a, double b, Optional<Carrier> first, Optional<Carrier> last) {
     return new Placed(
-        kind, run, station, from, to, plate, profile.withoutTailHigh(), carriedFrom, carriedTo);
+        kind,
+        plies,
+        run,
+        station,
+        from.toward(to, a / span()),
+        from.toward(to, b / span()),
+        plate,
+        profile.piece(a, b),
+        first,
+        last);
   }
 }

@@ -113,12 +113,43 @@ public record Profile(double span, List<Point> top, List<Point> bottom) {
     return new Profile(span, between(top.get(0).x(), span), bottom);
   }
 
+  /**
+   * The piece from one place to another, cut plumb; a tail stays with the end it is on.
+   *
+   * @param a ≥ 0
+   * @param b &gt; a, at most the span
+   */
+  Profile piece(double a, double b) {
+    double first = a > 0 ? a : top.get(0).x();
+    double last = b < span ? b : top.get(top.size() - 1).x();
+    return new Profile(b - a, moved(between(first, last), a), moved(between(bottom, a, b), a));
+  }
+
+  private static List<Point> moved(List<Point> edge, double by) {
+    return edge.stream().map(p -> new Point(p.x() - by, p.y())).toList();
+  }
+
+  /**
+   * The same truss with its bottom chord up from both bearings to the middle.
+   *
+   * @param slope rise over run, &gt; 0
+   */
+  Profile scissor(double slope) {
+    double middle = span / 2;
+    return new Profile(
+        span, top, List.of(new Point(0, 0), new Point(middle, slope * middle), new Point(span, 0)));
+  }
+
   /** The top edge from one place to another. */
   private List<Point> between(double from, double to) {
+    return between(top, from, to);
+  }
+
+  private static List<Point> between(List<Point> edge, double from, double to) {
     List<Point> points = new ArrayList<>();
-    points.add(new Point(from, topAt(from)));
-    top.stream().filter(p -> p.x() > from && p.x() < to).forEach(points::add);
-    points.add(new Point(to, topAt(to)));
+    points.add(new Point(from, at(edge, from)));
+    edge.stream().filter(p -> p.x() > from && p.x() < to).forEach(points::add);
+    points.add(new Point(to, at(edge, to)));
     return points;
   }
 

@@ -48,12 +48,12 @@ public record RidgeBlocks(
 
   /** Blocks along a run's ridge, between every two neighbours that both reach it. */
   public static List<RidgeBlocks> along(RunLayout layout, double relief, Shop shop) {
-    double thickness = layout.run().part().frame().thickness();
-    List<Double> stations = layout.stations().all();
+    List<Double> stations = layout.row().stations();
+    List<Double> gaps = layout.row().gaps();
     List<Double> bays = new ArrayList<>();
     for (int i = 0; i + 1 < stations.size(); i++) {
       if (reaches(layout, stations.get(i), shop) && reaches(layout, stations.get(i + 1), shop)) {
-        bays.add(stations.get(i + 1) - stations.get(i) - thickness);
+        bays.add(gaps.get(i));
       }
     }
     return cut(layout.run().part().id(), layout.run().id(), Place.RIDGE, bays, relief, shop);
@@ -72,7 +72,11 @@ public record RidgeBlocks(
 
   private static boolean reaches(RunLayout layout, double station, Shop shop) {
     return layout.trusses().stream()
-        .anyMatch(t -> t.station() == station && reaches(t, layout.run(), shop));
+        .anyMatch(
+            t ->
+                t.kind().squareToRidge()
+                    && t.station() == station
+                    && reaches(t, layout.run(), shop));
   }
 
   /** A step-down less than a flat 2x low, as where the hips begin, still takes a block. */
@@ -81,7 +85,7 @@ public record RidgeBlocks(
       case COMMON, GABLE_END, DROPPED_GABLE_END, GIRDER, MONO, SCISSOR, CAP -> true;
       case HIP_GIRDER, STEP_DOWN ->
           t.plate() + t.profile().height() >= run.ridgeHeight() - shop.flat();
-      case JACK, CORNER_JACK, HIP_JACK, VALLEY, BASE -> false;
+      case JACK, CORNER_JACK, HIP_JACK, VALLEY, BASE, CROSS_GIRDER -> false;
     };
   }
 }

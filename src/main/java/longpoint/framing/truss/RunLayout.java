@@ -1,245 +1,173 @@
 package longpoint.framing.truss;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import longpoint.framing.Shop;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
+import longpoint.plan.CeilingStretch;
+import longpoint.plan.Edge;
 import longpoint.plan.Frame;
-import longpoint.plan.FrameChoices;
+import longpoint.plan.FrameChoices.Flats;
 import longpoint.plan.FrameChoices.Lookout;
+import longpoint.plan.Placements;
 import longpoint.plan.Problem;
+import longpoint.units.Slope;
 
 /**
  * Every truss of one run: end trusses flush inside the end walls' outside faces, or a hip end;
- * between them trusses centred on whole spacings from the start. A truss over the mouth of a wing
- * hangs on that wing's girder and has no tail there; nor has one on the mouth's corner, which would
- * run out along the wing's wall under the wing's roof, nor the wing's last truss under the eave of
- * the roof it comes in to.
+ * between them trusses centred on whole spacings from the start, and what the user put there or
+ * left out. A truss over the mouth of a wing hangs on that wing's girder; one that a girder along
+ * the ridge crosses hangs on that.
  *
- * @param stations of the trusses square to the ridge
+ * @param row the trusses square to the ridge
  * @param trusses all of them, jacks included
  */
-public record RunLayout(Run run, Stations stations, List<Placed> trusses) {
+public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> problems) {
   public RunLayout {
     trusses = List.copyOf(trusses);
+    problems = List.copyOf(problems);
   }
 
   /**
+   * @param own what the user put into this run
    * @param meetings of the whole plan
    */
-  public static RunLayout lay(Run run, List<Meeting> meetings, Shop shop) {
-    return new Layer(run, meetings, shop).lay();
+  public static RunLayout lay(Run run, Placements own, List<Meeting> meetings, Shop shop) {
+    return new Layer(run, own, meetings, shop).lay();
   }
 
-  /** Says where a hip end could not be laid out as asked. */
-  public static List<Problem> check(Run run, Shop shop) {
-    List<Problem> problems = new ArrayList<>();
-    for (Bank bank : List.of(Bank.START, Bank.END)) {
-      if (run.bound(bank).isEave()) {
-        HipEnd.check(run, bank, shop.hipSetback()).ifPresent(problems::add);
-      }
-    }
-    return problems;
-  }
-
-  private record Layer(Run run, List<Meeting> meetings, Shop shop) {
+  private record Layer(Run run, Placements own, List<Meeting> meetings, Shop shop) {
     RunLayout lay() {
-      List<HipEnd> hips = new ArrayList<>();
-      List<Double> near = endStations(Bank.START, hips);
-      List<Double> far = new ArrayList<>(endStations(Bank.END, hips));
-      Collections.reverse(far);
-      double first = run.start().isEave() ? near.get(near.size() - 1) + spacing() : spacing();
-      Stations stations = Stations.fill(near, first, far, spacing(), thickness());
-      List<Placed> trusses = new ArrayList<>();
-      for (double station : stations.all()) {
-        trusses.addAll(split(underOther(hang(truss(station, stations)))));
+      RowLayout rows = new RowLayout(run, meetings, shop);
+      Row row = rows.lay(own.trusses().stream().filter(t -> !runsAlong(t.at(), t.to())).toList());
+      List<Problem> problems = new ArrayList<>(rows.problems());
+      for (Bank bank : List.of(Bank.START, Bank.END)) {
+        if (run.bound(bank).isEave()) {
+          HipEnd.check(run, bank, shop.hipSetback()).ifPresent(problems::add);
+        }
       }
-      hips.forEach(hip -> hip.jacks().forEach(jack -> trusses.add(hang(jack))));
-      return new RunLayout(run, stations, trusses);
+      Hanging hanging = new Hanging(run, meetings, shop);
+      List<Placed> laid = new ArrayList<>();
+      row.standings().forEach(s -> laid.add(hanging.hang(truss(s))));
+      rows.hips().forEach(hip -> hip.jacks().forEach(jack -> laid.add(hanging.hang(jack))));
+      CrossGirders crossing = new CrossGirders(run, shop, laid);
+      own.trusses().stream()
+          .filter(t -> runsAlong(t.at(), t.to()))
+          .forEach(t -> crossing.put(t.at(), t.to().orElseThrow(), t.plies()));
+      problems.addAll(crossing.problems());
+      LeftOut left = LeftOut.of(run, crossing.trusses(), own.leftOut());
+      problems.addAll(left.problems());
+      List<Placed> trusses = new ArrayList<>();
+      for (Placed truss : left.trusses()) {
+        trusses.addAll(split(hanging.underOther(truss)));
+      }
+      return new RunLayout(run, left.rest(row), trusses, problems);
+    }
+
+    /** Whether two bearings lie along the ridge rather than across it. */
+    private boolean runsAlong(Point at, Optional<Point> to) {
+      return to.filter(t -> alongRidge(t.minus(at))).isPresent();
+    }
+
+    private boolean alongRidge(Point way) {
+      return Math.abs(run.axes().along().dot(way)) > Math.abs(run.axes().along().cross(way));
     }
 
     private Frame frame() {
       return run.part().frame();
     }
 
-    private double spacing() {
-      return frame().spacing();
-    }
-
     private Lookout lookout() {
       return frame().choices().lookout().orElse(Lookout.FLAT);
     }
 
-    private double thickness() {
-      return frame().thickness();
-    }
-
-    /** From the end in. */
-    private List<Double> endStations(Bank bank, List<HipEnd> hips) {
-      if (run.bound(bank).isEave()) {
-        double setback = HipEnd.setback(run, bank, shop.hipSetback());
-        HipEnd hip = new HipEnd(run, bank, setback);
-        List<Double> stations = hip.stations();
-        if (!stations.isEmpty()) {
-          hips.add(hip);
-          return stations;
-        }
-      }
-      return List.of(bank == Bank.START ? thickness() / 2 : run.length() - thickness() / 2);
-    }
-
-    private Placed truss(double station, Stations stations) {
-      Section cut = Section.at(run, station, thickness());
-      TrussKind kind = kind(station, stations, cut);
+    private Placed truss(Standing standing) {
+      Section cut = Section.at(run, standing.station(), standing.width());
+      TrussKind kind = kind(standing, cut);
       double drop = kind == TrussKind.DROPPED_GABLE_END ? shop.lookoutDepth(lookout()) : 0;
-      Profile profile = cut.profile(cut.low().overhang(), cut.high().overhang(), drop);
-      if (kind == TrussKind.SCISSOR) {
-        profile = scissor(profile, frame().choices());
+      Profile profile =
+          cut.profile(cut.low().overhang(), cut.high().overhang(), drop, flatDrop(kind));
+      if (kind == TrussKind.SCISSOR || standing.role() == Standing.Role.PLACED_GIRDER) {
+        profile = ceiling(standing).map(profile::scissor).orElse(profile);
       }
-      return Placed.onWalls(kind, cut, profile);
+      return Placed.onWalls(kind, standing.plies(), cut, profile);
     }
 
-    private TrussKind kind(double station, Stations stations, Section cut) {
-      int fromNear = stations.near().indexOf(station);
-      int fromFar = stations.far().size() - 1 - stations.far().indexOf(station);
-      if (fromNear >= 0) {
-        return endKind(Bank.START, fromNear, cut);
-      }
-      if (stations.far().contains(station)) {
-        return endKind(Bank.END, fromFar, cut);
-      }
-      return ordinary(cut);
+    /** By how much the level tops of a hip end are held under the frame, square to its slope. */
+    private double flatDrop(TrussKind kind) {
+      boolean flat = kind == TrussKind.STEP_DOWN || kind == TrussKind.HIP_GIRDER;
+      return flat && frame().choices().flats().equals(Optional.of(Flats.LOW)) ? shop.flat() : 0;
     }
 
-    private TrussKind endKind(Bank bank, int fromEnd, Section cut) {
-      Bound end = run.bound(bank);
-      return switch (end.kind()) {
-        case EAVE -> fromEnd == 0 ? TrussKind.HIP_GIRDER : TrussKind.STEP_DOWN;
-        case GABLE -> end.overhang() > 0 ? TrussKind.DROPPED_GABLE_END : TrussKind.GABLE_END;
-        case ABUTMENT -> ordinary(cut);
-        case OPEN -> isGirder(bank) ? TrussKind.GIRDER : ordinary(cut);
+    private TrussKind kind(Standing standing, Section cut) {
+      return switch (standing.role()) {
+        case START -> endKind(Bank.START, standing, cut);
+        case END -> endKind(Bank.END, standing, cut);
+        case LAYOUT -> ordinary(standing, cut);
+        case PLACED -> inHip(standing) ? TrussKind.STEP_DOWN : ordinary(standing, cut);
+        case PLACED_GIRDER -> TrussKind.GIRDER;
       };
     }
 
-    private boolean isGirder(Bank end) {
-      return meetings.stream().anyMatch(m -> m.needsGirder() && m.isAt(run, end));
+    private TrussKind endKind(Bank bank, Standing standing, Section cut) {
+      Bound end = run.bound(bank);
+      return switch (end.kind()) {
+        case EAVE -> hipKind(bank, standing, cut);
+        case GABLE -> end.overhang() > 0 ? TrussKind.DROPPED_GABLE_END : TrussKind.GABLE_END;
+        case ABUTMENT -> ordinary(standing, cut);
+        case OPEN ->
+            RowLayout.isGirder(run, bank, meetings) ? TrussKind.GIRDER : ordinary(standing, cut);
+      };
     }
 
-    private TrussKind ordinary(Section cut) {
+    private TrussKind hipKind(Bank bank, Standing standing, Section cut) {
+      return switch (HipEnd.way(run, bank)) {
+        case STEPDOWN -> standing.fromEnd() == 0 ? TrussKind.HIP_GIRDER : TrussKind.STEP_DOWN;
+        case RAFTERS -> TrussKind.GIRDER;
+        case NONE -> ordinary(standing, cut);
+      };
+    }
+
+    /** Whether a truss that the user put there stands under the plane of a hip end. */
+    private boolean inHip(Standing standing) {
+      return inHip(Bank.START, standing.near()) || inHip(Bank.END, run.length() - standing.far());
+    }
+
+    private boolean inHip(Bank bank, double in) {
+      return run.bound(bank).isEave()
+          && HipEnd.way(run, bank) == Edge.HipEnd.STEPDOWN
+          && in < run.hipRun(bank);
+    }
+
+    private TrussKind ordinary(Standing standing, Section cut) {
       if (!cut.low().isEave() || !cut.high().isEave()) {
         return TrussKind.MONO;
       }
-      return frame().choices().ceiling().isPresent() ? TrussKind.SCISSOR : TrussKind.COMMON;
+      return ceiling(standing).isPresent() ? TrussKind.SCISSOR : TrussKind.COMMON;
     }
 
-    /**
-     * Bottom chord up from both bearings at the ceiling's slope, as far as it stays under the top.
-     */
-    private static Profile scissor(Profile level, FrameChoices choices) {
-      double slope = choices.ceiling().orElseThrow().ratio();
-      double middle = level.span() / 2;
-      return new Profile(
-          level.span(),
-          level.top(),
-          List.of(new Point(0, 0), new Point(middle, slope * middle), new Point(level.span(), 0)));
-    }
-
-    /**
-     * Hangs a truss on the girders of the wings over whose mouths it has no wall, and cuts it off
-     * at the wall where it stands on the corner of such a mouth.
-     */
-    private Placed hang(Placed truss) {
-      Placed hung = truss;
-      for (Meeting m : meetings) {
-        if (m.lower().id().equals(run.id()) && m.needsGirder()) {
-          if (overMouth(m, hung.from(), -shop.mark())) {
-            hung = hung.hungFrom(carrier(m, hung.from()));
-          } else if (overMouth(m, hung.from(), thickness() / 2)) {
-            hung = hung.withoutTailFrom();
-          }
-          if (overMouth(m, hung.to(), -shop.mark())) {
-            hung = hung.hungTo(carrier(m, hung.to()));
-          } else if (overMouth(m, hung.to(), thickness() / 2)) {
-            hung = hung.withoutTailTo();
-          }
+    /** Slope of the bottom chord: of the last stretch the truss stands in, else of the part. */
+    private Optional<Double> ceiling(Standing standing) {
+      Optional<Slope> slope = frame().choices().ceiling();
+      for (CeilingStretch stretch : own.ceilings()) {
+        double a = run.axes().u(stretch.from());
+        double b = run.axes().u(stretch.to());
+        if (Math.min(a, b) <= standing.station() && standing.station() <= Math.max(a, b)) {
+          slope = Optional.of(stretch.slope());
         }
       }
-      return hung;
-    }
-
-    /**
-     * A wing's girder, or its last truss where it is laid over, stands along the wall of the roof
-     * beneath, whose eave passes over its ends if the plates are level: cut plumb at the wall
-     * wherever that eave goes on past the wing. An end in line with the lower roof's own end wall
-     * keeps its tail, for there the eave turns the corner.
-     */
-    private Placed underOther(Placed truss) {
-      Placed cut = truss;
-      for (Meeting m : meetings) {
-        if (m.takesValleyTrusses() && m.endsAtWall() && isAtMouth(m, truss) && eaveIsLevel(m)) {
-          cut = goesOnPast(m, cut.from()) ? cut.withoutTailFrom() : cut;
-          cut = goesOnPast(m, cut.to()) ? cut.withoutTailTo() : cut;
-        }
-      }
-      return cut;
-    }
-
-    private boolean isAtMouth(Meeting m, Placed truss) {
-      return m.isAt(run, Bank.END) && run.length() - truss.station() < thickness()
-          || m.isAt(run, Bank.START) && truss.station() < thickness();
-    }
-
-    /** Whether the lower roof has an eave over the wing's last truss, at its height. */
-    private boolean eaveIsLevel(Meeting m) {
-      return m.lower().bound(m.bank()).overhang() > thickness()
-          && Math.abs(m.lower().plate() - run.plate()) < shop.mark();
-    }
-
-    private boolean goesOnPast(Meeting m, Point end) {
-      double along = along(m, end);
-      boolean bearing = m.bank() == Bank.LOW || m.bank() == Bank.HIGH;
-      double length = bearing ? m.lower().length() : m.lower().width();
-      return along > shop.mark() && along < length - shop.mark();
-    }
-
-    /** Place along the wall of the lower run that a wing comes in over. */
-    private static double along(Meeting m, Point p) {
-      boolean bearing = m.bank() == Bank.LOW || m.bank() == Bank.HIGH;
-      return bearing ? m.lower().axes().u(p) : m.lower().axes().v(p);
-    }
-
-    /**
-     * Whether an end lies on the line of a mouth.
-     *
-     * @param beside how far past the corners of the mouth still counts; negative for that far
-     *     inside, as a truss centred on the corner still has half its thickness on the wall
-     */
-    private boolean overMouth(Meeting m, Point end, double beside) {
-      double u = run.axes().u(end);
-      double v = run.axes().v(end);
-      double off =
-          switch (m.bank()) {
-            case LOW -> v;
-            case HIGH -> v - run.width();
-            case START -> u;
-            case END -> u - run.length();
-          };
-      double along = along(m, end);
-      return Math.abs(off) < shop.mark() && along > m.from() - beside && along < m.to() + beside;
-    }
-
-    private static Placed.Carrier carrier(Meeting m, Point end) {
-      Run wing = m.upper();
-      double girder = wing.length() - wing.part().frame().thickness() / 2;
-      return new Placed.Carrier(wing.id(), wing.axes().at(girder, wing.axes().v(end)));
+      return slope.map(Slope::ratio).filter(ratio -> ratio > 0);
     }
 
     private List<Placed> split(Placed truss) {
+      if (!truss.kind().squareToRidge()) {
+        return List.of(truss);
+      }
       return TallTruss.split(truss, frame().choices().haul().orElse(shop.haul()), shop.flat());
     }
   }

@@ -60,25 +60,30 @@ record Section(
    * @param tailLow level length past the first bearing, ≥ 0
    * @param tailHigh the same past the other
    * @param drop how far the top edge is held below the frame planes, square to each slope
+   * @param flatDrop how much further below the planes of the ends, square to their slope
    */
-  Profile profile(double tailLow, double tailHigh, double drop) {
+  Profile profile(double tailLow, double tailHigh, double drop, double flatDrop) {
     double span = to - from;
-    List<Envelope.Line> lines =
-        lines().stream()
-            .map(l -> new Envelope.Line(l.at0() - drop * Math.hypot(1, l.slope()), l.slope()))
-            .toList();
+    List<Envelope.Line> lines = new ArrayList<>();
+    lines(List.of(low, high)).stream().map(l -> lowered(l, drop, l.slope())).forEach(lines::add);
+    for (Bound end : List.of(run.start(), run.end())) {
+      for (Envelope.Line l : lines(List.of(end))) {
+        double slope = end.side().orElseThrow().slope().ratio();
+        lines.add(lowered(lowered(l, drop, l.slope()), flatDrop, slope));
+      }
+    }
     return Profile.level(span, Envelope.lowest(lines, -tailLow, span + tailHigh));
   }
 
-  private List<Envelope.Line> lines() {
-    List<Side> eaves = new ArrayList<>();
-    for (Bound b : List.of(low, high, run.start(), run.end())) {
-      if (b.isEave()) {
-        eaves.add(b.side().orElseThrow());
-      }
-    }
-    List<Envelope.Line> lines = new ArrayList<>(eaves.size() * 2);
-    for (Side eave : eaves) {
+  /** A line that much lower, square to a slope. */
+  private static Envelope.Line lowered(Envelope.Line line, double drop, double slope) {
+    return new Envelope.Line(line.at0() - drop * Math.hypot(1, slope), line.slope());
+  }
+
+  private List<Envelope.Line> lines(List<Bound> bounds) {
+    List<Envelope.Line> lines = new ArrayList<>();
+    for (Side eave :
+        bounds.stream().filter(Bound::isEave).map(b -> b.side().orElseThrow()).toList()) {
       // A plane that climbs along the run is lowest at one face; across it both are alike.
       double near = at(eave, station - thickness / 2, from);
       double far = at(eave, station + thickness / 2, from);

@@ -27,6 +27,7 @@ final class TallTruss {
     pieces.add(
         new Placed(
             TrussKind.BASE,
+            truss.plies(),
             truss.run(),
             truss.station(),
             truss.from(),
@@ -46,6 +47,7 @@ final class TallTruss {
     double whole = truss.profile().span();
     return new Placed(
         TrussKind.CAP,
+        truss.plies(),
         truss.run(),
         truss.station(),
         truss.from().toward(truss.to(), start / whole),

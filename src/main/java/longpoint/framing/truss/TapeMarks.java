@@ -9,9 +9,10 @@ import java.util.List;
  * @param part id of the part
  * @param run id of the run
  * @param length of the plate from end wall to end wall
- * @param thickness of each truss
+ * @param thickness of one ply
  * @param marks near face of each truss, rising
  * @param gaps clear distance from each truss to the next
+ * @param widths of each truss, all its plies together
  */
 public record TapeMarks(
     String part,
@@ -19,20 +20,22 @@ public record TapeMarks(
     double length,
     double thickness,
     List<Double> marks,
-    List<Double> gaps) {
+    List<Double> gaps,
+    List<Double> widths) {
   public TapeMarks {
     marks = List.copyOf(marks);
     gaps = List.copyOf(gaps);
+    widths = List.copyOf(widths);
   }
 
   public static TapeMarks of(RunLayout layout) {
-    double thickness = layout.run().part().frame().thickness();
     return new TapeMarks(
         layout.run().part().id(),
         layout.run().id(),
         layout.run().length(),
-        thickness,
-        layout.stations().tapeMarks(thickness),
-        layout.stations().gaps(thickness));
+        layout.run().part().frame().thickness(),
+        layout.row().tapeMarks(),
+        layout.row().gaps(),
+        layout.row().widths());
   }
 }

@@ -9,6 +9,7 @@ import longpoint.geometry.Point;
  *
  * @param id stable: run, letters of the kind, and its number in the run
  * @param mark which truss it is
+ * @param plies side by side
  * @param part id of its part
  * @param run id of its run
  * @param station centre of the truss along its run; for jacks along the wall they stand on; for a
@@ -27,6 +28,7 @@ public record Truss(
     String id,
     String mark,
     TrussKind kind,
+    int plies,
     String part,
     String run,
     double station,

@@ -11,6 +11,8 @@ public enum TrussKind {
   DROPPED_GABLE_END("DG"),
   /** Carries other trusses across an opening. */
   GIRDER("G"),
+  /** Carries trusses that stop at it; it runs along the ridge. */
+  CROSS_GIRDER("XG"),
   /** First of a hip end: carries the jacks. */
   HIP_GIRDER("HG"),
   /** Flat-topped, each taller than the one before it, from the hip girder to the ridge. */
@@ -51,7 +53,7 @@ public enum TrussKind {
   /** Whether it stands square to its run's ridge on its run's own walls. */
   public boolean squareToRidge() {
     return switch (this) {
-      case JACK, CORNER_JACK, HIP_JACK, VALLEY -> false;
+      case JACK, CORNER_JACK, HIP_JACK, VALLEY, CROSS_GIRDER -> false;
       default -> true;
     };
   }

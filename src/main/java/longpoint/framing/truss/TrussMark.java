@@ -7,6 +7,7 @@ import java.util.Objects;
  * One truss to order and how many of it.
  *
  * @param mark letters of its kind and a number, unique in the plan
+ * @param plies single trusses fastened side by side in each
  * @param quantity how many stand on the roof
  * @param profile its outline
  * @param span outside to outside of its bearings
@@ -17,12 +18,13 @@ import java.util.Objects;
  * @param tailHigh level length of the last tail
  * @param topChords lengths of the top edge, corner to corner
  * @param bottomChords lengths of the bottom edge
- * @param weight an estimate from the lumber drawn here; the supplier's figure rules
+ * @param weight of all plies, an estimate from the lumber drawn here; the supplier's figure rules
  * @param shape chords and webs as an aid to the eye; not engineered
  */
 public record TrussMark(
     String mark,
     TrussKind kind,
+    int plies,
     int quantity,
     Profile profile,
     double span,
@@ -43,10 +45,17 @@ public record TrussMark(
   }
 
   static TrussMark of(
-      String mark, TrussKind kind, int quantity, Profile p, TrussShape shape, double weight) {
+      String mark,
+      TrussKind kind,
+      int plies,
+      int quantity,
+      Profile p,
+      TrussShape shape,
+      double weight) {
     return new TrussMark(
         mark,
         kind,
+        plies,
         quantity,
         p,
         p.span(),

@@ -19,6 +19,7 @@ public final class ValleyTrusses {
       placed.add(
           new Placed(
               TrussKind.VALLEY,
+              1,
               wing,
               t.x(),
               set.axes().at(centre, t.left()),
