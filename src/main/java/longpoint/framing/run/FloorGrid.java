@@ -89,6 +89,36 @@ record FloorGrid(Axes axes, double[] us, double[] vs, boolean[][] inside) {
     return in;
   }
 
+  boolean contains(Block b, Point p) {
+    return away(b, p) == 0;
+  }
+
+  /** How far outside a block a place lies; 0 inside. */
+  double away(Block b, Point p) {
+    double u = axes.u(p);
+    double v = axes.v(p);
+    return Math.hypot(
+        Math.max(0, Math.max(us[b.u0()] - u, u - us[b.u1()])),
+        Math.max(0, Math.max(vs[b.v0()] - v, v - vs[b.v1()])));
+  }
+
+  /** A place in a block and, where there is one, in none of the others. */
+  Point own(Block b, List<Block> others) {
+    for (int i = b.u0(); i < b.u1(); i++) {
+      for (int j = b.v0(); j < b.v1(); j++) {
+        Block cell = new Block(i, i + 1, j, j + 1);
+        if (others.stream().noneMatch(o -> !o.equals(b) && o.covers(cell))) {
+          return middle(cell);
+        }
+      }
+    }
+    return middle(b);
+  }
+
+  private Point middle(Block b) {
+    return axes.at((us[b.u0()] + us[b.u1()]) / 2, (vs[b.v0()] + vs[b.v1()]) / 2);
+  }
+
   /** Blocks wholly inside that no larger such block covers. */
   List<Block> largest() {
     List<Block> all = new ArrayList<>();

@@ -1,11 +1,15 @@
 package longpoint.framing.run;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import longpoint.framing.Shop;
 import longpoint.framing.run.FloorGrid.Block;
+import longpoint.framing.run.RunProposal.Reason;
 import longpoint.geometry.Point;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.FrameChoices.Ridge;
@@ -27,16 +31,21 @@ final class PartRuns {
   private final Part part;
   private final FloorGrid grid;
   private final double same;
+  private final BlockEdges edges;
   private final List<Run> runs = new ArrayList<>();
   private final List<Meeting> meetings = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
   private Optional<RunProposal> proposal = Optional.empty();
+
+  /** Places that say from which end a block's layout starts. */
+  private Map<Block, List<Point>> layoutStarts = Map.of();
 
   private PartRuns(Plan plan, Part part, FloorGrid grid, double same) {
     this.plan = plan;
     this.part = part;
     this.grid = grid;
     this.same = same;
+    this.edges = new BlockEdges(plan, part, grid, same);
   }
 
   static FoundRuns find(Plan plan, Part part) {
@@ -57,17 +66,58 @@ final class PartRuns {
   }
 
   private FoundRuns split() {
-    for (Block block : byRidge()) {
-      Optional<List<Block>> pieces = grid.beside(block);
-      if (pieces.isPresent()) {
-        Run main = run(part.id(), block, turnOf(block));
-        runs.add(main);
-        pieces.get().forEach(piece -> addPiece(block, piece));
-        propose(runs.get(0));
-        return new FoundRuns(runs, meetings, proposal.stream().toList(), problems);
+    List<Block> candidates = byRidge().stream().filter(b -> grid.beside(b).isPresent()).toList();
+    for (Block block : candidates) {
+      List<Block> pieces = grid.beside(block).orElseThrow();
+      if (!pieces.isEmpty() && part.frame().choices().runs().whole()) {
+        proposal = Optional.of(proposed("", List.of(), Reason.DECLINED, block, candidates));
+        break;
       }
+      layoutStarts = starts(block, pieces);
+      Run main = edges.run(part.id(), block, turnOf(block));
+      runs.add(main);
+      pieces.forEach(piece -> addPiece(block, piece));
+      propose(block, candidates);
+      break;
+    }
+    if (!candidates.isEmpty()) {
+      unheard(candidates);
+      return new FoundRuns(runs, meetings, proposal.stream().toList(), problems);
     }
     return FoundRuns.failed(part.id(), Phrase.of("framing.run.involved", PlaceName.of(part)));
+  }
+
+  /** Each place that says where a layout starts goes to the block it lies in or nearest to. */
+  private Map<Block, List<Point>> starts(Block main, List<Block> pieces) {
+    Map<Block, List<Point>> starts = new HashMap<>();
+    List<Block> all = new ArrayList<>(List.of(main));
+    all.addAll(pieces);
+    for (Point place : part.frame().choices().runs().layoutFrom()) {
+      Block nearest = Collections.min(all, Comparator.comparingDouble(b -> grid.away(b, place)));
+      starts.computeIfAbsent(nearest, b -> new ArrayList<>()).add(place);
+    }
+    return starts;
+  }
+
+  /** Whether the user has the layout start from edge k + 1 of a block, not from edge k + 3. */
+  private boolean startsFar(Block b, int k) {
+    Run asIs = edges.run(part.id(), b, k);
+    List<Point> starts = layoutStarts.getOrDefault(b, List.of());
+    return !starts.isEmpty() && asIs.axes().u(starts.get(0)) > asIs.length() / 2;
+  }
+
+  /** Says so when the leg that should go through cannot. */
+  private void unheard(List<Block> candidates) {
+    part.frame()
+        .choices()
+        .runs()
+        .through()
+        .filter(p -> candidates.stream().noneMatch(b -> grid.contains(b, p)))
+        .ifPresent(
+            p ->
+                problems.add(
+                    Problem.warning(
+                        part.id(), Phrase.of("framing.through.none", PlaceName.of(part)))));
   }
 
   /** Blocks that could be the main run, the best first. */
@@ -75,8 +125,13 @@ final class PartRuns {
     List<Block> roofed = grid.largest().stream().filter(b -> Double.isFinite(ridge(b))).toList();
     List<Block> ended = roofed.stream().filter(this::hasEnds).toList();
     Comparator<Block> taller = Comparator.comparingDouble(b -> -Math.rint(ridge(b) / same));
+    Optional<Point> through = part.frame().choices().runs().through();
+    Comparator<Block> asked =
+        Comparator.comparingInt(b -> through.filter(p -> grid.contains(b, p)).isPresent() ? 0 : 1);
     return (ended.isEmpty() ? roofed : ended)
-        .stream().sorted(taller.thenComparingDouble(b -> -lengthAlong(b))).toList();
+        .stream()
+            .sorted(asked.thenComparing(taller).thenComparingDouble(b -> -lengthAlong(b)))
+            .toList();
   }
 
   /**
@@ -85,8 +140,8 @@ final class PartRuns {
    */
   private boolean hasEnds(Block b) {
     int k = turnOf(b);
-    return walled(b, k + 1) * 2 >= edgeLength(b, k + 1)
-        || walled(b, k + 3) * 2 >= edgeLength(b, k + 3);
+    return edges.walled(b, k + 1) * 2 >= edges.edgeLength(b, k + 1)
+        || edges.walled(b, k + 3) * 2 >= edges.edgeLength(b, k + 3);
   }
 
   private double ridge(Block b) {
@@ -95,51 +150,51 @@ final class PartRuns {
 
   /** Ridge height when the bearing walls are edges k and k + 2. */
   private double ridgeOver(Block b, int k) {
-    return Run.ridgeHeight(bound(b, k), bound(b, k + 2), edgeLength(b, k + 1));
+    return Run.ridgeHeight(edges.bound(b, k), edges.bound(b, k + 2), edges.edgeLength(b, k + 1));
   }
 
   private double lengthAlong(Block b) {
-    return edgeLength(b, turnOf(b));
+    return edges.edgeLength(b, turnOf(b));
   }
 
   /** Edge that becomes the low bearing wall: trusses span where the ridge comes out lower. */
   private int turnOf(Block b) {
     int k = ridgeOver(b, 0) < ridgeOver(b, 1) - same ? 0 : 1;
     if (Math.abs(ridgeOver(b, 0) - ridgeOver(b, 1)) <= same) {
-      k = edgeLength(b, 0) >= edgeLength(b, 1) - same ? 0 : 1;
+      k = edges.edgeLength(b, 0) >= edges.edgeLength(b, 1) - same ? 0 : 1;
     }
     boolean turned = part.frame().choices().ridge().equals(Optional.of(Ridge.HIGH));
     if (turned && Double.isFinite(ridgeOver(b, k + 1))) {
       k++;
     }
-    return opensAtStart(b, k) || (!opensAtStart(b, k + 2) && index(b, k + 2) < index(b, k))
-        ? k + 2
-        : k;
+    boolean turn = opensAtStart(b, k) || !opensAtStart(b, k + 2) && index(b, k + 2) < index(b, k);
+    int usual = turn ? k + 2 : k;
+    return startsFar(b, usual) ? usual + 2 : usual;
   }
 
   private boolean opensAtStart(Block b, int k) {
-    return bound(b, k + 3).kind() == EdgeKind.OPEN;
+    return edges.bound(b, k + 3).kind() == EdgeKind.OPEN;
   }
 
   private int index(Block b, int k) {
-    Bound edge = bound(b, k);
+    Bound edge = edges.bound(b, k);
     return edge.isEave() ? edge.side().orElseThrow().index() : Integer.MAX_VALUE;
   }
 
   private void addPiece(Block main, Block piece) {
     int mouth = mouthOf(main, piece);
-    Bound low = bound(piece, mouth + 3);
-    Bound high = bound(piece, mouth + 1);
+    Bound low = edges.bound(piece, mouth + 3);
+    Bound high = edges.bound(piece, mouth + 1);
     Run lower = runs.get(0);
     Bank bank = bankOf(lower, main, mouth + 2);
-    Run against = run(part.id() + "." + runs.size(), piece, mouth + 3);
+    Run against = edges.run(part.id() + "." + runs.size(), piece, mouth + 3);
     if (!stands(against, lower, bank)) {
       problems.add(
           Problem.warning(part.id(), Phrase.of("framing.run.sideBySide", PlaceName.of(part))));
     } else if (low.isEave() || high.isEave()) {
-      addWing(against, lower, bank);
-    } else if (bound(piece, mouth + 2).isEave() && along(lower, bank)) {
-      widen(lower, bank, against, bound(piece, mouth + 2));
+      addWing(against, startsFar(piece, mouth + 3) ? against.reversed() : against, lower, bank);
+    } else if (edges.bound(piece, mouth + 2).isEave() && along(lower, bank)) {
+      widen(lower, bank, against, edges.bound(piece, mouth + 2));
     } else {
       problems.add(Problem.warning(part.id(), Phrase.of("framing.run.noEave", PlaceName.of(part))));
     }
@@ -169,14 +224,14 @@ final class PartRuns {
     return mouth[0] > -same && mouth[1] < reach + same;
   }
 
-  private void addWing(Run wing, Run lower, Bank bank) {
+  private void addWing(Run wing, Run asLaid, Run lower, Bank bank) {
     if (wing.start().isEave() && wing.hipRun(Bank.START) >= wing.length()) {
       problems.add(
           Problem.warning(
               wing.start().side().orElseThrow().id(),
               Phrase.of("framing.run.shallow", PlaceName.of(part))));
     } else {
-      runs.add(wing);
+      runs.add(asLaid);
       addMeeting(wing, lower, bank);
     }
   }
@@ -206,86 +261,36 @@ final class PartRuns {
     return List.of(Bank.LOW, Bank.END, Bank.HIGH, Bank.START).get(k);
   }
 
-  private void propose(Run main) {
+  private void propose(Block block, List<Block> candidates) {
     if (runs.size() > 1) {
-      Run tallest =
-          runs.stream().skip(1).max(Comparator.comparingDouble(Run::ridgeHeight)).orElseThrow();
-      double taller = main.ridgeHeight() - tallest.ridgeHeight();
-      String reason =
-          taller > same ? "its ridge is the tallest" : "it is the longer of equal ridges";
+      Run main = runs.get(0);
+      List<Run> wings = runs.subList(1, runs.size());
+      double tallest = wings.stream().mapToDouble(Run::ridgeHeight).max().orElseThrow();
+      boolean chosen =
+          part.frame().choices().runs().through().filter(p -> grid.contains(block, p)).isPresent();
+      Reason proposed = main.ridgeHeight() - tallest > same ? Reason.TALLEST : Reason.LONGER;
       proposal =
           Optional.of(
-              new RunProposal(
-                  part.id(), main.id(), runs.stream().skip(1).map(Run::id).toList(), reason));
+              proposed(
+                  main.id(),
+                  wings.stream().map(Run::id).toList(),
+                  chosen ? Reason.CHOSEN : proposed,
+                  block,
+                  candidates));
     }
   }
 
-  // Edges of a block are numbered 0 bottom, 1 right, 2 top, 3 left, and round again.
-
-  /** A run whose low bearing wall is edge k of a block. */
-  private Run run(String id, Block b, int k) {
-    double[] u = {grid.us()[b.u0()], grid.us()[b.u1()], grid.us()[b.u1()], grid.us()[b.u0()]};
-    double[] v = {grid.vs()[b.v0()], grid.vs()[b.v0()], grid.vs()[b.v1()], grid.vs()[b.v1()]};
-    int turn = Math.floorMod(k, 4);
-    Axes axes = new Axes(grid.axes().at(u[turn], v[turn]), grid.axes().along());
-    for (int i = 0; i < turn; i++) {
-      axes = axes.turnedLeft(axes.origin());
-    }
-    return new Run(
-        id,
-        part,
-        axes,
-        edgeLength(b, k),
-        edgeLength(b, k + 1),
-        bound(b, k),
-        bound(b, k + 2),
-        bound(b, k + 3),
-        bound(b, k + 1),
-        List.of());
-  }
-
-  private double edgeLength(Block b, int k) {
-    return Math.floorMod(k, 2) == 0
-        ? grid.us()[b.u1()] - grid.us()[b.u0()]
-        : grid.vs()[b.v1()] - grid.vs()[b.v0()];
-  }
-
-  private Bound bound(Block b, int k) {
-    Bound longest = Bound.MOUTH;
-    double most = same;
-    for (Side side : plan.sides(part)) {
-      double shared = shared(b, k, side);
-      if (shared > most) {
-        most = shared;
-        longest = Bound.of(side);
-      }
-    }
-    return longest;
-  }
-
-  private double walled(Block b, int k) {
-    return plan.sides(part).stream().mapToDouble(s -> Math.max(0, shared(b, k, s))).sum();
-  }
-
-  /** Length of wall that a side lays along edge k of a block; 0 or less if none. */
-  private double shared(Block b, int k, Side side) {
-    boolean level = Math.floorMod(k, 2) == 0;
-    double line =
-        switch (Math.floorMod(k, 4)) {
-          case 0 -> grid.vs()[b.v0()];
-          case 1 -> grid.us()[b.u1()];
-          case 2 -> grid.vs()[b.v1()];
-          default -> grid.us()[b.u0()];
-        };
-    double off0 = level ? grid.axes().v(side.wall().from()) : grid.axes().u(side.wall().from());
-    double off1 = level ? grid.axes().v(side.wall().to()) : grid.axes().u(side.wall().to());
-    if (Math.abs(off0 - line) > same || Math.abs(off1 - line) > same) {
-      return 0;
-    }
-    double a = level ? grid.axes().u(side.wall().from()) : grid.axes().v(side.wall().from());
-    double c = level ? grid.axes().u(side.wall().to()) : grid.axes().v(side.wall().to());
-    double from = level ? grid.us()[b.u0()] : grid.vs()[b.v0()];
-    double to = level ? grid.us()[b.u1()] : grid.vs()[b.v1()];
-    return Math.min(Math.max(a, c), to) - Math.max(Math.min(a, c), from);
+  private RunProposal proposed(
+      String main, List<String> wings, Reason reason, Block block, List<Block> candidates) {
+    return new RunProposal(
+        part.id(),
+        main,
+        wings,
+        reason,
+        grid.own(block, candidates),
+        candidates.stream()
+            .filter(b -> !b.equals(block))
+            .map(b -> grid.own(b, candidates))
+            .toList());
   }
 }

@@ -41,6 +41,33 @@ final class RunSticks {
     return layer.sticks;
   }
 
+  /**
+   * Rafters of one hip end of a run that otherwise has trusses: both hips, their jacks, and commons
+   * of the end wall, up to the face of the girder at the end of the ridge.
+   *
+   * @param end START or END, an eave
+   */
+  static List<Stick> hipEnd(Run run, Bank end) {
+    RunSticks layer = new RunSticks(run, List.of());
+    Side wall = run.bound(end).side().orElseThrow();
+    for (double station : stations(run, end)) {
+      layer.addRafter(end, wall, station, Joint.NONE);
+    }
+    for (Bank bearing : List.of(Bank.LOW, Bank.HIGH)) {
+      if (run.bound(bearing).isEave()) {
+        Side side = run.bound(bearing).side().orElseThrow();
+        for (int k = 1; k * layer.spacing < run.hipRun(end) - layer.thickness / 2; k++) {
+          double in = k * layer.spacing;
+          double u = end == Bank.START ? in : run.length() - in;
+          layer.addRafter(bearing, side, u, new Joint(layer.thickness, 90));
+        }
+        // Its long point lies on the girder's face, where the cheeks of both hips meet.
+        layer.hip(end, wall, bearing, 0);
+      }
+    }
+    return layer.sticks;
+  }
+
   /** Stations along a wall, rising, from the start of the run or from its low side. */
   static List<Double> stations(Run run, Bank bank) {
     double thickness = run.part().frame().thickness();
@@ -67,7 +94,7 @@ final class RunSticks {
     Side wall = run.bound(bank).side().orElseThrow();
     for (double station : stations(run, bank)) {
       if (meetings.stream().noneMatch(m -> overMouth(m, bank, station))) {
-        addRafter(bank, wall, station);
+        addRafter(bank, wall, station, overlap() > 0 ? Joint.NONE : new Joint(thickness, 90));
       }
     }
   }
@@ -80,10 +107,14 @@ final class RunSticks {
         && station < m.to();
   }
 
-  /** From the wall up to the first other plane, or to the ridge. */
-  private void addRafter(Bank bank, Side wall, double station) {
+  /**
+   * From the wall up to the first other plane, or to the ridge.
+   *
+   * @param atRidge what it meets there
+   */
+  private void addRafter(Bank bank, Side wall, double station, Joint atRidge) {
     double reach = reach(bank);
-    Joint head = overlap() > 0 ? Joint.NONE : new Joint(thickness, 90);
+    Joint head = atRidge;
     RafterKind kind = RafterKind.COMMON;
     boolean bearing = bank == Bank.LOW || bank == Bank.HIGH;
     for (Bank end : bearing ? List.of(Bank.START, Bank.END) : List.of(Bank.LOW, Bank.HIGH)) {
@@ -149,13 +180,13 @@ final class RunSticks {
     for (Bank end : List.of(Bank.START, Bank.END)) {
       for (Bank bearing : List.of(Bank.LOW, Bank.HIGH)) {
         if (run.bound(end).isEave() && run.bound(bearing).isEave()) {
-          hip(end, run.bound(end).side().orElseThrow(), bearing);
+          hip(end, run.bound(end).side().orElseThrow(), bearing, thickness);
         }
       }
     }
   }
 
-  private void hip(Bank end, Side endWall, Bank bearing) {
+  private void hip(Bank end, Side endWall, Bank bearing, double against) {
     Side wall = run.bound(bearing).side().orElseThrow();
     RoofCorner corner = RoofCorner.square(wall.slope().ratio(), endWall.slope().ratio());
     double in = run.hipRun(end);
@@ -171,7 +202,7 @@ final class RunSticks {
             (run.ridgeHeight() - wall.plateHeight() - wall.heel()) / foot.distance(head),
             Math.hypot(wall.overhang(), endWall.overhang()),
             Joint.NONE,
-            new Joint(thickness, corner.planAngleA()),
+            new Joint(against, corner.planAngleA()),
             corner.drop(thickness)));
   }
 

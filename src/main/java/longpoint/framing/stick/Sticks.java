@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import longpoint.framing.Shop;
@@ -13,6 +14,7 @@ import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Segment;
+import longpoint.plan.Edge;
 import longpoint.plan.Frame;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -47,6 +49,13 @@ public final class Sticks {
         sticks.addAll(RunSticks.lay(run, meetings));
       }
     }
+    for (Run run : runs) {
+      for (Bank end : List.of(Bank.START, Bank.END)) {
+        if (hasHipRafters(run, end)) {
+          sticks.addAll(RunSticks.hipEnd(run, end));
+        }
+      }
+    }
     for (Meeting m : meetings) {
       Part upper = m.upper().part();
       boolean rafters = upper.frame().method() == Frame.Method.RAFTER;
@@ -55,6 +64,16 @@ public final class Sticks {
       }
     }
     return share(sticks.stream().filter(Stick::climbs).toList(), shop);
+  }
+
+  /** Whether an end of a run of trusses is framed with rafters. */
+  private static boolean hasHipRafters(Run run, Bank end) {
+    return run.part().frame().method() == Frame.Method.TRUSS
+        && run.bound(end).isEave()
+        && run.bound(end)
+            .side()
+            .map(side -> run.part().edges().get(side.index()).hip())
+            .equals(Optional.of(Optional.of(Edge.HipEnd.RAFTERS)));
   }
 
   /** Centres of a run's rafters along its ridge, rising. */
