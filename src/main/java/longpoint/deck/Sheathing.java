@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import longpoint.framing.FramingSet;
+import longpoint.framing.run.Mouth;
 import longpoint.geometry.Segment;
 import longpoint.plan.Deck;
 import longpoint.plan.Join;
@@ -41,7 +42,8 @@ public final class Sheathing {
   /** Sheathes a roof on its frame. */
   public static DeckPlan lay(
       Plan plan, RoofSurface surface, FramingSet framing, DeckOptions options) {
-    return lay(plan, surface, Carriers.of(plan, surface, framing), options);
+    RoofSurface built = Mouth.cutFrom(surface, framing.mouths());
+    return lay(plan, built, Carriers.of(plan, built, framing), options);
   }
 
   /**

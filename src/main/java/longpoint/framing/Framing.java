@@ -12,6 +12,7 @@ import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.gable.Ladders;
 import longpoint.framing.run.FoundRuns;
+import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
 import longpoint.framing.run.RunFinder;
 import longpoint.framing.stick.Sticks;
@@ -53,7 +54,8 @@ public final class Framing {
     Plan plan = sound(drawn);
     Shop shop = Shop.of(plan.unit());
     FoundRuns found = RunFinder.find(plan);
-    List<RunLayout> layouts = layouts(found, shop);
+    List<Mouth> mouths = Mouth.open(plan, found.meetings());
+    List<RunLayout> layouts = layouts(found, mouths, shop);
     ValleySets valleys = ValleySets.stand(plan, found.meetings());
     Marks marks = Marks.share(placed(found, layouts, valleys), shop);
     List<Problem> problems = new ArrayList<>(found.problems());
@@ -75,12 +77,14 @@ public final class Framing {
         Sticks.lay(
             found.runs().stream().filter(Framing::isNew).toList(),
             found.meetings(),
+            mouths,
             irregular(plan, found),
             plan,
             surface),
         EdgeBoards.of(newParts(plan), surface, shop),
         LevelFascia.find(plan, found.meetings(), shop),
         found.proposals(),
+        mouths,
         problems);
   }
 
@@ -133,10 +137,12 @@ public final class Framing {
     return isNew(run) && run.part().frame().method() == Frame.Method.TRUSS;
   }
 
-  private static List<RunLayout> layouts(FoundRuns found, Shop shop) {
+  private static List<RunLayout> layouts(FoundRuns found, List<Mouth> mouths, Shop shop) {
     return found.runs().stream()
         .filter(Framing::trussed)
-        .map(run -> RunLayout.lay(run, OwnPlaces.of(run, found.runs()), found.meetings(), shop))
+        .map(
+            run ->
+                RunLayout.lay(run, OwnPlaces.of(run, found.runs()), found.meetings(), mouths, shop))
         .toList();
   }
 

@@ -5,6 +5,7 @@ import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.edge.LevelFascia;
 import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
+import longpoint.framing.run.Mouth;
 import longpoint.framing.run.RunProposal;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.truss.Girder;
@@ -31,6 +32,7 @@ import longpoint.plan.Problem;
  * @param fascia boards along eaves and rakes
  * @param levelFascias neighbouring eaves whose fascias differ in height, with cures
  * @param proposals how outlines with several legs were split
+ * @param mouths where tails and deck of a lower roof stop at the wall
  */
 public record FramingSet(
     List<Truss> trusses,
@@ -45,12 +47,13 @@ public record FramingSet(
     List<EdgeBoard> fascia,
     List<LevelFascia> levelFascias,
     List<RunProposal> proposals,
+    List<Mouth> mouths,
     List<Problem> problems) {
   /** No frame at all. */
   public static final FramingSet NONE =
       new FramingSet(
           List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-          List.of(), List.of(), List.of(), List.of(), List.of());
+          List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   public FramingSet {
     trusses = List.copyOf(trusses);
@@ -65,6 +68,7 @@ public record FramingSet(
     fascia = List.copyOf(fascia);
     levelFascias = List.copyOf(levelFascias);
     proposals = List.copyOf(proposals);
+    mouths = List.copyOf(mouths);
     problems = List.copyOf(problems);
   }
 }

@@ -2,6 +2,7 @@ package longpoint.framing.gable;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Run;
@@ -18,6 +19,8 @@ import longpoint.plan.EdgeKind;
  * @param places centre of each stud, from the low bearing wall's outside face
  * @param heights top of plate to the roof's frame plane at each; take off the plumb depth of the
  *     rafter that passes over
+ * @param low under the slope that rises from the low bearing wall
+ * @param high under the slope that rises from the high bearing wall
  */
 public record GableWall(
     String part,
@@ -25,10 +28,31 @@ public record GableWall(
     String side,
     double spacing,
     List<Double> places,
-    List<Double> heights) {
+    List<Double> heights,
+    Flank low,
+    Flank high) {
+  /**
+   * Studs under one slope of a gable.
+   *
+   * @param difference of each stud from its neighbour, the common difference; 0 where there is no
+   *     such slope
+   * @param bevel at their tops, degrees from square
+   */
+  public record Flank(double difference, double bevel) {
+    private static Flank under(Bound bearing, double spacing) {
+      return bearing.isEave()
+          ? new Flank(
+              spacing * bearing.side().orElseThrow().slope().ratio(),
+              bearing.side().orElseThrow().slope().degrees())
+          : new Flank(0, 0);
+    }
+  }
+
   public GableWall {
     places = List.copyOf(places);
     heights = List.copyOf(heights);
+    Objects.requireNonNull(low);
+    Objects.requireNonNull(high);
   }
 
   /** The gable walls of a run framed with rafters. */
@@ -53,6 +77,14 @@ public record GableWall(
       places.add(k * spacing);
       heights.add(run.heightAt(u, k * spacing) - run.plate());
     }
-    return new GableWall(run.part().id(), run.id(), side, spacing, places, heights);
+    return new GableWall(
+        run.part().id(),
+        run.id(),
+        side,
+        spacing,
+        places,
+        heights,
+        Flank.under(run.low(), spacing),
+        Flank.under(run.high(), spacing));
   }
 }

@@ -2,6 +2,7 @@ package longpoint.framing.gable;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longpoint.framing.Shop;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
@@ -12,6 +13,7 @@ import longpoint.framing.truss.Standing;
 import longpoint.plan.Defaults;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.FrameChoices.Lookout;
+import longpoint.plan.FrameChoices.LookoutPlaces;
 import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
@@ -98,7 +100,7 @@ public final class Ladders {
     Lookout lookout = lookout(run.part());
     double width = shop.lookoutWidth(lookout);
     double fly = run.part().frame().thickness();
-    Rungs rungs = new Rungs(length, defaults.lookoutFirst(), defaults.lookoutSpacing(), width);
+    Rungs rungs = rungs(run, length, width, eave, defaults);
     return new Ladder(
         run.part().id(),
         run.id(),
@@ -115,6 +117,20 @@ public final class Ladders {
         backSpan,
         gable.overhang(),
         review(gable.overhang(), backSpan, shop));
+  }
+
+  private static Rungs rungs(Run run, double length, double width, Side eave, Defaults defaults) {
+    double first = defaults.lookoutFirst();
+    double spacing = defaults.lookoutSpacing();
+    double sheet = run.part().deck().sheetWidth();
+    boolean bySheets =
+        run.part().frame().choices().lookoutPlaces().equals(Optional.of(LookoutPlaces.SHEETS));
+    if (bySheets && sheet > 0) {
+      // Sheets start at the outer edge of the fascia, one fascia's thickness past the tail.
+      double below = eave.fascia() * Math.hypot(1, eave.slope().ratio());
+      return Rungs.underSheets(length, first, spacing, width, sheet, below);
+    }
+    return Rungs.spaced(length, first, spacing, width);
   }
 
   /** Facing the start wall from outside the low side is on the right hand. */

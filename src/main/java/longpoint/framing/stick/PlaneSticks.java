@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import longpoint.framing.run.Mouth;
 import longpoint.framing.stick.Stick.Joint;
 import longpoint.geometry.Plane;
 import longpoint.geometry.Point;
@@ -36,11 +37,13 @@ final class PlaneSticks {
   private final Plan plan;
   private final Part part;
   private final RoofSurface surface;
+  private final List<Mouth> mouths;
   private final double thickness;
   private final double near;
   private final List<Stick> sticks = new ArrayList<>();
 
-  private PlaneSticks(Plan plan, Part part, RoofSurface surface, double near) {
+  private PlaneSticks(Plan plan, Part part, RoofSurface surface, List<Mouth> mouths, double near) {
+    this.mouths = mouths.stream().filter(m -> m.part().equals(part.id())).toList();
     this.plan = plan;
     this.part = part;
     this.surface = surface;
@@ -49,10 +52,12 @@ final class PlaneSticks {
   }
 
   /**
+   * @param mouths where tails are left off
    * @param near how close an end lies to a line that it meets
    */
-  static List<Stick> lay(Plan plan, Part part, RoofSurface surface, double near) {
-    PlaneSticks layer = new PlaneSticks(plan, part, surface, near);
+  static List<Stick> lay(
+      Plan plan, Part part, RoofSurface surface, List<Mouth> mouths, double near) {
+    PlaneSticks layer = new PlaneSticks(plan, part, surface, mouths, near);
     for (RoofPlane plane : surface.planes()) {
       if (plane.part().equals(part.id())) {
         layer.onPlane(plane);
@@ -131,7 +136,9 @@ final class PlaneSticks {
             foot,
             head,
             side.slope().ratio(),
-            onWall ? side.overhang() : 0,
+            onWall && mouths.stream().noneMatch(m -> m.holds(wall, thickness / 2))
+                ? side.overhang()
+                : 0,
             atFoot,
             atHead,
             0));

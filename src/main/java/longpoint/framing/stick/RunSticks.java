@@ -6,6 +6,7 @@ import longpoint.framing.rafter.RoofCorner;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Meeting;
+import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
 import longpoint.framing.stick.Stick.Joint;
 import longpoint.geometry.Point;
@@ -18,19 +19,21 @@ import longpoint.plan.Side;
 final class RunSticks {
   private final Run run;
   private final List<Meeting> meetings;
+  private final List<Mouth> mouths;
   private final double spacing;
   private final double thickness;
   private final List<Stick> sticks = new ArrayList<>();
 
-  private RunSticks(Run run, List<Meeting> meetings) {
+  private RunSticks(Run run, List<Meeting> meetings, List<Mouth> mouths) {
+    this.mouths = mouths.stream().filter(m -> m.run().equals(run.id())).toList();
     this.run = run;
     this.meetings = meetings;
     this.spacing = run.part().frame().spacing();
     this.thickness = run.part().frame().thickness();
   }
 
-  static List<Stick> lay(Run run, List<Meeting> meetings) {
-    RunSticks layer = new RunSticks(run, meetings);
+  static List<Stick> lay(Run run, List<Meeting> meetings, List<Mouth> mouths) {
+    RunSticks layer = new RunSticks(run, meetings, mouths);
     for (Bank bank : Bank.values()) {
       if (run.bound(bank).isEave()) {
         layer.alongWall(bank);
@@ -48,7 +51,7 @@ final class RunSticks {
    * @param end START or END, an eave
    */
   static List<Stick> hipEnd(Run run, Bank end) {
-    RunSticks layer = new RunSticks(run, List.of());
+    RunSticks layer = new RunSticks(run, List.of(), List.of());
     Side wall = run.bound(end).side().orElseThrow();
     for (double station : stations(run, end)) {
       layer.addRafter(end, wall, station, Joint.NONE);
@@ -142,11 +145,16 @@ final class RunSticks {
               at(bank, station, 0),
               at(bank, station, reach),
               wall.slope().ratio(),
-              wall.overhang(),
+              isOpen(at(bank, station, 0)) ? 0 : wall.overhang(),
               Joint.NONE,
               head,
               0));
     }
+  }
+
+  /** Whether a rafter stands where a part laid over this roof has its mouth. */
+  private boolean isOpen(Point foot) {
+    return mouths.stream().anyMatch(m -> m.holds(foot, thickness / 2));
   }
 
   /** Plan distance from a wall to the ridge above it. */

@@ -12,6 +12,7 @@ import longpoint.framing.Shop;
 import longpoint.framing.rafter.Incline;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
+import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Segment;
 import longpoint.plan.Edge;
@@ -30,23 +31,25 @@ public final class Sticks {
   /**
    * @param runs those to be framed
    * @param meetings of the whole plan
+   * @param mouths where tails are left off
    * @param irregular parts that are not one straight run; their rafters are read off the roof
    */
   public static List<Rafter> lay(
       List<Run> runs,
       List<Meeting> meetings,
+      List<Mouth> mouths,
       List<Part> irregular,
       Plan plan,
       RoofSurface surface) {
     Shop shop = Shop.of(plan.unit());
     List<Stick> sticks = new ArrayList<>();
     for (Part part : irregular) {
-      sticks.addAll(PlaneSticks.lay(plan, part, surface, shop.mark()));
+      sticks.addAll(PlaneSticks.lay(plan, part, surface, mouths, shop.mark()));
     }
     Set<String> done = irregular.stream().map(Part::id).collect(Collectors.toSet());
     for (Run run : runs) {
       if (run.part().frame().method() == Frame.Method.RAFTER && !done.contains(run.part().id())) {
-        sticks.addAll(RunSticks.lay(run, meetings));
+        sticks.addAll(RunSticks.lay(run, meetings, mouths));
       }
     }
     for (Run run : runs) {

@@ -4,6 +4,7 @@ import java.util.List;
 import longpoint.framing.Shop;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
+import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
 
@@ -17,11 +18,16 @@ final class Hanging {
   private final Run run;
   private final List<Meeting> meetings;
   private final Shop shop;
+  private final List<Mouth> mouths;
   private final double thickness;
 
-  Hanging(Run run, List<Meeting> meetings, Shop shop) {
+  /**
+   * @param mouths where lower roofs stop at the wall under a part laid over them
+   */
+  Hanging(Run run, List<Meeting> meetings, List<Mouth> mouths, Shop shop) {
     this.run = run;
     this.meetings = meetings;
+    this.mouths = mouths.stream().filter(m -> m.run().equals(run.id())).toList();
     this.shop = shop;
     this.thickness = run.part().frame().thickness();
   }
@@ -46,7 +52,17 @@ final class Hanging {
         }
       }
     }
-    return hung;
+    return withoutTails(hung);
+  }
+
+  /** Cut off at the wall where a part laid over this roof has its mouth, its corners included. */
+  private Placed withoutTails(Placed truss) {
+    Placed cut = truss;
+    for (Mouth mouth : mouths) {
+      cut = mouth.holds(cut.from(), thickness / 2) ? cut.withoutTailFrom() : cut;
+      cut = mouth.holds(cut.to(), thickness / 2) ? cut.withoutTailTo() : cut;
+    }
+    return cut;
   }
 
   /**

@@ -7,6 +7,7 @@ import longpoint.framing.Shop;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Meeting;
+import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
 import longpoint.plan.CeilingStretch;
@@ -36,12 +37,15 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
   /**
    * @param own what the user put into this run
    * @param meetings of the whole plan
+   * @param mouths of the whole plan
    */
-  public static RunLayout lay(Run run, Placements own, List<Meeting> meetings, Shop shop) {
-    return new Layer(run, own, meetings, shop).lay();
+  public static RunLayout lay(
+      Run run, Placements own, List<Meeting> meetings, List<Mouth> mouths, Shop shop) {
+    return new Layer(run, own, meetings, mouths, shop).lay();
   }
 
-  private record Layer(Run run, Placements own, List<Meeting> meetings, Shop shop) {
+  private record Layer(
+      Run run, Placements own, List<Meeting> meetings, List<Mouth> mouths, Shop shop) {
     RunLayout lay() {
       RowLayout rows = new RowLayout(run, meetings, shop);
       Row row = rows.lay(own.trusses().stream().filter(t -> !runsAlong(t.at(), t.to())).toList());
@@ -51,7 +55,7 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
           HipEnd.check(run, bank, shop.hipSetback()).ifPresent(problems::add);
         }
       }
-      Hanging hanging = new Hanging(run, meetings, shop);
+      Hanging hanging = new Hanging(run, meetings, mouths, shop);
       List<Placed> laid = new ArrayList<>();
       row.standings().forEach(s -> laid.add(hanging.hang(truss(s))));
       rows.hips().forEach(hip -> hip.jacks().forEach(jack -> laid.add(hanging.hang(jack))));

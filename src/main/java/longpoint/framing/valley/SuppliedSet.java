@@ -50,4 +50,13 @@ public final class SuppliedSet {
     }
     return List.copyOf(placed);
   }
+
+  /** Those that stand on the roof: above the wing's last ordinary truss and below the ridge. */
+  static List<ValleyTruss> standing(ValleySite site, List<Placed> placed) {
+    return placed.stream().map(Placed::truss).filter(t -> stands(site, t)).toList();
+  }
+
+  static boolean stands(ValleySite site, ValleyTruss truss) {
+    return truss.x() > site.last() && truss.x() <= site.main().ridge();
+  }
 }

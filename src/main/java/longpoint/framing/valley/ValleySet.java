@@ -16,7 +16,9 @@ import longpoint.geometry.Point;
  * @param firstGap last ordinary truss to the first of the set, uphill face to uphill face
  * @param last x of the uphill face of the last ordinary truss
  * @param apex where the set line's two sides meet
- * @param trusses from the eave up
+ * @param trusses from the eave up; where the supplier's list is given, those of the list
+ * @param supplied every truss of the supplier's list with the gap that its chord makes; empty
+ *     without a list
  * @param setLines where chord ends land, left then right
  * @param sheetLines where the wing's sheathing ends, left then right
  * @param site the figures it was worked out from
@@ -31,6 +33,7 @@ public record ValleySet(
     double last,
     Apex apex,
     List<ValleyTruss> trusses,
+    List<SuppliedSet.Placed> supplied,
     List<ValleyLine> setLines,
     List<ValleyLine> sheetLines,
     ValleySite site) {
@@ -43,6 +46,7 @@ public record ValleySet(
   public ValleySet {
     Objects.requireNonNull(axes);
     trusses = List.copyOf(trusses);
+    supplied = List.copyOf(supplied);
     setLines = List.copyOf(setLines);
     sheetLines = List.copyOf(sheetLines);
   }

@@ -3,6 +3,7 @@ package longpoint.framing.valley;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longpoint.framing.Shop;
 import longpoint.framing.run.Axes;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
@@ -13,6 +14,7 @@ import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.units.LengthUnit;
 import longpoint.wording.Phrase;
 
 /**
@@ -31,13 +33,14 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
     List<Problem> problems = new ArrayList<>();
     for (Meeting m : meetings) {
       if (m.takesValleyTrusses()) {
-        stand(m, problems).ifPresent(sets::add);
+        stand(m, chords(plan, m), plan.unit(), problems).ifPresent(sets::add);
       }
     }
     return new ValleySets(sets, problems);
   }
 
-  private static Optional<ValleySet> stand(Meeting m, List<Problem> problems) {
+  private static Optional<ValleySet> stand(
+      Meeting m, List<Double> chords, LengthUnit unit, List<Problem> problems) {
     Run wing = m.upper();
     if (!wing.low().isEave() || !wing.high().isEave()) {
       problems.add(
@@ -55,6 +58,8 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
               wing.id(), Phrase.of("framing.valley.taller", PlaceName.of(wing.part()))));
     }
     Side side = m.lower().bound(m.bank()).side().orElseThrow();
+    List<SuppliedSet.Placed> supplied = SuppliedSet.place(site, chords, Shop.of(unit).notice());
+    SuppliedCheck.check(m, layout, supplied, unit, problems);
     return Optional.of(
         new ValleySet(
             wing.id(),
@@ -65,10 +70,21 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
             layout.firstGap(),
             site.last(),
             new ValleySet.Apex(layout.apexX(), layout.apexV()),
-            layout.trusses(),
+            supplied.isEmpty() ? layout.trusses() : SuppliedSet.standing(site, supplied),
+            supplied,
             layout.setLines(),
             layout.sheetLines(),
             site));
+  }
+
+  /** The supplier's list, without lengths that no chord has. */
+  private static List<Double> chords(Plan plan, Meeting m) {
+    return plan.joins().stream()
+        .filter(j -> j.upper().equals(m.upper().part().id()))
+        .filter(j -> j.lower().equals(m.lower().part().id()))
+        .flatMap(j -> j.chords().stream())
+        .filter(length -> length > 0)
+        .toList();
   }
 
   /** Up the main slope from where the wing's ridge crosses the main wall's outside face. */
@@ -79,7 +95,7 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
     return new Axes(end.minus(up.times(m.depth())), up);
   }
 
-  private static ValleySite site(Meeting m) {
+  static ValleySite site(Meeting m) {
     Run wing = m.upper();
     Run lower = m.lower();
     Side side = lower.bound(m.bank()).side().orElseThrow();

@@ -11,6 +11,7 @@ import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
+import longpoint.units.Slope;
 import org.junit.jupiter.api.Test;
 
 class LadderTest {
@@ -66,6 +67,41 @@ class LadderTest {
             .orElseThrow()
             .height();
     assertThat(common - dropped).isEqualTo(3.5 * 1.25, within(1e-9));
+  }
+
+  /**
+   * Under the sheets' long edges, by hand at 8 in 12: sheets start a fascia's thickness, 1.5 ·
+   * 1.2019 = 1.803 in up the slope, below the tail, so their edges are 46.197, 94.197 … up from it,
+   * and lookouts 3 1/2 wide are centred there and half-way between; the one at 22.197 would have
+   * its lower edge at 20.447, past the 20 in that the first keeps from the tail.
+   */
+  @Test
+  void lookoutsUnderTheSheets() {
+    Part part = Houses.box("egeg", 8, 480, 336);
+    Part matched =
+        part.withFrame(
+            part.frame()
+                .withChoices(
+                    FrameChoices.NONE.withLookoutPlaces(FrameChoices.LookoutPlaces.SHEETS)));
+    Ladder ladder = ladders(matched).get(0);
+    List<Double> middles =
+        ladder.lookouts().stream().map(low -> low + ladder.lookoutWidth() / 2).toList();
+    assertThat(middles.get(0)).isEqualTo(24 - 1.803, within(0.001));
+    assertThat(middles.get(1)).isEqualTo(48 - 1.803, within(0.001));
+    assertThat(middles.get(3)).isEqualTo(96 - 1.803, within(0.001));
+    double sum = ladder.blocks().stream().mapToDouble(Double::doubleValue).sum();
+    assertThat(sum + ladder.lookouts().size() * ladder.lookoutWidth())
+        .isEqualTo(ladder.rakeLength(), within(1e-9));
+    for (double block : ladder.blocks().subList(1, ladder.blocks().size() - 1)) {
+      assertThat(block).isEqualTo(20.5, within(1e-9));
+    }
+  }
+
+  /** A wider spacing than half a sheet gives lookouts at the sheets' edges alone. */
+  @Test
+  void lookoutsAtTheSheetsEdgesAlone() {
+    Rungs rungs = Rungs.underSheets(200, 20, 48, 3.5, 48, 0);
+    assertThat(rungs.lookouts()).containsExactly(46.25, 94.25, 142.25, 190.25);
   }
 
   /** Back-span at least the overhang: rule of thumb among framers; 24 in and over is reviewed. */
@@ -126,6 +162,28 @@ class LadderTest {
     assertThat(wide.get(6) - wide.get(5)).isEqualTo(-12, within(1e-9));
     List<Double> narrow = studs(6, 16);
     assertThat(narrow.get(1) - narrow.get(0)).isEqualTo(8, within(1e-9));
+  }
+
+  /**
+   * Same manual: the common difference of gable studs is the rise over one spacing. Unequal slopes
+   * have one each.
+   */
+  @Test
+  void commonDifferenceOfStuds() {
+    Part part = Houses.box("egeg", 6, 480, 288);
+    Part uneven =
+        Houses.framed(
+            part.withEdge(2, part.edges().get(2).withSlope(Slope.inTwelve(12))),
+            Frame.Method.RAFTER,
+            24);
+    GableWall wall = Houses.solve(Houses.plan(uneven)).gableWalls().get(0);
+    assertThat(wall.low().difference()).isEqualTo(12, within(1e-9));
+    assertThat(wall.high().difference()).isEqualTo(24, within(1e-9));
+    assertThat(wall.high().bevel()).isEqualTo(45, within(1e-9));
+    List<Double> heights = wall.heights();
+    int last = heights.size() - 1;
+    assertThat(heights.get(1) - heights.get(0)).isEqualTo(12, within(1e-9));
+    assertThat(heights.get(last - 1) - heights.get(last)).isEqualTo(24, within(1e-9));
   }
 
   /** R. Hunter, Basic Carpentry Techniques: 150 in 250: 1200 in is 720 up. */
