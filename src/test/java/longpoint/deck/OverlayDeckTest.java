@@ -42,7 +42,7 @@ class OverlayDeckTest {
     return Plan.empty(LengthUnit.INCH)
         .withPart(main)
         .withPart(wing)
-        .withJoins(List.of(Join.overlay("wing", "main")));
+        .withJoins(List.of(Join.overlay("wing", "main").withTails(Join.MouthTails.ON)));
   }
 
   private static Part part(String id, Ring walls, double inTwelve, String kinds) {
