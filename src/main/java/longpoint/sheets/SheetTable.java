@@ -184,9 +184,9 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
     double x = left;
     for (int i = 0; i < columns.size(); i++) {
       boolean right = columns.get(i).kind() == Kind.FIGURE;
-      String shown = shown(cells.get(i), columns.get(i).kind(), widths.get(i) - 2 * PAD);
+      String shown = shown(cells.get(i), columns.get(i).kind(), widths.get(i) - 2 * PAD - lead(i));
       if (!shown.isEmpty()) {
-        Point at = new Point(right ? x + widths.get(i) - PAD : x + PAD, y);
+        Point at = new Point(right ? x + widths.get(i) - PAD : x + PAD + lead(i), y);
         marks.add(text(at, shown, lettering, right ? Anchor.END : Anchor.START));
       }
       x += widths.get(i);
@@ -200,6 +200,12 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
       return Lettering.fitted(cell, lettering, enough);
     }
     return Lettering.width(cell, lettering) <= enough ? cell : DOTS;
+  }
+
+  /** Room before what starts flush left after figures that end flush right. */
+  private double lead(int column) {
+    boolean after = column > 0 && columns.get(column - 1).kind() == Kind.FIGURE;
+    return after && columns.get(column).kind() != Kind.FIGURE ? BEFORE_FIGURE : 0;
   }
 
   private static double apart(Kind kind) {
@@ -216,7 +222,7 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
       for (List<String> cells : rows) {
         widest = Math.max(widest, Lettering.width(cells.get(i), lettering));
       }
-      natural.add(widest + 2 * PAD + apart(columns.get(i).kind()));
+      natural.add(widest + 2 * PAD + lead(i) + apart(columns.get(i).kind()));
     }
     return natural;
   }

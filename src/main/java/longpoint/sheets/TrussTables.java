@@ -58,7 +58,13 @@ final class TrussTables {
               r.mark(), r.kind().key(), Cells.count(r.places().size()), cells.length(r.length())));
     }
     return new SheetTable(
-        "Standing here", Cells.columns("Mark", "Kind", "No.", "Span, length"), rows);
+        "Standing here",
+        List.of(
+            new SheetTable.Column("Mark", SheetTable.Kind.MARK),
+            new SheetTable.Column("Kind", SheetTable.Kind.WORDS),
+            Cells.figure("No."),
+            Cells.figure("Span, length")),
+        rows);
   }
 
   SheetTable tapes() {

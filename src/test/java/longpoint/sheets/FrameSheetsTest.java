@@ -1,6 +1,7 @@
 package longpoint.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,6 +17,7 @@ import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
 import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
+import longpoint.units.LengthEntry;
 import longpoint.units.LengthUnit;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -75,6 +77,38 @@ class FrameSheetsTest {
     assertThat(words.contains("Shape only, not engineered")).isEqualTo(trusses);
   }
 
+  /** Every printed length of the schedule reads back as the engine's, to half of its last mark. */
+  @TestFactory
+  Stream<DynamicTest> theScheduleIsTheEngines() throws Exception {
+    return plans().entrySet().stream()
+        .map(e -> DynamicTest.dynamicTest(e.getKey(), () -> schedule(e.getValue())));
+  }
+
+  private static void schedule(Plan plan) throws Exception {
+    RoofSurface surface = Roof.solve(plan);
+    FramingSet framing = Framing.solve(plan, surface);
+    RoofNames names = new RoofNames(plan, surface);
+    SheetTable table = new TrussTables(framing, new Cells(plan.unit()), names).schedule();
+    StringBuilder printed = new StringBuilder();
+    sheets(plan, Paper.A4).forEach(s -> printed.append(SheetLaws.words(s.marks())).append(' '));
+    double half = plan.unit() == LengthUnit.INCH ? 1 / 32.0 : 0.5;
+    int counted = 0;
+    for (int i = 0; i < table.rows().size(); i++) {
+      List<String> row = table.rows().get(i);
+      TrussMark mark = framing.marks().get(i);
+      double[] engine = {
+        mark.span(), mark.height(), mark.heelLow(), mark.heelHigh(), mark.tailLow(), mark.tailHigh()
+      };
+      for (int j = 0; j < engine.length; j++) {
+        String cell = row.get(3 + j);
+        assertThat(LengthEntry.read(cell, plan.unit())).isCloseTo(engine[j], within(half + 1e-9));
+        assertThat(printed).contains(cell);
+      }
+      counted += Integer.parseInt(row.get(2));
+    }
+    assertThat(counted).isEqualTo(framing.trusses().size());
+  }
+
   @Test
   void noFrameGivesNoSheet() {
     Plan plan = Plan.empty(LengthUnit.INCH);
@@ -104,7 +138,7 @@ class FrameSheetsTest {
     // and 2 · 16 · 12/10 = 38.4 in shorter than the one below.
     double first = framing.valleySets().get(0).trusses().get(0).length();
     double second = framing.valleySets().get(0).trusses().get(1).length();
-    assertThat(first - second).isCloseTo(38.4, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(first - second).isCloseTo(38.4, within(1e-9));
     assertThat(rows.get(1).get(1)).isEqualTo("V2");
     assertThat(rows).hasSize(framing.valleySets().get(0).trusses().size());
   }
