@@ -37,7 +37,7 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
   private static final double[] ALONG = {0.5, 0.35, 0.65, 0.2, 0.8, 0.1, 0.9, 0.42, 0.58, 0.28};
 
   /** Lettering this far from a line, millimetres. */
-  private static final double OFF_MM = 0.8;
+  private static final double OFF_MM = 1.4;
 
   /** Running figures stand this far outside the plane, millimetres. */
   private static final double OUTSIDE_MM = 2;
@@ -53,6 +53,7 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
   public static ChalkView of(
       PlaneDeck deck, Optional<ChalkSheet> chalk, LengthUnit unit, double unitsPerMm) {
     Painter painter = new Painter(deck, unit, unitsPerMm);
+    painter.lines(chalk);
     painter.pieces();
     chalk.ifPresent(painter::chalk);
     return new ChalkView(String.join(" + ", deck.planes()), painter.inOrder(), painter.leftOff);
@@ -89,24 +90,57 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
       this.clutter = new Clutter(unitsPerMm, Math.max(box.width(), box.height()));
     }
 
-    void pieces() {
+    /** Every line first, so that lettering knows what it should keep clear of. */
+    void lines(Optional<ChalkSheet> chalk) {
       for (Support support : deck.supports()) {
         line(support.line(), Layers.SUPPORT, support.mark());
       }
       for (Piece piece : deck.pieces()) {
         ring(piece.outline().shell(), piece.id());
         piece.outline().holes().forEach(h -> ring(h, piece.id()));
-        String text = piece.number() + " " + piece.cut();
-        double wide = Lettering.width(text, Lettering.SMALL) * mm;
-        boolean fits =
-            wide <= piece.length() * ROOMY && Lettering.SMALL * mm <= piece.width() * ROOMY;
-        if (!fits || !letter(centre(piece), text, Anchor.CENTRE, Layers.DECK, piece.id())) {
-          leftOff++;
-        }
       }
       for (PieceEdge rim : deck.rims()) {
         line(rim.line(), layer(rim.use()), deck.plane());
       }
+      chalk.ifPresent(
+          sheet -> {
+            int number = 0;
+            for (ChalkLine line : sheet.lines()) {
+              line(onPlane(sheet.datum(), line), Layers.CHALK, sheet.lineId(++number));
+            }
+          });
+    }
+
+    private static Segment onPlane(Datum datum, ChalkLine line) {
+      return new Segment(datum.onPlane(line.from()), datum.onPlane(line.to()));
+    }
+
+    void pieces() {
+      for (Piece piece : deck.pieces()) {
+        String text = piece.number() + " " + piece.cut();
+        double wide = Lettering.width(text, Lettering.SMALL) * mm;
+        boolean fits =
+            wide <= piece.length() * ROOMY && Lettering.SMALL * mm <= piece.width() * ROOMY;
+        if (!fits || !letter(inside(piece), text, Anchor.CENTRE, Layers.DECK, piece.id())) {
+          leftOff++;
+        }
+      }
+    }
+
+    /** Its centre of area, then places around it that lie inside. */
+    private List<Point> inside(Piece piece) {
+      Point centre = centre(piece);
+      List<Point> places = new ArrayList<>(List.of(centre));
+      Region ground = piece.outline();
+      for (double up : new double[] {0, 0.15, -0.15, 0.3, -0.3}) {
+        for (double along : new double[] {0, 0.1, -0.1, 0.2, -0.2, 0.3, -0.3}) {
+          Point at = centre.plus(new Point(along * piece.length(), up * piece.width()));
+          if (ground.contains(at)) {
+            places.add(at);
+          }
+        }
+      }
+      return places;
     }
 
     /** Lettering fills at most this share of a piece either way. */
@@ -128,32 +162,32 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
     }
 
     void chalk(ChalkSheet sheet) {
-      Datum datum = sheet.datum();
       int number = 0;
       for (ChalkLine chalk : sheet.lines()) {
         number++;
-        Segment at = new Segment(datum.onPlane(chalk.from()), datum.onPlane(chalk.to()));
-        String id = sheet.lineId(number);
-        line(at, Layers.CHALK, id);
-        if (!number(at, String.valueOf(number), id)) {
+        Segment at = onPlane(sheet.datum(), chalk);
+        if (!number(at, String.valueOf(number), sheet.lineId(number))) {
           leftOff++;
         }
         if (chalk.from().y() == chalk.to().y()) {
-          running(datum, chalk.from().y());
+          running(sheet.datum(), chalk.from().y());
         }
       }
     }
 
+    /** Beside its line, above it or below, where it stands clear of the others. */
     private boolean number(Segment at, String text, String id) {
-      Point off = at.length() > 0 ? at.direction().left().times(OFF_MM * mm) : new Point(0, 0);
+      Point off = at.length() > 0 ? at.direction().left() : new Point(0, 1);
       Point up = off.y() < 0 ? off.times(-1) : off;
+      double half = Lettering.width(text, Lettering.SMALL) / 2;
+      double reach = Math.abs(up.x()) * half + Math.abs(up.y()) * Lettering.SMALL / 2 + OFF_MM;
+      List<Point> places = new ArrayList<>();
       for (double share : ALONG) {
-        Point p = at.from().toward(at.to(), share).plus(up);
-        if (letter(p, text, Anchor.START, Layers.CHALK, id)) {
-          return true;
-        }
+        Point on = at.from().toward(at.to(), share);
+        places.add(on.plus(up.times(reach * mm)));
+        places.add(on.minus(up.times(reach * mm)));
       }
-      return false;
+      return letter(places, text, Anchor.CENTRE, Layers.CHALK, id);
     }
 
     /** The tape's reading up the slope, outside the plane on the side it is taped from. */
@@ -162,26 +196,47 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
       boolean left = datum.end() == Datum.End.LEFT;
       double x = left ? box.minX() - OUTSIDE_MM * mm : box.maxX() + OUTSIDE_MM * mm;
       Point at = new Point(x, v - Lettering.SMALL * mm / 2);
-      letter(at, LengthText.of(v, unit), left ? Anchor.END : Anchor.START, Layers.DIMENSIONS, "");
+      Anchor anchor = left ? Anchor.END : Anchor.START;
+      letter(List.of(at), LengthText.of(v, unit), anchor, Layers.DIMENSIONS, "");
     }
 
-    private boolean letter(Point at, String text, Anchor anchor, Layer layer, String subject) {
-      Mark mark = new Mark.Text(at, text, Lettering.SMALL, 0, anchor, layer, subject);
-      Clutter.Shape shape = clutter.shape(mark);
-      if (clutter.covers(shape)) {
-        return false;
+    /** At the first place that is clear, else at the first where no other lettering stands. */
+    private boolean letter(
+        List<Point> places, String text, Anchor anchor, Layer layer, String subject) {
+      Mark.Text crossed = null;
+      for (Point at : places) {
+        Mark.Text mark = new Mark.Text(at, text, Lettering.SMALL, 0, anchor, layer, subject);
+        Clutter.Shape shape = clutter.shape(mark);
+        if (!clutter.covers(shape)) {
+          if (!clutter.crosses(shape)) {
+            return told(mark);
+          }
+          crossed = crossed == null ? mark : crossed;
+        }
       }
-      clutter.take(shape);
+      return crossed != null && told(crossed);
+    }
+
+    private boolean told(Mark.Text mark) {
+      clutter.take(clutter.shape(mark));
       letters.add(mark);
       return true;
     }
 
     private void line(Segment at, Layer layer, String subject) {
-      lines.add(Mark.Path.line(at.from(), at.to(), layer, subject));
+      drawn(Mark.Path.line(at.from(), at.to(), layer, subject));
     }
 
     private void ring(Ring ring, String subject) {
-      lines.add(new Mark.Path(ring.points(), true, Layers.DECK, subject));
+      drawn(new Mark.Path(ring.points(), true, Layers.DECK, subject));
+    }
+
+    /** Supports cross everything: lettering stands on them where it must. */
+    private void drawn(Mark.Path path) {
+      lines.add(path);
+      if (!path.layer().equals(Layers.SUPPORT)) {
+        clutter.take(clutter.shape(path));
+      }
     }
 
     List<Mark> inOrder() {

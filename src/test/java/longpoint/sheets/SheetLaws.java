@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
+import longpoint.drawing.Box;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Page;
+import longpoint.drawing.Pen;
 import longpoint.drawing.Strokes;
 import longpoint.geometry.Bounds;
 
@@ -62,6 +64,37 @@ final class SheetLaws {
     }
     return told;
   }
+
+  /** Lines of lettering that a wide line runs through, told. */
+  static List<String> crossed(Page page) {
+    Strokes all = Strokes.of(page.marks(), 1);
+    List<Strokes.Stroke> wide = all.strokes().stream().filter(SheetLaws::isWide).toList();
+    List<String> told = new ArrayList<>();
+    for (Strokes.Label label : all.labels()) {
+      Bounds near = label.box().bounds();
+      for (Strokes.Stroke stroke : wide) {
+        Bounds box = Bounds.of(List.of(stroke.segment().from(), stroke.segment().to()));
+        boolean apart =
+            box.minX() > near.maxX()
+                || box.maxX() < near.minX()
+                || box.minY() > near.maxY()
+                || box.maxY() < near.minY();
+        if (!apart && label.box().overlaps(Box.around(stroke.segment(), 0.1))) {
+          told.add(page.title() + ": " + label.mark());
+          break;
+        }
+      }
+    }
+    return told;
+  }
+
+  private static boolean isWide(Strokes.Stroke stroke) {
+    Pen pen = stroke.mark() instanceof Mark.Path path ? path.layer().pen() : Pen.solid(NARROW);
+    return pen.widthMm() > NARROW;
+  }
+
+  /** Lines of this width and less may run through lettering where there is no better place. */
+  private static final double NARROW = 0.25;
 
   static String words(Page page) {
     return words(page.marks());
