@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import longpoint.plan.Defaults;
 import longpoint.plan.Part;
+import longpoint.plan.Particulars;
 import longpoint.plan.Plan;
 
 /** Edits of the plan as a whole, and of whatever is selected. */
@@ -13,6 +14,12 @@ public final class PlanCommands {
 
   public static Command title(String title) {
     return Command.of(Messages.text("do.title"), p -> p.withTitle(title));
+  }
+
+  /** Changes what the title block of the sheets says. */
+  public static Command particulars(UnaryOperator<Particulars> edit) {
+    return Command.of(
+        Messages.text("do.particulars"), p -> p.withParticulars(edit.apply(p.particulars())));
   }
 
   /** Changes what holds wherever a side says nothing of its own. */

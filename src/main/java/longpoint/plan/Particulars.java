@@ -22,4 +22,20 @@ public record Particulars(String site, String drawnBy, String date, Optional<Dou
     Objects.requireNonNull(date);
     Objects.requireNonNull(north);
   }
+
+  public Particulars withSite(String site) {
+    return new Particulars(site, drawnBy, date, north);
+  }
+
+  public Particulars withDrawnBy(String drawnBy) {
+    return new Particulars(site, drawnBy, date, north);
+  }
+
+  public Particulars withDate(String date) {
+    return new Particulars(site, drawnBy, date, north);
+  }
+
+  public Particulars withNorth(Optional<Double> north) {
+    return new Particulars(site, drawnBy, date, north);
+  }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longpoint.drawing.Page;
+import longpoint.drawing.Strokes;
 import longpoint.packet.Packet;
 import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
@@ -19,6 +20,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 class SheetSetTest {
+  /** Share of all lettering that a wide line may run through, for want of a better place. */
+  private static final double CROSSED = 0.02;
+
   /** Every sample and drawn plan on every paper. */
   @TestFactory
   Stream<DynamicTest> everyPlanOnEveryPaper() throws Exception {
@@ -39,9 +43,13 @@ class SheetSetTest {
 
   private static void check(Design design, Paper paper) {
     List<Page> pages = Packet.pages(design, paper);
+    int labels = 0;
+    List<String> crossed = new ArrayList<>();
     int number = 0;
     for (Page page : pages) {
       SheetLaws.check(page);
+      labels += Strokes.of(page.marks(), 1).labels().size();
+      crossed.addAll(SheetLaws.crossed(page));
       assertThat(page.number()).isEqualTo(SheetBorder.number(++number, pages.size()));
       assertThat(page.widthMm()).isEqualTo(paper.widthMm());
       String words = SheetLaws.words(page);
@@ -49,6 +57,7 @@ class SheetSetTest {
       assertThat(words).contains("Sheet " + page.number() + " of " + pages.size());
     }
     listsEverySheet(design.plan(), pages);
+    assertThat(crossed.size()).as(crossed::toString).isLessThanOrEqualTo((int) (labels * CROSSED));
   }
 
   /** The sheet list on the cover has every title once in a row, under its number. */

@@ -8,7 +8,10 @@ import longpoint.desktop.Texts;
 import longpoint.editor.PlanCommands;
 import longpoint.editor.ToolRunner;
 import longpoint.plan.Defaults;
+import longpoint.plan.Particulars;
 import longpoint.plan.Plan;
+import longpoint.units.AngleEntry;
+import longpoint.units.Decimal;
 import longpoint.units.LengthEntry;
 import longpoint.units.LengthText;
 import longpoint.units.SlopeEntry;
@@ -29,6 +32,16 @@ final class PlanForm implements Properties.Subject {
             () -> Optional.of(plan().title()),
             () -> Texts.of("app.untitled"))
         .orEmpty(() -> runner.apply(PlanCommands.title("")));
+    text("site", p -> p.site(), (p, t) -> p.withSite(t));
+    text("drawnBy", p -> p.drawnBy(), (p, t) -> p.withDrawnBy(t));
+    text("date", p -> p.date(), (p, t) -> p.withDate(t));
+    form.entry(
+            "north",
+            AngleEntry::read,
+            n -> particulars(p -> p.withNorth(Optional.of(n))),
+            () -> plan().particulars().north().map(Decimal::json),
+            () -> "")
+        .orEmpty(() -> particulars(p -> p.withNorth(Optional.empty())));
     form.says("unit", () -> Texts.of("unit." + plan().unit().symbol()));
     form.across(new Words(Words.Rank.QUIET, Texts.of("form.plan.defaults")));
     form.entry(
@@ -52,6 +65,29 @@ final class PlanForm implements Properties.Subject {
                 d.lookoutFirst(),
                 d.lookoutSpacing(),
                 d.extras()));
+  }
+
+  private interface WithText {
+    Particulars of(Particulars particulars, String text);
+  }
+
+  private interface TextOf {
+    String in(Particulars particulars);
+  }
+
+  /** A text of the title block, empty if it is not to be printed. */
+  private void text(String name, TextOf of, WithText with) {
+    form.entry(
+            name,
+            t -> t,
+            t -> particulars(p -> with.of(p, t)),
+            () -> Optional.of(of.in(plan().particulars())),
+            () -> "")
+        .orEmpty(() -> particulars(p -> with.of(p, "")));
+  }
+
+  private void particulars(UnaryOperator<Particulars> change) {
+    runner.apply(PlanCommands.particulars(change));
   }
 
   private interface WithLength {
