@@ -1,6 +1,7 @@
 package longpoint.sheets;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import longpoint.drawing.Mark;
@@ -32,38 +33,45 @@ final class FigureShelves {
   private static final int SMALLER = 2;
 
   /**
-   * The largest standard scale at which at least four of the largest fit; a lone one gets all. A
-   * scale or two less is taken where it spares a page.
+   * The largest standard scale at which at least four of the largest drawings fit, captions not
+   * counted; a lone one gets all. A scale or two less is taken where it spares a page. Where
+   * nothing fits so, the largest at which each fits a page.
    */
   static Drawn fitted(LengthUnit unit, Bounds field, Function<Double, List<SheetFigure>> draw) {
-    List<PaperScale> scales = PaperScale.of(unit);
-    Drawn best = null;
-    int pages = 0;
-    int tried = 0;
-    for (PaperScale scale : scales) {
-      Drawn drawn = new Drawn(scale, draw.apply(scale.unitsPerMm(unit)));
-      if (best == null && fits(drawn, field)) {
-        best = drawn;
-        pages = pages(drawn.figures(), field).size();
-      } else if (best != null && pages(drawn.figures(), field).size() < pages) {
-        best = drawn;
-        pages = pages(drawn.figures(), field).size();
+    List<Drawn> fitting = new ArrayList<>();
+    Drawn whole = null;
+    Drawn last = null;
+    for (PaperScale scale : PaperScale.of(unit)) {
+      last = new Drawn(scale, draw.apply(scale.unitsPerMm(unit)));
+      boolean fits = fits(last, field);
+      whole = whole == null && fits ? last : whole;
+      if (fits && (leavesRoom(last, field) || !fitting.isEmpty())) {
+        fitting.add(last);
       }
-      if (best != null && (pages == 1 || tried++ == SMALLER)) {
-        return best;
-      }
-      if (best == null && scale.equals(scales.get(scales.size() - 1))) {
-        return drawn;
+      if (fitting.size() > SMALLER || fitting.size() == 1 && onePage(last, field)) {
+        break;
       }
     }
-    return best;
+    return fitting.stream()
+        .min(Comparator.comparingInt(d -> pages(d.figures(), field).size()))
+        .orElse(whole == null ? last : whole);
+  }
+
+  private static boolean onePage(Drawn drawn, Bounds field) {
+    return pages(drawn.figures(), field).size() == 1;
   }
 
   private static boolean fits(Drawn drawn, Bounds field) {
+    return drawn.figures().stream()
+        .allMatch(f -> f.widthMm() <= field.width() && f.heightMm() <= field.height());
+  }
+
+  private static boolean leavesRoom(Drawn drawn, Bounds field) {
     boolean alone = drawn.figures().size() == 1;
     double wide = alone ? field.width() : field.width() * WIDEST - GAP;
     double tall = alone ? field.height() : field.height() * TALLEST - GAP;
-    return drawn.figures().stream().allMatch(f -> f.widthMm() <= wide && f.heightMm() <= tall);
+    return drawn.figures().stream()
+        .allMatch(f -> f.widthMm() <= wide && f.heightMm() - f.captionMm() <= tall);
   }
 
   /** The marks of each page. */

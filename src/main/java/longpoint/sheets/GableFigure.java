@@ -114,7 +114,8 @@ final class GableFigure {
 
   private List<SheetFigure.Line> caption(RoofNames names) {
     List<SheetFigure.Line> lines = new ArrayList<>();
-    lines.add(SheetFigure.Line.of(names.wall(wall.side())));
+    String name = names.wall(wall.side());
+    lines.add(SheetFigure.Line.of("Studs of " + name));
     if (wall.heights().size() > 1) {
       double step = Math.abs(wall.heights().get(1) - wall.heights().get(0));
       lines.add(

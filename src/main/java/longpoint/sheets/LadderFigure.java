@@ -56,7 +56,9 @@ final class LadderFigure {
               same.stream()
                   .map(l -> names.wall(l.side()) + ", " + l.rake().name().toLowerCase(Locale.ROOT))
                   .collect(Collectors.joining("; "));
-          List<SheetFigure.Line> lines = new ArrayList<>(List.of(SheetFigure.Line.of(title)));
+          List<SheetFigure.Line> lines = new ArrayList<>();
+          lines.add(SheetFigure.Line.of("Ladder " + (figures.size() + 1)));
+          lines.add(SheetFigure.Line.of("For " + title + "."));
           lines.addAll(words);
           LadderFigure figure = of(plan, same.get(0), unitsPerMm);
           figure.sticks();

@@ -16,8 +16,9 @@ import longpoint.geometry.Point;
  *
  * @param name of the group it becomes
  * @param unitsPerMm plan units to a millimetre of paper, &gt; 0
+ * @param captionMm how much of its height is caption
  */
-record SheetFigure(String name, double unitsPerMm, List<Mark> marks) {
+record SheetFigure(String name, double unitsPerMm, List<Mark> marks, double captionMm) {
   private static final double GAP_MM = 4;
   private static final double LEAD = 1.6;
 
@@ -26,6 +27,11 @@ record SheetFigure(String name, double unitsPerMm, List<Mark> marks) {
 
   SheetFigure {
     marks = List.copyOf(marks);
+  }
+
+  /** Without a caption. */
+  SheetFigure(String name, double unitsPerMm, List<Mark> marks) {
+    this(name, unitsPerMm, marks, 0);
   }
 
   /** A line of caption; the first is written large. */
@@ -50,7 +56,7 @@ record SheetFigure(String name, double unitsPerMm, List<Mark> marks) {
       }
       height = Lettering.SMALL;
     }
-    return new SheetFigure(name, unitsPerMm, all);
+    return new SheetFigure(name, unitsPerMm, all, (box.minY() - y) / unitsPerMm);
   }
 
   /** The box around it in real size. */

@@ -35,6 +35,10 @@ final class StickSheets {
         List.of(sheets.tables.ladders(), sheets.tables.blocks(), sheets.tables.boards()));
     sheets.gables();
     sheets.rafters();
+    sheets.tables(
+        "Rafter and stud tables",
+        FrameReminders.rafters(),
+        List.of(sheets.tables.rafters(), sheets.tables.gableStuds()));
     return List.copyOf(sheets.sheets);
   }
 
@@ -54,7 +58,6 @@ final class StickSheets {
           "Gable studs",
           FrameReminders.rafters(),
           scale -> GableFigure.all(plan, walls, names, scale));
-      tables("Gable studs", FrameReminders.rafters(), List.of(tables.gableStuds()));
     }
   }
 
@@ -64,7 +67,6 @@ final class StickSheets {
           "Rafters",
           FrameReminders.rafters(),
           scale -> RafterFigure.all(framing.rafters(), plan.unit(), scale));
-      tables("Rafter table", FrameReminders.rafters(), List.of(tables.rafters()));
     }
   }
 
