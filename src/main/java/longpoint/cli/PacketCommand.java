@@ -3,16 +3,21 @@ package longpoint.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import longpoint.packet.FiguresText;
+import longpoint.packet.Output;
 import longpoint.packet.Packet;
+import longpoint.packet.Request;
 import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
 import longpoint.planfile.FileTrouble;
 import longpoint.sheets.Paper;
+import longpoint.units.LengthUnit;
 import longpoint.wording.Language;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,6 +48,37 @@ final class PacketCommand implements Callable<Integer> {
           "Paper of the sheets: ${COMPLETION-CANDIDATES}. Left out, the plan's unit decides.")
   private Paper paper;
 
+  @Option(
+      names = "--only",
+      split = ",",
+      paramLabel = "KIND",
+      description = "Kinds of file to write: ${COMPLETION-CANDIDATES}. Left out, all.")
+  private Set<Output> only = Set.of();
+
+  @Option(names = "--zip", description = "Also packs all files into one archive.")
+  private boolean zip;
+
+  @Option(
+      names = "--mail",
+      description =
+          "Also writes a mail ready to be addressed. It takes along the kinds chosen with --only;"
+              + " left out, the PDF, the page for phones, the lists, the DXF files and the plan.")
+  private boolean mail;
+
+  private Request request(LengthUnit unit) {
+    Request all = Request.everything(unit);
+    Set<Request.Bundle> bundles = EnumSet.noneOf(Request.Bundle.class);
+    if (zip) {
+      bundles.add(Request.Bundle.ZIP);
+    }
+    if (mail) {
+      bundles.add(Request.Bundle.MAIL);
+    }
+    return all.withPaper(paper == null ? all.paper() : paper)
+        .withOutputs(only.isEmpty() ? all.outputs() : only)
+        .withBundles(bundles);
+  }
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
@@ -53,9 +89,8 @@ final class PacketCommand implements Callable<Integer> {
     }
     Design design = Pipeline.solve(plan.get());
     try {
-      Paper sheet = paper == null ? Packet.paperFor(plan.get().unit()) : paper;
       String name = Packet.baseName(file.getFileName().toString());
-      List<Path> files = Packet.write(design, sheet, folder, name);
+      List<Path> files = Packet.write(design, request(plan.get().unit()), folder, name);
       out.print(FiguresText.of(design));
       out.print("\nFiles\n");
       files.forEach(f -> out.print("  " + f + "\n"));

@@ -14,6 +14,7 @@ import longpoint.drawing.Mark;
 import longpoint.drawing.MarkVisitor;
 import longpoint.drawing.Placed;
 import longpoint.geometry.Point;
+import longpoint.geometry.Point3;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
 import longpoint.units.LengthText;
@@ -28,6 +29,9 @@ final class DxfEntities implements MarkVisitor {
 
   /** How far off level or plumb a line may be, degrees, and still be dimensioned as that. */
   private static final double SQUARE = 1e-7;
+
+  /** A 3D face has four; a triangle names its last one twice (published DXF reference). */
+  private static final int FACE_CORNERS = 4;
 
   private final DxfHandles handles;
   private final DxfScale scale;
@@ -70,6 +74,27 @@ final class DxfEntities implements MarkVisitor {
       polyline(points, path.closed(), path.layer());
     }
     end(path.subject());
+  }
+
+  /** A body as 3D faces and lines in space; edges that are only cuts do not show. */
+  void body(Solid.Body body) {
+    for (Solid.Face face : body.faces()) {
+      for (FlatFace.Triangle triangle : FlatFace.of(face).triangles()) {
+        begin("3DFACE", body.layer(), "AcDbFace");
+        List<Point3> corners = triangle.corners();
+        for (int i = 0; i < FACE_CORNERS; i++) {
+          entities.place(10 + i, corners.get(Math.min(i, corners.size() - 1)));
+        }
+        // The fourth side runs from the last corner to itself, the third is the one after it.
+        int third = (triangle.cuts() & 4) << 1;
+        entities.tag(70, triangle.cuts() & 3 | third);
+        end(body.name());
+      }
+    }
+    for (Solid.Line line : body.lines()) {
+      begin("LINE", body.layer(), "AcDbLine").place(10, line.from()).place(11, line.to());
+      end(body.name());
+    }
   }
 
   @Override

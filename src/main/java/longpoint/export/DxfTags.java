@@ -2,6 +2,7 @@ package longpoint.export;
 
 import java.util.Locale;
 import longpoint.geometry.Point;
+import longpoint.geometry.Point3;
 
 /** A run of DXF tags: a group code on one line, its value on the next. */
 final class DxfTags {
@@ -36,6 +37,11 @@ final class DxfTags {
   /** x and y only. */
   DxfTags flat(int code, Point p) {
     return number(code, p.x()).number(code + 10, p.y());
+  }
+
+  /** A place in space. */
+  DxfTags place(int code, Point3 p) {
+    return vector(code, p.x(), p.y(), p.z());
   }
 
   /** A direction or corner in space. */

@@ -3,9 +3,11 @@ package longpoint.export;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.function.Consumer;
 import longpoint.drawing.Drawing;
 import longpoint.drawing.Strokes;
 import longpoint.geometry.Bounds;
+import longpoint.geometry.Point3;
 import longpoint.units.LengthUnit;
 
 /**
@@ -19,6 +21,9 @@ import longpoint.units.LengthUnit;
  * chapter of the ezdxf documentation: every table, handle and owner a strict reader asks for.
  */
 public final class DxfWriter {
+  /** A solid has no lettering; lines that are dashed would be so for a print of 1:50. */
+  private static final double SOLID_SCALE = 50;
+
   private DxfWriter() {}
 
   /**
@@ -31,10 +36,37 @@ public final class DxfWriter {
   public static void write(Drawing drawing, LengthUnit unit, double scale, OutputStream out)
       throws IOException {
     DxfScale sizes = new DxfScale(unit, scale);
-    Bounds extent = extent(drawing, sizes);
+    write(sizes, extent(drawing, sizes), drawing::accept, out);
+  }
+
+  /**
+   * Writes a solid as 3D faces and lines in space, in its own unit, z up; every entity carries the
+   * name of its body. The stream is flushed, not closed.
+   *
+   * @throws IOException if the stream cannot be written
+   */
+  public static void write(Solid solid, OutputStream out) throws IOException {
+    Bounds box = Bounds.EMPTY;
+    for (Solid.Body body : solid.bodies()) {
+      for (Solid.Face face : body.faces()) {
+        for (Point3 p : face.rings().get(0)) {
+          box = box.with(p.plan());
+        }
+      }
+    }
+    write(
+        new DxfScale(solid.unit(), SOLID_SCALE),
+        box.isEmpty() ? new Bounds(0, 0, 1, 1) : box,
+        entities -> solid.bodies().forEach(entities::body),
+        out);
+  }
+
+  private static void write(
+      DxfScale sizes, Bounds extent, Consumer<DxfEntities> content, OutputStream out)
+      throws IOException {
     DxfHandles handles = new DxfHandles();
     DxfEntities entities = new DxfEntities(handles, sizes);
-    drawing.accept(entities);
+    content.accept(entities);
     DxfTags tables =
         new DxfTables(handles, sizes).write(extent, entities.layers(), entities.pictures());
     DxfTags file =

@@ -1,12 +1,9 @@
 package longpoint.export;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -26,12 +23,12 @@ final class HtmlTables {
   /** Bytes of a digest kept: 64 bits tell the rows of any job apart. */
   private static final int KEY_BYTES = 8;
 
-  private final Writer out;
+  private final Lines lines;
   private final String title;
   private final Set<String> used = new HashSet<>();
 
   HtmlTables(Writer out, String title) {
-    this.out = out;
+    this.lines = new Lines(out);
     this.title = title;
   }
 
@@ -51,7 +48,7 @@ final class HtmlTables {
   private void table(Table table) {
     line("<details>");
     line(
-        "<summary>%s <span class=\"count\">%d</span></summary>",
+        "<summary>%s <span class=\"count\">%s</span></summary>",
         XmlText.escaped(table.title()), table.rows().size());
     line("<div class=\"scroll\" tabindex=\"0\">");
     line("<table>");
@@ -111,16 +108,11 @@ final class HtmlTables {
     return key;
   }
 
-  private void line(String format, Object... values) {
-    text(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
+  private void line(String pattern, Object... values) {
+    lines.line(pattern, values);
   }
 
   private void text(String line) {
-    try {
-      out.write(line);
-      out.write('\n');
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    lines.text(line);
   }
 }

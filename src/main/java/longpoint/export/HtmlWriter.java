@@ -10,7 +10,6 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
-import java.util.Locale;
 import longpoint.drawing.Page;
 
 /**
@@ -28,9 +27,11 @@ public final class HtmlWriter {
   private static final String SCRIPT = "phone-page.js";
 
   private final Writer out;
+  private final Lines lines;
 
   private HtmlWriter(Writer out) {
     this.out = out;
+    this.lines = new Lines(out);
   }
 
   /**
@@ -83,7 +84,7 @@ public final class HtmlWriter {
     for (int i = 0; i < page.sheets().size(); i++) {
       Page sheet = page.sheets().get(i);
       String name = sheet.number().isEmpty() ? sheet.title() : sheet.number();
-      line("<a href=\"#sheet-%d\">%s</a>", i + 1, XmlText.escaped(name));
+      line("<a href=\"#sheet-%s\">%s</a>", i + 1, XmlText.escaped(name));
     }
     line("<a href=\"#figures\">Figures</a>");
     line("</nav>");
@@ -161,12 +162,7 @@ public final class HtmlWriter {
     return "sha256-" + Base64.getEncoder().encodeToString(Digest.of(text));
   }
 
-  private void line(String format, Object... values) {
-    try {
-      out.write(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
-      out.write('\n');
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private void line(String pattern, Object... values) {
+    lines.line(pattern, values);
   }
 }

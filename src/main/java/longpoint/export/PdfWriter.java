@@ -15,6 +15,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDPageLabelRange;
+import org.apache.pdfbox.pdmodel.common.PDPageLabels;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
@@ -28,8 +30,8 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
  *
  * <p>Lines, lettering and tints are drawn as such, in the widths, dashes and colours of the SVG
  * files. Lettering can be searched and copied; the letters used are in the file. Every sheet has a
- * bookmark. No script, link, form or outside file; no clock, so the same sheets give the same
- * bytes.
+ * bookmark and its number for a page label. No script, link, form or outside file; no clock, so the
+ * same sheets give the same bytes.
  */
 public final class PdfWriter {
   private PdfWriter() {}
@@ -49,6 +51,7 @@ public final class PdfWriter {
     try (PDDocument document = new PDDocument()) {
       about(document, title);
       bookmarks(document, pages, sheets(document, pages));
+      labels(document, pages);
       document.setDocumentId(fingerprint(document));
       document.save(bytes);
     } catch (UncheckedIOException e) {
@@ -97,6 +100,18 @@ public final class PdfWriter {
       item.setDestination(whole);
       outline.addLast(item);
     }
+  }
+
+  /** Viewers name the pages by their sheet numbers. */
+  private static void labels(PDDocument document, List<Page> pages) throws IOException {
+    PDPageLabels labels = new PDPageLabels(document);
+    for (int i = 0; i < pages.size(); i++) {
+      String number = pages.get(i).number();
+      PDPageLabelRange label = new PDPageLabelRange();
+      label.setPrefix(XmlText.allowed(number.isEmpty() ? String.valueOf(i + 1) : number));
+      labels.setLabelItem(i, label);
+    }
+    document.getDocumentCatalog().setPageLabels(labels);
   }
 
   /** The file's id from what is drawn, where the library would take the clock. */

@@ -1,11 +1,8 @@
 package longpoint.export;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import longpoint.drawing.DimensionLayout;
@@ -26,7 +23,7 @@ final class SvgMarks implements MarkVisitor {
   /** A millionth of a millimetre: far below any machine, so that readers get the figures back. */
   private static final int DECIMALS = 6;
 
-  private final Writer out;
+  private final Lines out;
   private final Bounds paper;
   private final double penScale;
   private final String idStart;
@@ -39,7 +36,7 @@ final class SvgMarks implements MarkVisitor {
    * @param idStart what every id begins with, may be empty
    */
   SvgMarks(Writer out, Bounds paper, double penScale, String idStart) {
-    this.out = out;
+    this.out = new Lines(out);
     this.paper = paper;
     this.penScale = penScale;
     this.idStart = idStart;
@@ -52,9 +49,19 @@ final class SvgMarks implements MarkVisitor {
    */
   void open(String title, String metadata) {
     line("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
-    String size = "width=\"%smm\" height=\"%smm\"";
-    begin(String.format(Locale.ROOT, size, number(paper.width()), number(paper.height())));
-    line("<title>%s</title>", XmlText.escaped(title));
+    String titleId = unique("title");
+    String descId = unique("desc");
+    begin(
+        Lines.filled(
+            "width=\"%smm\" height=\"%smm\" role=\"img\" aria-labelledby=\"%s %s\"",
+            number(paper.width()), number(paper.height()), titleId, descId));
+    line("<title id=\"%s\">%s</title>", titleId, XmlText.escaped(title));
+    line(
+        "<desc id=\"%s\">Drawing %s mm wide and %s mm high; its lettering is text.%s</desc>",
+        descId,
+        number(paper.width()),
+        number(paper.height()),
+        metadata.isEmpty() ? "" : " Longpoint opens the plan it carries.");
     if (!metadata.isEmpty()) {
       line("<metadata>%s</metadata>", metadata);
     }
@@ -117,7 +124,7 @@ final class SvgMarks implements MarkVisitor {
     int large = Math.abs(arc.sweepDegrees()) > 180 ? 1 : 0;
     int clockwise = arc.sweepDegrees() < 0 ? 1 : 0;
     line(
-        "<path%s d=\"M%s %sA%s %s 0 %d %d %s %s\"/>",
+        "<path%s d=\"M%s %sA%s %s 0 %s %s %s %s\"/>",
         id, x(from), y(from), radius, radius, large, clockwise, x(to), y(to));
   }
 
@@ -170,12 +177,8 @@ final class SvgMarks implements MarkVisitor {
     String turn =
         text.degrees() == 0
             ? ""
-            : String.format(
-                Locale.ROOT,
-                " transform=\"rotate(%s %s %s)\"",
-                number(-text.degrees()),
-                x(at),
-                y(at));
+            : Lines.filled(
+                " transform=\"rotate(%s %s %s)\"", number(-text.degrees()), x(at), y(at));
     line(
         "<text%s x=\"%s\" y=\"%s\"%s font-size=\"%s\" text-anchor=\"%s\" fill=\"%s\""
             + " stroke=\"none\" xml:space=\"preserve\"%s>%s</text>",
@@ -254,15 +257,10 @@ final class SvgMarks implements MarkVisitor {
   }
 
   private static String colour(Ink ink) {
-    return String.format(Locale.ROOT, "#%06x", ink.rgb());
+    return "#" + Integer.toHexString(0x1000000 | ink.rgb()).substring(1);
   }
 
-  private void line(String format, Object... values) {
-    try {
-      out.write(values.length == 0 ? format : String.format(Locale.ROOT, format, values));
-      out.write('\n');
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  private void line(String pattern, Object... values) {
+    out.line(pattern, values);
   }
 }

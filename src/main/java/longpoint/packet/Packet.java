@@ -2,100 +2,151 @@ package longpoint.packet;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import longpoint.drawing.Page;
-import longpoint.export.CsvWriter;
-import longpoint.export.DxfWriter;
-import longpoint.export.HtmlWriter;
-import longpoint.export.PdfWriter;
-import longpoint.export.PhonePage;
-import longpoint.export.SvgWriter;
+import longpoint.export.MailDraft;
+import longpoint.export.ZipWriter;
 import longpoint.pipeline.Design;
 import longpoint.plan.Plan;
-import longpoint.planfile.PlanFile;
-import longpoint.planfile.SheetPlan;
-import longpoint.sheets.ModelDrawing;
 import longpoint.sheets.Paper;
-import longpoint.sheets.PaperScale;
 import longpoint.sheets.SheetSet;
 import longpoint.sheets.Solved;
 import longpoint.units.LengthUnit;
 
 /**
- * Writes every output of a design to a folder: the sheets as SVG and together as PDF, a page for
- * phones, the plan in real size as DXF, the figures as text, CSV and JSON, and the plan itself.
- * Files of the same names are written over, others in the folder are left alone. The same design
- * gives the same bytes.
+ * Writes what is handed over of a design to a folder: the sheets as SVG and together as PDF, a page
+ * for phones, plan and frame in real size as DXF, the house in space, every list and figure for
+ * people and for programs, and the plan itself; on request all of it as one archive, and a mail
+ * ready to be addressed. Files of the same names are written over, others in the folder are left
+ * alone. The same design gives the same bytes.
  */
 public final class Packet {
-  private final Path folder;
-  private final String name;
-  private final List<Path> files = new ArrayList<>();
+  /** More threads than this only wait for the disk. */
+  private static final int MOST_THREADS = 4;
 
-  private final Consumer<Path> told;
-
-  private Packet(Path folder, String name, Consumer<Path> told) {
-    this.folder = folder;
-    this.name = name;
-    this.told = told;
-  }
+  private Packet() {}
 
   /** Paper for people who draw in a unit: what most of their printers hold. */
   public static Paper paperFor(LengthUnit unit) {
-    return unit == LengthUnit.INCH ? Paper.TABLOID : Paper.A3;
+    return switch (unit) {
+      case INCH -> Paper.TABLOID;
+      case MILLIMETRE -> Paper.A3;
+    };
   }
 
   /**
    * Writes the files, making the folder if it is not there.
    *
    * @param name the files begin with, see {@link #baseName}
-   * @return the files in the order written
+   * @param told each file once it is written, in the order they are handed over; what it throws
+   *     ends the writing
+   * @return the files in the order they are handed over, bundles last
    * @throws IOException if the folder or a file cannot be written
    */
-  public static List<Path> write(Design design, Paper paper, Path folder, String name)
+  public static List<Path> write(
+      Design design, Request request, Path folder, String name, Consumer<Path> told)
       throws IOException {
-    return write(design, paper, folder, name, file -> {});
-  }
-
-  private static List<Path> write(
-      Design design, Paper paper, Path folder, String name, Consumer<Path> told)
-      throws IOException {
-    Packet packet = new Packet(folder, name, told);
+    List<PacketFile> files = PacketFiles.of(design, request, name);
     Files.createDirectories(folder);
-    SheetSet set = sheets(design, paper);
-    packet.sheets(design.plan(), set.pages());
-    packet.handouts(design, set.pages());
-    packet.model(design, set.roofScale());
-    packet.frame(design, set.frameScale());
-    packet.figures(design);
-    packet.plan(design.plan());
-    return List.copyOf(packet.files);
+    writeAll(files, folder, told);
+    List<PacketFile> bundles = bundles(design, request, name, files, folder);
+    writeAll(bundles, folder, told);
+    return Stream.concat(files.stream(), bundles.stream())
+        .map(f -> folder.resolve(f.name()))
+        .toList();
   }
 
-  /**
-   * As {@link #write(Design, Paper, Path, String)}, on the unit's paper and named after the plan.
-   */
+  /** As {@link #write(Design, Request, Path, String, Consumer)}, for those who do not wait. */
+  public static List<Path> write(Design design, Request request, Path folder, String name)
+      throws IOException {
+    return write(design, request, folder, name, file -> {});
+  }
+
+  /** As {@link #write(Design, Request, Path, String)}: everything, named after the plan. */
   public static List<Path> write(Design design, Path folder) throws IOException {
     return write(design, folder, file -> {});
   }
 
-  /**
-   * As {@link #write(Design, Path)}, for those who wait for it.
-   *
-   * @param told each file once it is written; what it throws ends the writing
-   */
+  /** As {@link #write(Design, Path)}, for those who wait for it. */
   public static List<Path> write(Design design, Path folder, Consumer<Path> told)
       throws IOException {
     Plan plan = design.plan();
-    return write(design, paperFor(plan.unit()), folder, baseName(plan.title()), told);
+    Request everything = Request.everything(plan.unit());
+    return write(design, everything, folder, baseName(plan.title()), told);
+  }
+
+  private static List<PacketFile> bundles(
+      Design design, Request request, String name, List<PacketFile> files, Path folder) {
+    List<PacketFile> bundles = new ArrayList<>();
+    if (request.bundles().contains(Request.Bundle.ZIP)) {
+      List<ZipWriter.Member> members =
+          files.stream()
+              .map(f -> new ZipWriter.Member(f.name(), written(folder.resolve(f.name()))))
+              .toList();
+      bundles.add(new PacketFile(name + ".zip", Output.PLAN, out -> ZipWriter.write(members, out)));
+    }
+    if (request.bundles().contains(Request.Bundle.MAIL)) {
+      List<PacketFile> taken =
+          files.stream().filter(f -> request.mailed().contains(f.output())).toList();
+      List<MailDraft.Attachment> attachments =
+          taken.stream()
+              .map(
+                  f ->
+                      new MailDraft.Attachment(
+                          f.name(), f.output().type(), written(folder.resolve(f.name()))))
+              .toList();
+      MailDraft mail =
+          new MailDraft(MailText.subject(design), MailText.of(design, taken), attachments);
+      bundles.add(new PacketFile(name + ".eml", Output.PLAN, mail::write));
+    }
+    return bundles;
+  }
+
+  private static ZipWriter.Content written(Path file) {
+    return out -> Files.copy(file, out);
+  }
+
+  /** Files are independent of each other: they are written side by side. */
+  private static void writeAll(List<PacketFile> files, Path folder, Consumer<Path> told)
+      throws IOException {
+    int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
+    ExecutorService pool = Executors.newFixedThreadPool(threads);
+    try {
+      List<Future<Path>> writing = new ArrayList<>();
+      files.forEach(f -> writing.add(pool.submit(() -> write(f, folder))));
+      for (Future<Path> one : writing) {
+        told.accept(one.get());
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new InterruptedIOException("stopped while writing to " + folder);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof IOException io) {
+        throw io;
+      }
+      throw new IllegalStateException("a file could not be made", e.getCause());
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  private static Path write(PacketFile file, Path folder) throws IOException {
+    Path path = folder.resolve(file.name());
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(path))) {
+      file.content().writeTo(out);
+    }
+    return path;
   }
 
   /**
@@ -115,7 +166,7 @@ public final class Packet {
   }
 
   /** Every sheet, with the scales of its plans. */
-  private static SheetSet sheets(Design design, Paper paper) {
+  static SheetSet sheets(Design design, Paper paper) {
     Solved solved =
         new Solved(
             design.plan(),
@@ -127,67 +178,5 @@ public final class Packet {
             design.lumber(),
             design.problems());
     return SheetSet.of(solved, paper);
-  }
-
-  private void sheets(Plan plan, List<Page> pages) throws IOException {
-    // A picture to trace would be in every sheet again, and is not part of the work.
-    Plan drawn = plan.withMarkup(plan.markup().withBackdrop(Optional.empty()));
-    String carried = SheetPlan.element(drawn);
-    for (Page page : pages) {
-      String number = page.number().toLowerCase(Locale.ROOT);
-      write("-sheet-" + baseName(number) + ".svg", out -> SvgWriter.write(page, carried, out));
-    }
-  }
-
-  private void handouts(Design design, List<Page> pages) throws IOException {
-    PhonePage phone = PhoneFigures.of(design, pages);
-    write("-sheets.pdf", out -> PdfWriter.write(pages, phone.title(), out));
-    write(".html", out -> HtmlWriter.write(phone, out));
-    write("-figures.csv", out -> CsvWriter.write(phone.tables(), out));
-  }
-
-  private void model(Design design, PaperScale sheet) throws IOException {
-    ModelDrawing model = ModelDrawing.of(design.plan(), design.surface(), sheet);
-    LengthUnit unit = design.plan().unit();
-    double scale = model.scale().ratio();
-    write("-plan.dxf", out -> DxfWriter.write(model.drawing(), unit, scale, out));
-  }
-
-  /** A plan without a frame has no CAD file of one. */
-  private void frame(Design design, PaperScale sheet) throws IOException {
-    if (!design.framing().trusses().isEmpty() || !design.framing().rafters().isEmpty()) {
-      ModelDrawing model =
-          ModelDrawing.ofFrame(design.plan(), design.surface(), design.framing(), sheet);
-      LengthUnit unit = design.plan().unit();
-      double scale = model.scale().ratio();
-      write("-frame.dxf", out -> DxfWriter.write(model.drawing(), unit, scale, out));
-    }
-  }
-
-  private void figures(Design design) throws IOException {
-    text("-figures.txt", FiguresText.of(design));
-    text("-figures.json", FiguresJson.of(design));
-  }
-
-  private void plan(Plan plan) throws IOException {
-    write("-plan.json", out -> out.write(PlanFile.bytes(plan)));
-  }
-
-  private void text(String ending, String text) throws IOException {
-    write(ending, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
-  }
-
-  private void write(String ending, Content content) throws IOException {
-    Path file = folder.resolve(name + ending);
-    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
-      content.writeTo(out);
-    }
-    files.add(file);
-    told.accept(file);
-  }
-
-  @FunctionalInterface
-  private interface Content {
-    void writeTo(OutputStream out) throws IOException;
   }
 }

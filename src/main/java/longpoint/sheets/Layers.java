@@ -59,6 +59,9 @@ public final class Layers {
       new Layer("A-ANNO-ALRT", "What is wrong", Pen.solid(0.35), Ink.ALERT);
 
   public static final Layer DECK = new Layer("A-ROOF-DECK", "Sheathing", Pen.solid(0.18), Ink.MAIN);
+  public static final Layer OUTLINE =
+      new Layer("A-ROOF-OTLN", "Outline of a plane", Pen.solid(0.35), Ink.EDGE);
+
   public static final Layer SUPPORT = new Layer("S-TRUS-CNTR", "Supports", chain(0.18), Ink.QUIET);
   public static final Layer CHALK =
       new Layer("A-ROOF-CHLK", "Chalk lines", Pen.solid(0.35), Ink.VALLEY);

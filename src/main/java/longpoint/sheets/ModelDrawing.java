@@ -54,7 +54,7 @@ public record ModelDrawing(Drawing drawing, PaperScale scale, int leftOff) {
     return best;
   }
 
-  private static List<PaperScale> upFrom(PaperScale sheet, Plan plan) {
+  static List<PaperScale> upFrom(PaperScale sheet, Plan plan) {
     List<PaperScale> scales = new ArrayList<>(List.of(sheet));
     PaperScale.of(plan.unit()).stream()
         .filter(s -> s.ratio() < sheet.ratio())

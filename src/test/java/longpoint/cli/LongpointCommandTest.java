@@ -210,4 +210,18 @@ class LongpointCommandTest {
     assertThat(run("trace", folder.resolve("none.dxf").toString())).isEqualTo(ExitCode.UNUSABLE);
     assertThat(err.toString()).contains("There is no file", "--drawn-in knows in, ft");
   }
+
+  @Test
+  void aPacketHoldsWhatTheOptionsAsk() throws IOException {
+    String plan = SAMPLES.resolve("tolverby-cabin.json").toString();
+    String to = folder.toString();
+    assertThat(run("packet", plan, "--to", to, "--only", "pdf,xlsx", "--paper", "a4", "--zip"))
+        .isZero();
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files.map(f -> f.getFileName().toString()).sorted())
+          .containsExactly(
+              "tolverby-cabin-lists.xlsx", "tolverby-cabin-sheets.pdf", "tolverby-cabin.zip");
+    }
+    assertThat(run("packet", plan, "--to", to, "--only", "doc")).isEqualTo(ExitCode.UNUSABLE);
+  }
 }

@@ -174,6 +174,7 @@ final class DxfCheck {
   private void subclasses() {
     Map<String, List<String>> wanted =
         Map.of(
+            "3DFACE", List.of("AcDbEntity", "AcDbFace"),
             "LINE", List.of("AcDbEntity", "AcDbLine"),
             "LWPOLYLINE", List.of("AcDbEntity", "AcDbPolyline"),
             "TEXT", List.of("AcDbEntity", "AcDbText", "AcDbText"),

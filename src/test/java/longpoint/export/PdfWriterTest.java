@@ -74,6 +74,8 @@ class PdfWriterTest {
         bookmarks.add(i.getTitle() + " > " + pdf.getPages().indexOf(i.findDestinationPage(pdf)));
       }
       assertThat(bookmarks).containsExactly("R-1 Test > 0", "R-2 Long > 1");
+      assertThat(pdf.getDocumentCatalog().getPageLabels().getLabelsByPageIndices())
+          .containsExactly("R-1", "R-2");
       assertThat(pdf.getDocumentInformation().getTitle()).isEqualTo("Two sheets");
       assertThat(pdf.getDocumentInformation().getCreationDate()).isNull();
       assertThat(pdf.getDocumentCatalog().getViewerPreferences().getPrintScaling())

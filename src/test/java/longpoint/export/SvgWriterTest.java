@@ -46,6 +46,16 @@ class SvgWriterTest {
     assertThat(svg.getAttribute("viewBox")).isEqualTo("0 0 210 297");
   }
 
+  /** SVG Accessibility API Mappings (W3C): a picture named by its title, told by its desc. */
+  @Test
+  void thoseWhoCannotSeeItAreToldWhatItIs() throws Exception {
+    SvgFile svg = page();
+    assertThat(svg.root().getAttribute("role")).isEqualTo("img");
+    assertThat(svg.root().getAttribute("aria-labelledby")).isEqualTo("title desc");
+    assertThat(svg.byId("title").getTextContent()).isEqualTo("R-1 Test");
+    assertThat(svg.byId("desc").getTextContent()).contains("210 mm wide");
+  }
+
   /** A mark with no mirror image: y up on the page is y down in the file, x stays. */
   @Test
   void nothingIsMirrored() throws Exception {

@@ -2,8 +2,20 @@ package longpoint.packet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TimeZone;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
@@ -30,5 +42,67 @@ class PacketTest {
       assertThat(opened.source()).isEqualTo(Opened.Source.SHEET);
       assertThat(opened.notes()).isEmpty();
     }
+  }
+
+  private static Map<String, byte[]> everything(Path to) throws Exception {
+    Design design = Pipeline.solve(PlanFile.read(SAMPLE).plan());
+    Request all =
+        Request.everything(design.plan().unit()).withBundles(EnumSet.allOf(Request.Bundle.class));
+    Map<String, byte[]> bytes = new LinkedHashMap<>();
+    for (Path file : Packet.write(design, all, to, "cabin")) {
+      bytes.put(file.getFileName().toString(), Files.readAllBytes(file));
+    }
+    return bytes;
+  }
+
+  /** No country and no clock in any file: digits, decimal points, times of archives. */
+  @Test
+  void thePacketIsTheSameInEveryCountryAndTimeZone() throws Exception {
+    Map<String, byte[]> here = everything(folder.resolve("here"));
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
+      Map<String, byte[]> there = everything(folder.resolve("there"));
+      assertThat(there.keySet()).containsExactlyElementsOf(here.keySet());
+      there.forEach(
+          (name, bytes) -> assertThat(Arrays.equals(bytes, here.get(name))).as(name).isTrue());
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  @Test
+  void theArchiveHoldsEveryFileAndTheMailThoseThatAreRead() throws Exception {
+    Map<String, byte[]> all = everything(folder);
+    List<String> inside = new ArrayList<>();
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(all.get("cabin.zip")))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        inside.add(entry.getName());
+        assertThat(Arrays.equals(zip.readAllBytes(), all.get(entry.getName())))
+            .as(entry.getName())
+            .isTrue();
+      }
+    }
+    assertThat(all.keySet()).hasSize(inside.size() + 2).containsAll(inside);
+    String mail = new String(all.get("cabin.eml"), StandardCharsets.US_ASCII);
+    assertThat(mail)
+        .contains("filename=\"cabin-sheets.pdf\"", "filename=\"cabin.html\"", "work at height")
+        .doesNotContain(".svg", "figures.json");
+  }
+
+  @Test
+  void onlyWhatIsAskedForIsWritten() throws Exception {
+    Design design = Pipeline.solve(PlanFile.read(SAMPLE).plan());
+    Request two =
+        Request.everything(design.plan().unit())
+            .withOutputs(EnumSet.of(Output.PDF, Output.OBJ))
+            .withBundles(EnumSet.of(Request.Bundle.MAIL));
+    assertThat(Packet.write(design, two, folder, "a"))
+        .extracting(f -> f.getFileName().toString())
+        .containsExactly("a-sheets.pdf", "a-house.obj", "a.eml");
+    assertThat(Files.readString(folder.resolve("a.eml"))).contains("a-house.obj");
   }
 }

@@ -1,0 +1,51 @@
+package longpoint.export;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A printed figure as a number: what a spreadsheet can reckon with.
+ *
+ * @param value exactly what is printed: {@code 4'-5 7/16"} is 53.4375
+ * @param unit {@code in}, {@code sq ft}, {@code m²}, {@code deg} or {@code %}; empty where the text
+ *     is the bare number
+ */
+record ReadFigure(double value, String unit) {
+  private static final Pattern PLAIN = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,6})?");
+
+  /** Feet, inches and a fraction, as {@code units.LengthText} prints them. */
+  private static final Pattern INCHES =
+      Pattern.compile("(-)?(?:([0-9]{1,6})'-)?(?:([0-9]{1,7}))?(?: ?([0-9]{1,3})/([0-9]{1,3}))?\"");
+
+  private static final Pattern MEASURED =
+      Pattern.compile("(-?[0-9]{1,9}(?:\\.[0-9]{1,6})?) ?(sq ft|m²|°|%)");
+
+  static Optional<ReadFigure> of(String text) {
+    String line = text.strip();
+    if (PLAIN.matcher(line).matches()) {
+      return Optional.of(new ReadFigure(Double.parseDouble(line), ""));
+    }
+    Matcher measured = MEASURED.matcher(line);
+    if (measured.matches()) {
+      String unit = measured.group(2).equals("°") ? "deg" : measured.group(2);
+      return Optional.of(new ReadFigure(Double.parseDouble(measured.group(1)), unit));
+    }
+    return inches(INCHES.matcher(line));
+  }
+
+  private static Optional<ReadFigure> inches(Matcher m) {
+    if (!m.matches() || m.group(2) == null && m.group(3) == null && m.group(4) == null) {
+      return Optional.empty();
+    }
+    double inches = 12 * number(m.group(2)) + number(m.group(3));
+    if (m.group(4) != null && number(m.group(5)) > 0) {
+      inches += number(m.group(4)) / number(m.group(5));
+    }
+    return Optional.of(new ReadFigure(m.group(1) == null ? inches : -inches, "in"));
+  }
+
+  private static double number(String digits) {
+    return digits == null ? 0 : Double.parseDouble(digits);
+  }
+}

@@ -1,0 +1,25 @@
+package longpoint.export;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a spreadsheet file tells.
+ *
+ * @param title of the job
+ * @param abouts lines under the title
+ * @param cautions what everybody who builds from it must have read; at least one
+ * @param tables each on a sheet of its own
+ */
+public record Workbook(
+    String title, List<String> abouts, List<String> cautions, List<Table> tables) {
+  public Workbook {
+    Objects.requireNonNull(title);
+    abouts = List.copyOf(abouts);
+    cautions = List.copyOf(cautions);
+    tables = List.copyOf(tables);
+    if (cautions.isEmpty()) {
+      throw new IllegalArgumentException("nothing goes to a roof without its cautions");
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package longpoint.packet;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Objects;
+import java.util.Set;
+import longpoint.sheets.Paper;
+import longpoint.units.LengthUnit;
+
+/**
+ * What a packet shall hold.
+ *
+ * @param outputs kinds of file, at least one
+ * @param bundles files made of the others, may be none
+ */
+public record Request(Paper paper, Set<Output> outputs, Set<Bundle> bundles) {
+  /** A file that holds others. */
+  public enum Bundle {
+    /** All of them, in one archive. */
+    ZIP,
+    /** A mail ready to be addressed, with the files somebody reads attached. */
+    MAIL
+  }
+
+  /** What a mail takes along when everything is written: not each sheet by itself. */
+  private static final Set<Output> MAILED =
+      EnumSet.of(Output.PDF, Output.HTML, Output.XLSX, Output.DXF, Output.PLAN);
+
+  public Request {
+    Objects.requireNonNull(paper);
+    if (outputs.isEmpty()) {
+      throw new IllegalArgumentException("a packet needs a file");
+    }
+    outputs = Collections.unmodifiableSet(EnumSet.copyOf(outputs));
+    bundles = Set.copyOf(bundles);
+  }
+
+  /** Everything, on the paper most printers of the unit hold. */
+  public static Request everything(LengthUnit unit) {
+    return new Request(Packet.paperFor(unit), EnumSet.allOf(Output.class), Set.of());
+  }
+
+  public Request withPaper(Paper paper) {
+    return new Request(paper, outputs, bundles);
+  }
+
+  public Request withOutputs(Set<Output> outputs) {
+    return new Request(paper, outputs, bundles);
+  }
+
+  public Request withBundles(Set<Bundle> bundles) {
+    return new Request(paper, outputs, bundles);
+  }
+
+  /** The kinds that go along with a mail: those chosen, or of everything those somebody reads. */
+  Set<Output> mailed() {
+    return outputs.size() == Output.values().length ? MAILED : outputs;
+  }
+}
