@@ -3,6 +3,7 @@ package longpoint.packet;
 import java.util.List;
 import longpoint.pipeline.Design;
 import longpoint.plan.Problem;
+import longpoint.wording.Language;
 
 /** What a mail with a packet says: the job, what to look at first, what is attached, cautions. */
 final class MailText {
@@ -21,7 +22,7 @@ final class MailText {
     if (!first.isEmpty()) {
       out.append("\nLook at first\n");
       for (Problem p : first) {
-        out.append("* ").append(FiguresText.told(p)).append(' ').append(p.cure());
+        out.append("* ").append(FiguresText.told(p, Language.ENGLISH)).append(' ').append(p.cure());
         out.append('\n');
       }
     }

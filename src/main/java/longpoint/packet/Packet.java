@@ -18,7 +18,6 @@ import longpoint.drawing.Page;
 import longpoint.export.MailDraft;
 import longpoint.export.ZipWriter;
 import longpoint.pipeline.Design;
-import longpoint.plan.Plan;
 import longpoint.sheets.Paper;
 import longpoint.sheets.SheetSet;
 import longpoint.sheets.Solved;
@@ -75,15 +74,13 @@ public final class Packet {
 
   /** As {@link #write(Design, Request, Path, String)}: everything, named after the plan. */
   public static List<Path> write(Design design, Path folder) throws IOException {
-    return write(design, folder, file -> {});
+    return write(design, Request.everything(design.plan().unit()), folder, file -> {});
   }
 
-  /** As {@link #write(Design, Path)}, for those who wait for it. */
-  public static List<Path> write(Design design, Path folder, Consumer<Path> told)
+  /** As {@link #write(Design, Request, Path, String, Consumer)}, named after the plan. */
+  public static List<Path> write(Design design, Request request, Path folder, Consumer<Path> told)
       throws IOException {
-    Plan plan = design.plan();
-    Request everything = Request.everything(plan.unit());
-    return write(design, everything, folder, baseName(plan.title()), told);
+    return write(design, request, folder, baseName(design.plan().title()), told);
   }
 
   private static List<PacketFile> bundles(

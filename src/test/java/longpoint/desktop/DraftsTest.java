@@ -19,7 +19,7 @@ class DraftsTest {
   @TempDir Path folder;
 
   private WindowDriver open(Path drafts) {
-    return new WindowDriver(Plan.empty(LengthUnit.INCH), (d, f, told) -> List.of(), drafts);
+    return new WindowDriver(Plan.empty(LengthUnit.INCH), (d, r, f, told) -> List.of(), drafts);
   }
 
   @Test

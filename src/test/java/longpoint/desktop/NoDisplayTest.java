@@ -16,7 +16,7 @@ class NoDisplayTest {
 
     public static void main(String[] args) {
       try {
-        DesktopApp.open(Optional.empty(), (design, folder, written) -> List.of());
+        DesktopApp.open(Optional.empty(), (design, request, folder, written) -> List.of());
         System.out.println("opened");
       } catch (NoDisplayException e) {
         System.out.println(e.getMessage());

@@ -92,7 +92,7 @@ class OutgoingTest {
     try (WindowDriver window =
         new WindowDriver(
             cabin(),
-            (design, place, written) -> {
+            (design, request, place, written) -> {
               Path file = place.resolve("roof.pdf");
               Files.writeString(file, "half");
               begun.countDown();

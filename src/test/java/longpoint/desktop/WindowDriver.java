@@ -44,7 +44,7 @@ final class WindowDriver implements AutoCloseable {
   private long clock = System.currentTimeMillis();
 
   WindowDriver(Plan plan) {
-    this(plan, (design, folder, written) -> java.util.List.of());
+    this(plan, (design, request, folder, written) -> java.util.List.of());
   }
 
   WindowDriver(Plan plan, PacketWriter packets) {
@@ -400,8 +400,9 @@ final class WindowDriver implements AutoCloseable {
     }
 
     @Override
-    public Optional<Path> packetFolder(Path suggested) {
-      return folder;
+    public Optional<longpoint.desktop.file.PacketChoice> packet(
+        longpoint.desktop.file.PacketChoice first) {
+      return folder.map(f -> new longpoint.desktop.file.PacketChoice(f, first.request()));
     }
 
     @Override

@@ -56,7 +56,7 @@ class WindowTest {
     window =
         new WindowDriver(
             PlanFile.read(SAMPLE).plan(),
-            (design, to, written) -> {
+            (design, request, to, written) -> {
               if (full) {
                 throw new IOException("There is no room left at this place.");
               }

@@ -34,8 +34,12 @@ public interface Dialogs {
    */
   Optional<Path> planToSave(Path suggested);
 
-  /** The folder for a packet; empty for none. */
-  Optional<Path> packetFolder(Path suggested);
+  /**
+   * What a packet shall hold and the folder it goes to; empty for none.
+   *
+   * @param first what is offered
+   */
+  Optional<PacketChoice> packet(PacketChoice first);
 
   /**
    * Where to write one sheet; empty for nowhere.

@@ -7,12 +7,14 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import longpoint.desktop.Errand;
 import longpoint.desktop.Errands;
 import longpoint.desktop.Job;
 import longpoint.desktop.Texts;
 import longpoint.desktop.Trouble;
+import longpoint.packet.Request;
 import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
@@ -28,6 +30,9 @@ public final class PacketFlow {
   private final PacketWriter packets;
   private final Errands errands;
 
+  /** What the last packet of this window held is offered again. */
+  private Optional<Request> last = Optional.empty();
+
   public PacketFlow(Job job, Dialogs dialogs, PacketWriter packets, Errands errands) {
     this.job = job;
     this.dialogs = dialogs;
@@ -36,30 +41,35 @@ public final class PacketFlow {
   }
 
   /**
-   * Asks for a folder and writes the packet there.
+   * Asks what shall be written and where, and writes it.
    *
    * @param planFile where the plan is kept, or would be
    */
   public void packet(Path planFile) {
     Path beside = planFile.toAbsolutePath();
     String name = beside.getFileName().toString().replaceAll("\\.json$", "");
+    Request offered = last.orElseGet(() -> Request.everything(job.document().plan().unit()));
     dialogs
-        .packetFolder(beside.resolveSibling(name + "-" + Texts.of("file.packet")))
+        .packet(
+            new PacketChoice(beside.resolveSibling(name + "-" + Texts.of("file.packet")), offered))
         .ifPresent(this::write);
   }
 
-  private void write(Path folder) {
+  private void write(PacketChoice choice) {
+    last = Optional.of(choice.request());
+    Path folder = choice.folder();
     Plan plan = job.document().plan();
     errands.run(
         Texts.of("state.packet"),
-        watch -> write(plan, folder, watch),
+        watch -> write(plan, choice, watch),
         files ->
             dialogs.tell(
                 Texts.of("tell.packet"), Texts.of("tell.packet.words", files.size(), folder)),
         broken -> dialogs.tell(Texts.of("tell.noPacket"), Trouble.words(broken)));
   }
 
-  private List<Path> write(Plan plan, Path folder, Errand.Watch watch) throws IOException {
+  private List<Path> write(Plan plan, PacketChoice choice, Errand.Watch watch) throws IOException {
+    Path folder = choice.folder();
     Files.createDirectories(folder);
     Path apart = Files.createTempDirectory(folder, ".unfinished-");
     try {
@@ -68,6 +78,7 @@ public final class PacketFlow {
       List<Path> made =
           packets.write(
               design,
+              choice.request(),
               apart,
               file -> watch.step(Texts.of("state.written", file.getFileName().toString())));
       List<Path> moved = new ArrayList<>();

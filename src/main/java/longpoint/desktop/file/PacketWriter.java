@@ -4,9 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import longpoint.packet.Request;
 import longpoint.pipeline.Design;
 
-/** Writes every drawing and list of a design to a folder. */
+/** Writes drawings and lists of a design to a folder. */
 @FunctionalInterface
 public interface PacketWriter {
   /**
@@ -16,5 +17,6 @@ public interface PacketWriter {
    * @return what was written, in order
    * @throws IOException with words for the user
    */
-  List<Path> write(Design design, Path folder, Consumer<Path> written) throws IOException;
+  List<Path> write(Design design, Request request, Path folder, Consumer<Path> written)
+      throws IOException;
 }

@@ -72,14 +72,16 @@ public final class SwingDialogs implements Dialogs {
   }
 
   @Override
-  public Optional<Path> packetFolder(Path suggested) {
-    JFileChooser chooser = new JFileChooser(existing(suggested));
+  public Optional<PacketChoice> packet(PacketChoice first) {
+    JFileChooser chooser = new JFileChooser(existing(first.folder()));
+    PacketForm form = new PacketForm(first.request());
+    chooser.setAccessory(form);
     chooser.setName("chooser");
     chooser.setDialogTitle(Texts.of("task.file.packet"));
     chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
-    chooser.setSelectedFile(suggested.toFile());
+    chooser.setSelectedFile(first.folder().toFile());
     return chooser.showDialog(over, Texts.of("ask.packet.here")) == JFileChooser.APPROVE_OPTION
-        ? Optional.of(chooser.getSelectedFile().toPath())
+        ? Optional.of(new PacketChoice(chooser.getSelectedFile().toPath(), form.request()))
         : Optional.empty();
   }
 
