@@ -16,6 +16,9 @@ import org.locationtech.jts.geom.Location;
  * parts go by their numbers in the ground and in the list of roofs.
  */
 final class Presence {
+  /** As many grains as {@link Assembly} allows a level line. */
+  private static final double LEVEL = 64;
+
   private final Ground ground;
   private final List<PartRoof> roofs;
   private final Grain grain;
@@ -144,6 +147,11 @@ final class Presence {
         .mapToDouble(c -> pieces[part][cell].plane().heightAt(Jts.point(c)))
         .max()
         .orElseThrow();
+  }
+
+  /** Heights no further apart than this are level. */
+  double levelWithin() {
+    return LEVEL * grain.place();
   }
 
   /** The highest point of a part's roof on its own ground. */

@@ -54,7 +54,9 @@ record RunOn(int part, Set<Integer> over, List<Ground.Border> out, double height
       }
     }
     double met = lower.stream().mapToDouble(presence::summit).max().orElse(height);
-    return new RunOn(part, over, out, height, met);
+    // A ridge as high as the one it meets does not pass over it, whatever the last digit says.
+    boolean even = Math.abs(height - met) <= presence.levelWithin();
+    return new RunOn(part, over, out, even ? met : height, met);
   }
 
   private static boolean runsOut(Presence presence, int part, int to) {

@@ -257,6 +257,23 @@ class JoiningTest {
         .anySatisfy(v -> assertThat(v.rise()).isCloseTo(0, within(1e-9)));
   }
 
+  /**
+   * A hipped wing of the main's own width on its hipped end: both ridges are 112 over the heel, so
+   * neither passes over the other, turned or not.
+   */
+  @Test
+  void aRidgeAsHighAsTheOneItMeetsDoesNotPassOverIt() {
+    Part main = Plans.hip("main", 97, 8, Ring.of(0, 0, 480, 0, 480, 336, 0, 336));
+    Part wing =
+        part("w", 97, Ring.of(480, 0, 800, 0, 800, 336, 480, 336), eave(8), GABLE, eave(8), OPEN);
+    for (int turn = 0; turn < 360; turn += 7) {
+      RoofSurface roof = Roof.solve(RandomPlans.turned(plan(main, wing), turn));
+      assertThat(roof.problems())
+          .describedAs("turned " + turn)
+          .noneMatch(p -> p.level() == Problem.Level.ERROR);
+    }
+  }
+
   @Test
   void nothingButGablesIsRefused() {
     Part part = part("g", 97, Ring.of(0, 0, 9, 0, 9, 9, 0, 9), GABLE, GABLE, GABLE, GABLE);
