@@ -13,17 +13,8 @@ final class HoleFiller {
   private final TileClock clock;
   private final IntList changed;
   private double now;
-  private int stamp;
 
-  /** Border edges: from, to, and the tile edge beyond or {@link Tiles#WALL}. */
-  private final IntList from = new IntList();
-
-  private final IntList to = new IntList();
-  private final IntList beyond = new IntList();
-  private final IntList next = new IntList();
-  private int[] headAt = new int[0];
-  private int[] head = new int[0];
-
+  private final HoleBorder border;
   private int[] ring = new int[16];
   private int[] ref = new int[16];
   private double[] roundness = new double[16];
@@ -33,6 +24,7 @@ final class HoleFiller {
     this.tiles = tiles;
     this.clock = clock;
     this.changed = changed;
+    this.border = new HoleBorder(front, tiles);
   }
 
   /** Border of the holes that could not be tiled: tile edges beyond, or ~corner for stretches. */
@@ -57,77 +49,12 @@ final class HoleFiller {
     left.clear();
     growing.clear();
     closed = true;
-    border(open, walls);
-    for (int i = 0; i < from.size && closed; i++) {
-      if (to.at[i] >= 0) {
+    border.gather(open, walls, now);
+    for (int i = 0; i < border.size() && closed; i++) {
+      if (border.has(i)) {
         walk(i);
       }
     }
-  }
-
-  private void border(IntList open, IntList walls) {
-    stamp++;
-    from.clear();
-    to.clear();
-    beyond.clear();
-    next.clear();
-    for (int i = 0; i < walls.size; i++) {
-      int u = walls.at[i];
-      add(u, front.next[u], Tiles.WALL);
-    }
-    for (int i = 0; i < open.size; i++) {
-      int e = open.at[i];
-      if (!tiles.alive[e / 3] || tiles.across[e] != Tiles.OPEN) {
-        continue;
-      }
-      int a = tiles.from(e);
-      int b = tiles.to(e);
-      // An open edge on a bare stretch, or back to back with another, needs no tile.
-      int twin = find(a, b, true);
-      if (twin >= 0) {
-        tiles.wall(e);
-        drop(twin);
-        continue;
-      }
-      twin = find(a, b, false);
-      if (twin >= 0) {
-        tiles.glue(e, beyond.at[twin]);
-        drop(twin);
-        continue;
-      }
-      add(b, a, e);
-    }
-  }
-
-  private void add(int a, int b, int across) {
-    if (a >= head.length) {
-      head = Arrays.copyOf(head, 2 * a + 64);
-      headAt = Arrays.copyOf(headAt, head.length);
-    }
-    next.add(headAt[a] == stamp ? head[a] : -1);
-    headAt[a] = stamp;
-    head[a] = from.size;
-    from.add(a);
-    to.add(b);
-    beyond.add(across);
-  }
-
-  /** A live border edge from a to b, of the wall kind or of the tile kind. */
-  private int find(int a, int b, boolean wall) {
-    for (int i = first(a); i >= 0; i = next.at[i]) {
-      if (to.at[i] == b && (beyond.at[i] == Tiles.WALL) == wall) {
-        return i;
-      }
-    }
-    return -1;
-  }
-
-  private int first(int a) {
-    return a < head.length && headAt[a] == stamp ? head[a] : -1;
-  }
-
-  private void drop(int i) {
-    to.at[i] = -1;
   }
 
   private void walk(int start) {
@@ -139,16 +66,15 @@ final class HoleFiller {
         ref = Arrays.copyOf(ref, 2 * size);
         roundness = Arrays.copyOf(roundness, 2 * size);
       }
-      ring[size] = from.at[i];
-      ref[size++] = beyond.at[i];
-      int a = from.at[i];
-      int b = to.at[i];
+      ring[size] = border.from(i);
+      ref[size++] = border.beyond(i);
+      int after = border.following(i);
       if (i != start) {
-        drop(i);
+        border.drop(i);
       }
-      i = following(a, b);
+      i = after;
     } while (i >= 0 && i != start);
-    drop(start);
+    border.drop(start);
     if (i < 0) {
       closed = false;
     } else if (!ears(size)) {
@@ -156,38 +82,6 @@ final class HoleFiller {
         left.add(ref[k] == Tiles.WALL ? ~ring[k] : ref[k]);
       }
     }
-  }
-
-  /** Of the border edges that leave b, the first clockwise from the way back to a. */
-  private int following(int a, int b) {
-    int best = -1;
-    double least = Double.POSITIVE_INFINITY;
-    int only = -1;
-    int count = 0;
-    for (int i = first(b); i >= 0; i = next.at[i]) {
-      if (to.at[i] >= 0) {
-        only = i;
-        count++;
-      }
-    }
-    if (count <= 1) {
-      return only;
-    }
-    double bx = front.x(b, now);
-    double by = front.y(b, now);
-    double back = Front.turn(front.x(a, now) - bx, front.y(a, now) - by);
-    for (int i = first(b); i >= 0; i = next.at[i]) {
-      if (to.at[i] < 0) {
-        continue;
-      }
-      double angle = back - Front.turn(front.x(to.at[i], now) - bx, front.y(to.at[i], now) - by);
-      angle = angle <= 0 ? angle + 4 : angle;
-      if (angle < least) {
-        least = angle;
-        best = i;
-      }
-    }
-    return best;
   }
 
   /** What is left of the ring when no ear is found. */
