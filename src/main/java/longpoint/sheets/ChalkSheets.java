@@ -30,8 +30,8 @@ final class ChalkSheets {
 
   private static final double BENEATH = 6;
 
-  /** Scales tried for the sake of fewer sheets. */
-  private static final int TRIED = 3;
+  /** A plane is drawn at most this much smaller than it could be, for the sake of fewer sheets. */
+  private static final double SMALLER = 1.5;
 
   private static final List<String> REMINDERS = FrameReminders.deck();
 
@@ -120,9 +120,12 @@ final class ChalkSheets {
         PaperScale.of(plan.unit()).stream()
             .filter(s -> ground.width() <= width * s.unitsPerMm(plan.unit()))
             .filter(s -> ground.height() <= height * s.unitsPerMm(plan.unit()))
-            .limit(TRIED)
             .toList();
     double most = Math.max(ground.width() / width, ground.height() / height);
-    return fitting.isEmpty() ? List.of(PaperScale.round(plan.unit().toMillimetres(most))) : fitting;
+    if (fitting.isEmpty()) {
+      return List.of(PaperScale.round(plan.unit().toMillimetres(most)));
+    }
+    double least = fitting.get(0).ratio() * SMALLER;
+    return fitting.stream().filter(s -> s.ratio() <= least).toList();
   }
 }

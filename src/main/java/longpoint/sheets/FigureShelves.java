@@ -29,12 +29,12 @@ final class FigureShelves {
     }
   }
 
-  /** Scales below the first that are tried for the sake of fewer pages. */
-  private static final int SMALLER = 2;
+  /** Figures are drawn at most this much smaller than they could be, to spare a page. */
+  private static final double SMALLER = 1.5;
 
   /**
    * The largest standard scale at which at least four of the largest drawings fit, captions not
-   * counted; a lone one gets all. A scale or two less is taken where it spares a page. Where
+   * counted; a lone one gets all. A somewhat smaller one is taken where it spares a page. Where
    * nothing fits so, the largest at which each fits a page.
    */
   static Drawn fitted(LengthUnit unit, Bounds field, Function<Double, List<SheetFigure>> draw) {
@@ -48,11 +48,15 @@ final class FigureShelves {
       if (fits && (leavesRoom(last, field) || !fitting.isEmpty())) {
         fitting.add(last);
       }
-      if (fitting.size() > SMALLER || fitting.size() == 1 && onePage(last, field)) {
+      boolean small =
+          !fitting.isEmpty() && scale.ratio() > fitting.get(0).scale().ratio() * SMALLER;
+      if (small || fitting.size() == 1 && onePage(last, field)) {
         break;
       }
     }
+    double least = fitting.isEmpty() ? 0 : fitting.get(0).scale().ratio() * SMALLER;
     return fitting.stream()
+        .filter(d -> d.scale().ratio() <= least)
         .min(Comparator.comparingInt(d -> pages(d.figures(), field).size()))
         .orElse(whole == null ? last : whole);
   }

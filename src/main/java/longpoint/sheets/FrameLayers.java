@@ -21,7 +21,7 @@ public final class FrameLayers {
   public static final Layer TRUSS = new Layer("S-TRUS-OTLN", "Truss", Pen.solid(0.35), Ink.MAIN);
   public static final Layer GIRDER = new Layer("S-TRUS-GIRD", "Girder", Pen.solid(0.7), Ink.RIDGE);
   public static final Layer VALLEY =
-      new Layer("S-TRUS-VALY", "Valley truss", new Pen(0.35, Pen.LineType.LONG_DASHED), Ink.VALLEY);
+      new Layer("S-TRUS-VALY", "Valley truss", Pen.solid(0.35), Ink.VALLEY);
   public static final Layer HANGER = new Layer("S-HNGR-OTLN", "Hanger", Pen.solid(0.7), Ink.ALERT);
   public static final Layer RAFTER = new Layer("S-RAFT-OTLN", "Rafter", Pen.solid(0.35), Ink.MAIN);
   public static final Layer LADDER =
