@@ -27,8 +27,11 @@ final class CuttingSheets {
   private static final double HEAD = 12;
   private static final double GUTTER = 8;
 
-  /** A sheet is drawn at least this long, to be read. */
+  /** A sheet is drawn at least this long, to be read; on small paper it must do with less. */
   private static final double LEAST = 72;
+
+  private static final double LEAST_ON_SMALL = 58;
+  private static final double SMALL_FIELD = 300;
 
   /** Room for the caption over a diagram. */
   private static final double CAPTION = 5;
@@ -55,7 +58,8 @@ final class CuttingSheets {
   private void stock(Stock stock) {
     List<CutSheet> cut = stock.sheets().stream().filter(s -> !whole(s, stock)).toList();
     Bounds field = border.field(List.of());
-    int across = Math.max(1, (int) ((field.width() + GUTTER) / (LEAST + GUTTER)));
+    double least = field.width() < SMALL_FIELD ? LEAST_ON_SMALL : LEAST;
+    int across = Math.max(1, (int) ((field.width() + GUTTER) / (least + GUTTER)));
     double scale = (field.width() - (across - 1) * GUTTER) / across / stock.panel().length();
     double step = CAPTION + stock.panel().width() * scale + GUTTER;
     int down = Math.max(1, (int) ((field.height() - HEAD + GUTTER) / step));
