@@ -41,8 +41,8 @@ final class CoverSheets {
           "Each chalk sheet: the corner for square, then two of its lines by tape.",
           "The first piece of every kind: try it before the rest are cut.");
 
-  /** Share of the width for the sheet list, and its least width. */
-  private static final double LIST_SHARE = 0.32;
+  /** Shares of the width for the sheet list, the one best liked first, and its least width. */
+  private static final double[] LIST_SHARES = {0.32, 0.38, 0.46};
 
   private static final double NARROWEST_LIST = 78;
   private static final double LEGEND = 52;
@@ -66,11 +66,19 @@ final class CoverSheets {
 
   private List<Sheet> sheets(List<Sheet> sheets, int before) {
     Bounds field = border.field(List.of());
-    double wide = Math.max(NARROWEST_LIST, field.width() * LIST_SHARE);
-    Bounds right = new Bounds(field.maxX() - wide, field.minY(), field.maxX(), field.maxY());
+    Bounds right = null;
+    List<List<Mark>> pages = List.of();
+    for (double share : LIST_SHARES) {
+      double wide = Math.max(NARROWEST_LIST, field.width() * share);
+      Bounds tried = new Bounds(field.maxX() - wide, field.minY(), field.maxX(), field.maxY());
+      List<SheetTable> tables = List.of(list(sheets, before), problems(wide));
+      List<List<Mark>> laid = TableFlow.pages(tables, tried, field);
+      if (right == null || laid.size() < pages.size()) {
+        right = tried;
+        pages = laid;
+      }
+    }
     Bounds left = new Bounds(field.minX(), field.minY(), right.minX() - GAP, field.maxY());
-    List<SheetTable> tables = new ArrayList<>(List.of(list(sheets, before), problems(wide)));
-    List<List<Mark>> pages = TableFlow.pages(tables, right, field);
     List<Mark> marks = new ArrayList<>(pages.get(0));
     PaperScale scale = left(marks, left);
     List<Sheet> cover = new ArrayList<>();
