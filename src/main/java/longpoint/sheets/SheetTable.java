@@ -31,6 +31,9 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
   private static final int NOTE_LINES = 3;
   private static final double NOTE_LEAD = 1.6;
 
+  /** Between what hangs below the title and its note. */
+  private static final double NOTE_GAP = 0.8;
+
   /** A note makes no table wider than this. */
   private static final double NOTE_WIDTH = 90;
 
@@ -92,7 +95,9 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
 
   /** Title, note and heads, with the room below them. */
   private double head(double width) {
-    return titleHeight() + 2 * lettering + 3.5 + note(width).size() * Lettering.SMALL * NOTE_LEAD;
+    int lines = note(width).size();
+    double note = lines == 0 ? 0 : lines * Lettering.SMALL * NOTE_LEAD + NOTE_GAP;
+    return titleHeight() + 2 * lettering + 3.5 + note;
   }
 
   private double foot() {
@@ -154,7 +159,9 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
     double y = topLeft.y() - titleHeight();
     String name = Lettering.fitted(name(), titleHeight(), width);
     marks.add(text(new Point(topLeft.x(), y), name, titleHeight(), Anchor.START));
-    for (String line : note(width)) {
+    List<String> note = note(width);
+    y -= note.isEmpty() ? 0 : NOTE_GAP;
+    for (String line : note) {
       y -= Lettering.SMALL * NOTE_LEAD;
       Point at = new Point(topLeft.x(), y);
       marks.add(new Mark.Text(at, line, Lettering.SMALL, 0, Anchor.START, Layers.SMALL_PRINT, ""));
