@@ -28,9 +28,9 @@ results = []
 
 def check(sample, reader, files, job):
     """Runs a check over files; it gives back words for the table and raises when refused."""
-    if not files:
-        return
     try:
+        if not files:
+            raise FileNotFoundError("no such file in the packet")
         words = job(files)
         results.append((sample, reader, len(files), "ok", words or ""))
     except Exception as wrong:  # whatever a reader throws is its refusal
@@ -95,9 +95,9 @@ def svg_geometry(figures, folder):
         mm = {"in": 25.4, "mm": 1.0}[figures["unit"]]
         ids = {}
         for file in files:
-            for element in ElementTree.parse(file).iter():
-                if element.get("id") and element.get("d") and "roof-plan" not in ids:
-                    ids.setdefault(element.get("id"), element.get("d"))
+            for group in ElementTree.parse(file).iter("{http://www.w3.org/2000/svg}g"):
+                if group.get("id") == "roof-plan":
+                    ids = {e.get("id"): e.get("d") for e in group.iter() if e.get("d") and e.get("id")}
         ratio, worst, count, origin = None, 0.0, 0, None
         for line in figures["surface"]["lines"]:
             name = "".join(
@@ -288,7 +288,7 @@ def everything(plan, folder):
     sheets = of("*.svg")
     check(sample, "xmllint", sheets + of("*.html"), well_formed)
     check(sample, "rsvg-convert", sheets, raster)
-    check(sample, "SVG geometry", of("*-r-1.svg"), svg_geometry(figures, folder))
+    check(sample, "SVG geometry", sheets, svg_geometry(figures, folder))
     check(sample, "ezdxf audit", of("*.dxf"), dxf_audit)
     check(sample, "DXF geometry", of("*.dxf"), dxf_geometry(figures))
     check(sample, "ogrinfo", of("*.dxf"), ogr)

@@ -1,6 +1,5 @@
 package longpoint.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
@@ -37,7 +36,20 @@ public record Box(Point centre, Point along, double halfLength, double halfHeigh
   }
 
   public Bounds bounds() {
-    return Bounds.of(corners());
+    // Corner by corner without making them: a drawing asks for tens of thousands.
+    double lx = along.x() * halfLength;
+    double ly = along.y() * halfLength;
+    double hx = -along.y() * halfHeight;
+    double hy = along.x() * halfHeight;
+    double leftX = centre.x() - lx;
+    double leftY = centre.y() - ly;
+    double rightX = centre.x() + lx;
+    double rightY = centre.y() + ly;
+    return new Bounds(
+        Math.min(Math.min(leftX - hx, leftX + hx), Math.min(rightX - hx, rightX + hx)),
+        Math.min(Math.min(leftY - hy, leftY + hy), Math.min(rightY - hy, rightY + hy)),
+        Math.max(Math.max(leftX - hx, leftX + hx), Math.max(rightX - hx, rightX + hx)),
+        Math.max(Math.max(leftY - hy, leftY + hy), Math.max(rightY - hy, rightY + hy)));
   }
 
   public boolean contains(Point p) {
@@ -48,18 +60,16 @@ public record Box(Point centre, Point along, double halfLength, double halfHeigh
 
   /** Whether the two share ground. Rectangles that only touch do not. */
   public boolean overlaps(Box other) {
-    List<Point> axes = new ArrayList<>();
-    axes.add(along);
-    axes.add(along.left());
-    axes.add(other.along);
-    axes.add(other.along.left());
     Point apart = other.centre.minus(centre);
-    for (Point axis : axes) {
-      if (Math.abs(apart.dot(axis)) >= reach(axis) + other.reach(axis)) {
-        return false; // a line square to this axis parts them
-      }
-    }
-    return true;
+    return !parted(along, apart, other)
+        && !parted(along.left(), apart, other)
+        && !parted(other.along, apart, other)
+        && !parted(other.along.left(), apart, other);
+  }
+
+  /** Whether a line square to the axis stands between the two. */
+  private boolean parted(Point axis, Point apart, Box other) {
+    return Math.abs(apart.dot(axis)) >= reach(axis) + other.reach(axis);
   }
 
   /** Half the shadow it throws on an axis. */

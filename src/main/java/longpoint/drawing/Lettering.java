@@ -52,7 +52,14 @@ public final class Lettering {
    * @return in millimetres
    */
   public static double width(String text, double heightMm) {
-    long thousandths = text.codePoints().mapToLong(Lettering::width).sum();
+    long thousandths = 0;
+    for (int i = 0; i < text.length(); i++) {
+      // Both halves of a pair are one letter.
+      char c = text.charAt(i);
+      boolean second =
+          i > 0 && Character.isLowSurrogate(c) && Character.isHighSurrogate(text.charAt(i - 1));
+      thousandths += second ? 0 : width(c);
+    }
     return thousandths * fontSize(heightMm) / 1000;
   }
 

@@ -83,7 +83,7 @@ public final class HtmlWriter {
     line("<nav>");
     for (int i = 0; i < page.sheets().size(); i++) {
       Page sheet = page.sheets().get(i);
-      String name = sheet.number().isEmpty() ? sheet.title() : sheet.number();
+      String name = SvgWriter.title(sheet).replace(", " + page.title(), "");
       line("<a href=\"#sheet-%s\">%s</a>", i + 1, XmlText.escaped(name));
     }
     line("<a href=\"#figures\">Figures</a>");
