@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.print.attribute.PrintRequestAttributeSet;
 import javax.swing.JFileChooser;
+import javax.swing.filechooser.FileFilter;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import longpoint.desktop.Texts;
 import longpoint.desktop.file.Question.Answer;
@@ -78,7 +79,10 @@ public final class SwingDialogs implements Dialogs {
     chooser.setAccessory(form);
     chooser.setName("chooser");
     chooser.setDialogTitle(Texts.of("task.file.packet"));
-    chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+    // Where folders alone may be chosen, one that is yet to be made is not offered by its name.
+    chooser.setFileSelectionMode(JFileChooser.FILES_AND_DIRECTORIES);
+    chooser.setAcceptAllFileFilterUsed(false);
+    chooser.setFileFilter(new Folders());
     chooser.setSelectedFile(first.folder().toFile());
     return chooser.showDialog(over, Texts.of("ask.packet.here")) == JFileChooser.APPROVE_OPTION
         ? Optional.of(new PacketChoice(chooser.getSelectedFile().toPath(), form.request()))
@@ -180,5 +184,18 @@ public final class SwingDialogs implements Dialogs {
   @Override
   public void tell(String title, String words) {
     Question.ask(over, title, words, List.of(new Answer("ok", Texts.of("ask.ok"))));
+  }
+
+  /** Shows folders only. */
+  private static final class Folders extends FileFilter {
+    @Override
+    public boolean accept(File file) {
+      return file.isDirectory();
+    }
+
+    @Override
+    public String getDescription() {
+      return Texts.of("file.kind.folder");
+    }
   }
 }
