@@ -29,8 +29,16 @@ public final class XlsxWriter {
   /** Signs the name of a sheet may not hold, and its length (the format's own rule). */
   private static final Pattern UNFIT = Pattern.compile("[\\[\\]:*?/\\\\\\p{Cntrl}]");
 
+  /** Stands for a slash, as in 1/2, where a name may not hold one. */
+  private static final char FRACTION = '\u2044';
+
   private static final int LONGEST_NAME = 31;
   private static final int WIDEST = 60;
+
+  /** Letters of a line in a cell of that width, for certain; and a line's height, points. */
+  private static final int WRAPPED = 52;
+
+  private static final double LINE_HEIGHT = 15;
   private static final int NARROWEST = 8;
   private static final int NUMBER_WIDTH = 12;
   private static final String PROPERTIES = "docProps/core.xml";
@@ -89,6 +97,7 @@ public final class XlsxWriter {
       text(sheet, i, 0, lines.get(i));
       if (lines.get(i).length() > WIDEST) {
         sheet.style(i, 0).wrapText(true).set();
+        sheet.rowHeight(i, LINE_HEIGHT * (1 + lines.get(i).length() / WRAPPED));
       }
     }
     sheet.style(0, 0).bold().set();
@@ -139,9 +148,13 @@ public final class XlsxWriter {
           .map(ReadFigure::unit)
           .filter(u -> !u.isEmpty())
           .distinct()
-          .forEach(u -> columns.add(new Column(head + ", " + u, at, u, NUMBER_WIDTH)));
+          .forEach(u -> columns.add(new Column(head + ", " + u, at, u, numbers(head + ", " + u))));
     }
     return columns;
+  }
+
+  private static int numbers(String head) {
+    return Math.max(NUMBER_WIDTH, head.length() + 2);
   }
 
   private static int width(String head, List<String> cells) {
@@ -160,6 +173,12 @@ public final class XlsxWriter {
         sheet.value(row, column, plain(figure.get().value()));
       } else if (unit.isEmpty()) {
         text(sheet, row, column, text);
+        if (ReadFigure.of(text).isPresent()) {
+          sheet.style(row, column).horizontalAlignment("right").set();
+        } else {
+          // Or words run into the number before them.
+          sheet.style(row, column).horizontalAlignment("left").indent(1).set();
+        }
       }
     }
   }
@@ -176,7 +195,8 @@ public final class XlsxWriter {
 
   /** What stands before the first comma or colon, cut to length, told apart by a number. */
   private String name(String title) {
-    String plain = UNFIT.matcher(title.split("[,:]", 2)[0]).replaceAll(" ").strip();
+    String plain =
+        UNFIT.matcher(title.split("[,:]", 2)[0].replace('/', FRACTION)).replaceAll(" ").strip();
     String stem = XmlText.allowed(plain).replaceAll("^'+|'+$", "");
     String name = cut(stem.isEmpty() ? "Table" : stem, LONGEST_NAME);
     for (int n = 2; !names.add(name.toLowerCase(Locale.ROOT)); n++) {
