@@ -45,7 +45,7 @@ record Ground(
   private static final double BED_MARGIN_IN_THICKNESSES = 2;
 
   /**
-   * @param open how much of what lies beneath another roof is sheathed
+   * @param walkway of what lies beneath another roof, how far in is sheathed; empty for all of it
    * @param beds lower decks this plane lies on, by overlay
    * @param lines roof lines that touch this plane
    */
@@ -53,10 +53,10 @@ record Ground(
       RoofPlane plane,
       Unfold unfold,
       Panel panel,
-      DeckOptions open,
+      Optional<Double> walkway,
       List<Bed> beds,
       List<Line> lines) {
-    List<Region> regions = sheathed(plane, unfold, open);
+    List<Region> regions = sheathed(plane, unfold, walkway);
     for (Bed bed : beds) {
       regions = Overlay.minus(regions, beneath(bed, unfold, panel));
     }
@@ -73,17 +73,17 @@ record Ground(
     return panel.sliver() * panel.sliver();
   }
 
-  private static List<Region> sheathed(RoofPlane plane, Unfold unfold, DeckOptions options) {
+  private static List<Region> sheathed(RoofPlane plane, Unfold unfold, Optional<Double> walkway) {
     List<Region> visible = plane.visible().stream().map(unfold::flat).toList();
     List<Region> covered = plane.covered().stream().map(unfold::flat).toList();
     List<Region> whole =
         covered.isEmpty() && visible.size() == 1
             ? visible
             : Overlay.union(Stream.concat(visible.stream(), covered.stream()).toList());
-    if (options.walkway().isEmpty() || covered.isEmpty()) {
+    if (walkway.isEmpty() || covered.isEmpty()) {
       return whole;
     }
-    return Overlay.common(whole, Overlay.grown(visible, options.walkway().get()));
+    return Overlay.common(whole, Overlay.grown(visible, walkway.get()));
   }
 
   /** The ground, in this plane's (u, v), over which its deck's top would be below the bed's top. */

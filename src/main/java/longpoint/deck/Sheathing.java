@@ -30,20 +30,17 @@ import longpoint.wording.Phrase;
 public final class Sheathing {
   private final Plan plan;
   private final RoofSurface surface;
-  private final DeckOptions options;
   private final List<Problem> problems = new ArrayList<>();
 
-  private Sheathing(Plan plan, RoofSurface surface, DeckOptions options) {
+  private Sheathing(Plan plan, RoofSurface surface) {
     this.plan = plan;
     this.surface = surface;
-    this.options = options;
   }
 
   /** Sheathes a roof on its frame. */
-  public static DeckPlan lay(
-      Plan plan, RoofSurface surface, FramingSet framing, DeckOptions options) {
+  public static DeckPlan lay(Plan plan, RoofSurface surface, FramingSet framing) {
     RoofSurface built = Mouth.cutFrom(surface, framing.mouths());
-    return lay(plan, built, Carriers.of(plan, built, framing), options);
+    return lay(plan, built, Carriers.of(plan, built, framing));
   }
 
   /**
@@ -52,9 +49,8 @@ public final class Sheathing {
    * @param supports plane id to centre lines in plan; a plane without any is laid on the sheet
    *     module and noted
    */
-  public static DeckPlan lay(
-      Plan plan, RoofSurface surface, Map<String, List<Support>> supports, DeckOptions options) {
-    return new Sheathing(plan, surface, options).lay(supports);
+  public static DeckPlan lay(Plan plan, RoofSurface surface, Map<String, List<Support>> supports) {
+    return new Sheathing(plan, surface).lay(supports);
   }
 
   private DeckPlan lay(Map<String, List<Support>> supports) {
@@ -69,7 +65,7 @@ public final class Sheathing {
       List<Support> flat = flat(flush, supports, ground.unfold());
       bare.add(bare(flush, ground, flat));
       if (!part.existing()) {
-        choices.add(Choice.of(ground, flat, part.deck().start()));
+        choices.add(Choice.of(ground, flat, start(part, flush.whole())));
       }
     }
     List<Laying> chosen = LeastSheets.choose(choices);
@@ -83,6 +79,10 @@ public final class Sheathing {
       planes.set(at, laid(planes.get(at), laying, naming.name(choice.ground(), laying.pieces())));
     }
     return new DeckPlan(planes, Cutting.stock(planes, choices), problems);
+  }
+
+  private static Deck.Start start(Part part, RoofPlane plane) {
+    return part.edges().get(plane.edge()).start().orElse(part.deck().start());
   }
 
   /** Whether a plane's sheets are sheets at all, and not so small that there is no end of them. */
@@ -118,8 +118,9 @@ public final class Sheathing {
 
   private Ground ground(FlushPlanes flush) {
     RoofPlane plane = flush.whole();
-    Panel panel = Panel.of(part(plane).deck());
-    return Ground.of(plane, unfold(plane), panel, options, beds(plane), lines(flush));
+    Deck deck = part(plane).deck();
+    Optional<Double> walkway = deck.walkway().filter(w -> w >= 0);
+    return Ground.of(plane, unfold(plane), Panel.of(deck), walkway, beds(plane), lines(flush));
   }
 
   /** Lower planes that this plane's part lies over by an overlay. */

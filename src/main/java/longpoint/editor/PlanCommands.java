@@ -3,6 +3,7 @@ package longpoint.editor;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import longpoint.plan.Buying;
 import longpoint.plan.Defaults;
 import longpoint.plan.Part;
 import longpoint.plan.Particulars;
@@ -25,6 +26,11 @@ public final class PlanCommands {
   /** Changes what holds wherever a side says nothing of its own. */
   public static Command defaults(UnaryOperator<Defaults> edit) {
     return Command.of(Messages.text("do.defaults"), p -> p.withDefaults(edit.apply(p.defaults())));
+  }
+
+  /** Changes what the user decides about what is bought. */
+  public static Command buying(Buying buying) {
+    return Command.of(Messages.text("do.buying"), p -> p.withBuying(buying));
   }
 
   /**

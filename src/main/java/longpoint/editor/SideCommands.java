@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import longpoint.plan.Attached;
+import longpoint.plan.Deck;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.InLine;
@@ -71,6 +72,12 @@ public final class SideCommands {
         Messages.text("do.inline", Naming.sides(plan, sides), what),
         sides,
         e -> e.withInLine(inLine));
+  }
+
+  /** Sets where the sheets of sides' planes begin; empty lets them follow their parts. */
+  public static Command sheetStart(Plan plan, List<Ref.OfSide> sides, Optional<Deck.Start> start) {
+    return edges(
+        Messages.text("do.sheetStart", Naming.sides(plan, sides)), sides, e -> e.withStart(start));
   }
 
   /**

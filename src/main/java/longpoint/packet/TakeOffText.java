@@ -1,8 +1,8 @@
 package longpoint.packet;
 
 import java.util.Locale;
-import longpoint.field.takeoff.SpanRating;
 import longpoint.field.takeoff.TakeOff;
+import longpoint.plan.SpanRating;
 import longpoint.units.FigureText;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
@@ -25,8 +25,9 @@ final class TakeOffText {
     table.row("roofing, with waste", FigureText.area(takeOff.covering().withWaste(), unit));
     table.row("roofing, " + square(unit), number(takeOff.covering().squares()));
     table.row("roofing, bundles", String.valueOf(takeOff.covering().bundles()));
-    table.row("attic vents at 1/150", FigureText.area(takeOff.vents().oneIn150(), unit));
-    table.row("attic vents at 1/300", FigureText.area(takeOff.vents().oneIn300(), unit));
+    table.row(
+        "attic vents at " + takeOff.vents().share().key(),
+        FigureText.area(takeOff.vents().needed(), unit));
     table.row("soffit", FigureText.area(takeOff.soffit(), unit));
     if (takeOff.covering().area() > 0) {
       out.section("Take-off: which vent share holds is for the local code to say", table);

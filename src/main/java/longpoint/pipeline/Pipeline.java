@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import longpoint.deck.DeckOptions;
 import longpoint.deck.DeckPlan;
 import longpoint.deck.Sheathing;
 import longpoint.field.chalk.Chalk;
@@ -44,10 +43,10 @@ public final class Pipeline {
     List<Problem> plain = PlanCheck.check(plan);
     RoofSurface surface = Roof.solve(plan, memory);
     FramingSet framing = Framing.solve(plan, surface);
-    DeckPlan deck = Sheathing.lay(plan, surface, framing, DeckOptions.whole());
+    DeckPlan deck = Sheathing.lay(plan, surface, framing);
     List<ChalkSheet> chalk = Chalk.sheets(plan, framing, deck);
-    TakeOff takeOff = TakeOff.of(plan, surface, deck, TakeOffChoices.of(plan.unit()));
-    Lumber lumber = Lumber.of(plan, surface, framing, LumberChoices.of(plan.unit()));
+    TakeOff takeOff = TakeOff.of(plan, surface, deck, TakeOffChoices.of(plan));
+    Lumber lumber = Lumber.of(plan, surface, framing, LumberChoices.of(plan));
     return new Design(
         plan,
         surface,

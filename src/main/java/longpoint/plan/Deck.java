@@ -2,6 +2,7 @@ package longpoint.plan;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import longpoint.units.LengthUnit;
 
 /**
@@ -11,9 +12,17 @@ import longpoint.units.LengthUnit;
  * @param sheetWidth up the slope, &gt; 0
  * @param sheetLength along the eave, &gt; 0
  * @param start where the first sheet of the first course begins
+ * @param walkway how far the sheets run in beneath another part's roof that lies over this one, up
+ *     from the line where this roof comes out from under it, ≥ 0; what lies farther in is left
+ *     open. Empty to sheathe it whole
  */
 public record Deck(
-    double thickness, double sheetWidth, double sheetLength, Start start, Extras extras) {
+    double thickness,
+    double sheetWidth,
+    double sheetLength,
+    Start start,
+    Optional<Double> walkway,
+    Extras extras) {
   /** The edge sheets are laid from, seen standing on the ground facing the plane. */
   public enum Start {
     LEFT,
@@ -21,6 +30,15 @@ public record Deck(
     CENTRE,
     /** Wherever the program finds the fewest sheets. */
     LEAST;
+
+    /** The same edge of the plane's mirror image. */
+    Start mirrored() {
+      return switch (this) {
+        case LEFT -> RIGHT;
+        case RIGHT -> LEFT;
+        case CENTRE, LEAST -> this;
+      };
+    }
 
     /** As it stands in a plan file. */
     public String key() {
@@ -30,7 +48,25 @@ public record Deck(
 
   public Deck {
     Objects.requireNonNull(start);
+    Objects.requireNonNull(walkway);
     Objects.requireNonNull(extras);
+  }
+
+  /** Sheathed whole beneath whatever lies over it. */
+  public Deck(double thickness, double sheetWidth, double sheetLength, Start start, Extras extras) {
+    this(thickness, sheetWidth, sheetLength, start, Optional.empty(), extras);
+  }
+
+  public Deck withThickness(double thickness) {
+    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, extras);
+  }
+
+  public Deck withStart(Start start) {
+    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, extras);
+  }
+
+  public Deck withWalkway(Optional<Double> walkway) {
+    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, extras);
   }
 
   public static Deck of(LengthUnit unit) {

@@ -16,6 +16,7 @@ import longpoint.units.Slope;
  * @param inLine whether an eave's plane goes on where it comes into line with a parallel wall's of
  *     another slope; left empty, the one with the longer wall line does
  * @param hip how an eave at the end of a run of trusses is framed; empty for step-down trusses
+ * @param start where the sheets of an eave's plane begin; empty follows the part's deck
  */
 public record Edge(
     EdgeKind kind,
@@ -24,6 +25,7 @@ public record Edge(
     Optional<Double> heel,
     Optional<InLine> inLine,
     Optional<HipEnd> hip,
+    Optional<Deck.Start> start,
     Extras extras) {
   /** How the end of a run is framed where the roof slopes down to it. */
   public enum HipEnd {
@@ -47,7 +49,20 @@ public record Edge(
     Objects.requireNonNull(heel);
     Objects.requireNonNull(inLine);
     Objects.requireNonNull(hip);
+    Objects.requireNonNull(start);
     Objects.requireNonNull(extras);
+  }
+
+  /** A side whose sheets begin where its part's do. */
+  public Edge(
+      EdgeKind kind,
+      Optional<Slope> slope,
+      Optional<Double> overhang,
+      Optional<Double> heel,
+      Optional<InLine> inLine,
+      Optional<HipEnd> hip,
+      Extras extras) {
+    this(kind, slope, overhang, heel, inLine, hip, Optional.empty(), extras);
   }
 
   /** An edge that says no more than its figures. */
@@ -81,41 +96,46 @@ public record Edge(
   }
 
   public Edge withKind(EdgeKind kind) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
   }
 
   public Edge withSlope(Slope slope) {
-    return new Edge(kind, Optional.of(slope), overhang, heel, inLine, hip, extras);
+    return new Edge(kind, Optional.of(slope), overhang, heel, inLine, hip, start, extras);
   }
 
   public Edge withOverhang(double overhang) {
-    return new Edge(kind, slope, Optional.of(overhang), heel, inLine, hip, extras);
+    return new Edge(kind, slope, Optional.of(overhang), heel, inLine, hip, start, extras);
   }
 
   public Edge withHeel(double heel) {
-    return new Edge(kind, slope, overhang, Optional.of(heel), inLine, hip, extras);
+    return new Edge(kind, slope, overhang, Optional.of(heel), inLine, hip, start, extras);
   }
 
   public Edge withHip(HipEnd hip) {
-    return new Edge(kind, slope, overhang, heel, inLine, Optional.of(hip), extras);
+    return new Edge(kind, slope, overhang, heel, inLine, Optional.of(hip), start, extras);
   }
 
   /** Following the plan's default where empty. */
   public Edge withSlope(Optional<Slope> slope) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
   }
 
   /** Following the plan's default where empty. */
   public Edge withOverhang(Optional<Double> overhang) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
   }
 
   /** Following the plan's default where empty. */
   public Edge withHeel(Optional<Double> heel) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
   }
 
   public Edge withInLine(Optional<InLine> inLine) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
+  }
+
+  /** Following the part's deck where empty. */
+  public Edge withStart(Optional<Deck.Start> start) {
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
   }
 }

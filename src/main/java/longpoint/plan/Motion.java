@@ -79,13 +79,20 @@ public final class Motion {
       int count = ring.size();
       rings.add(on(ring));
       for (int i = 0; i < count; i++) {
-        edges.add(part.edges().get(first + (mirrors() ? Math.floorMod(count - 2 - i, count) : i)));
+        int from = mirrors() ? Math.floorMod(count - 2 - i, count) : i;
+        edges.add(on(part.edges().get(first + from)));
       }
       first += count;
     }
     Part moved = part.withShape(rings.get(0), rings.subList(1, rings.size()), edges);
     moved = moved.withFrame(on(part.frame()));
-    return mirrors() ? moved.withDeck(mirrored(part.deck())) : moved;
+    return mirrors()
+        ? moved.withDeck(part.deck().withStart(part.deck().start().mirrored()))
+        : moved;
+  }
+
+  private Edge on(Edge edge) {
+    return mirrors() ? edge.withStart(edge.start().map(Deck.Start::mirrored)) : edge;
   }
 
   /** The places that the user gave go along. */
@@ -108,16 +115,5 @@ public final class Motion {
 
   boolean mirrors() {
     return a * d - b * c < 0;
-  }
-
-  private static Deck mirrored(Deck deck) {
-    Deck.Start start =
-        switch (deck.start()) {
-          case LEFT -> Deck.Start.RIGHT;
-          case RIGHT -> Deck.Start.LEFT;
-          case CENTRE -> Deck.Start.CENTRE;
-          case LEAST -> Deck.Start.LEAST;
-        };
-    return new Deck(deck.thickness(), deck.sheetWidth(), deck.sheetLength(), start, deck.extras());
   }
 }

@@ -15,6 +15,7 @@ import longpoint.units.LengthUnit;
  * @param parts in the order they were drawn; order has no meaning for the roof
  * @param joins between parts
  * @param defaults for whatever a side leaves open
+ * @param buying what the user decides about what is bought
  * @param markup notes, dimensions and a picture beneath, which the roof has nothing to do with
  * @param particulars for the title block of its sheets
  */
@@ -24,6 +25,7 @@ public record Plan(
     List<Part> parts,
     List<Join> joins,
     Defaults defaults,
+    Buying buying,
     Markup markup,
     Particulars particulars,
     Extras extras) {
@@ -33,6 +35,7 @@ public record Plan(
     parts = List.copyOf(parts);
     joins = List.copyOf(joins);
     Objects.requireNonNull(defaults);
+    Objects.requireNonNull(buying);
     Objects.requireNonNull(markup);
     Objects.requireNonNull(particulars);
     Objects.requireNonNull(extras);
@@ -46,7 +49,16 @@ public record Plan(
       List<Join> joins,
       Defaults defaults,
       Extras extras) {
-    this(unit, title, parts, joins, defaults, Markup.NONE, Particulars.NONE, extras);
+    this(
+        unit,
+        title,
+        parts,
+        joins,
+        defaults,
+        Buying.of(unit),
+        Markup.NONE,
+        Particulars.NONE,
+        extras);
   }
 
   public static Plan empty(LengthUnit unit) {
@@ -88,37 +100,42 @@ public record Plan(
   }
 
   public Plan withUnit(LengthUnit unit) {
-    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
+    Buying usual = buying.equals(Buying.of(this.unit)) ? Buying.of(unit) : buying;
+    return new Plan(unit, title, parts, joins, defaults, usual, markup, particulars, extras);
   }
 
   public Plan withTitle(String title) {
-    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
+    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
   }
 
   /** The plan with other parts; dimensions keep to the corners they hold on to. */
   public Plan withParts(List<Part> parts) {
     Markup followed = CornerTrace.follow(markup, this, parts);
-    return new Plan(unit, title, parts, joins, defaults, followed, particulars, extras);
+    return new Plan(unit, title, parts, joins, defaults, buying, followed, particulars, extras);
   }
 
   public Plan withJoins(List<Join> joins) {
-    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
+    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
   }
 
   public Plan withDefaults(Defaults defaults) {
-    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
+    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
   }
 
   public Plan withMarkup(Markup markup) {
-    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
+    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
   }
 
   public Plan withParticulars(Particulars particulars) {
-    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
+    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
+  }
+
+  public Plan withBuying(Buying buying) {
+    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
   }
 
   public Plan withExtras(Extras extras) {
-    return new Plan(unit, title, parts, joins, defaults, markup, particulars, extras);
+    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
   }
 
   /** The plan with the part of the same id replaced, or the part added if there is none. */
@@ -148,7 +165,7 @@ public record Plan(
     Markup followed =
         markup.withCorners(
             c -> Optional.of(new PlanDimension.Corner(name.apply(c.part()), c.corner())));
-    return new Plan(unit, title, renamed, joins, defaults, followed, particulars, extras)
+    return new Plan(unit, title, renamed, joins, defaults, buying, followed, particulars, extras)
         .withJoins(
             joins.stream()
                 .map(j -> j.between(name.apply(j.upper()), name.apply(j.lower())))

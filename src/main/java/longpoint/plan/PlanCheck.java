@@ -37,6 +37,7 @@ public final class PlanCheck {
     PlanCheck check = new PlanCheck(plan);
     check.ids();
     check.defaults();
+    check.problems.addAll(BuyingCheck.check(plan));
     List<Part> sound = check.parts();
     check.problems.addAll(JoinCheck.check(plan));
     check.problems.addAll(OpenSideCheck.check(plan));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
+import longpoint.plan.Buying;
 import longpoint.plan.Deck;
 import longpoint.plan.Defaults;
 import longpoint.plan.Edge;
@@ -75,6 +76,7 @@ final class PlanReader {
     }
     Optional<JsonValue> given = f.take("defaults");
     Defaults defaults = given.isEmpty() ? Defaults.of(unit) : defaults(given.get());
+    Buying buying = new BuyingReader(notes, unit).read(f);
     Markup markup = new MarkupReader(notes).read(f);
     Particulars particulars =
         new Particulars(
@@ -83,7 +85,7 @@ final class PlanReader {
             f.text("date", ""),
             f.optionalNumber("north"));
     return new Plan(
-        unit, title, parts, joins, defaults, markup, particulars, f.rest(notes, "plan"));
+        unit, title, parts, joins, defaults, buying, markup, particulars, f.rest(notes, "plan"));
   }
 
   private static void checkFormat(Fields f) throws PlanFileException {
@@ -221,6 +223,7 @@ final class PlanReader {
             ? Optional.empty()
             : Optional.of(Fields.choice(inLine.get(), InLine.values(), InLine::key)),
         f.optionalChoice("hip", Edge.HipEnd.values(), Edge.HipEnd::key),
+        f.optionalChoice("start", Deck.Start.values(), Deck.Start::key),
         f.rest(notes, id + "/" + side));
   }
 
@@ -257,6 +260,7 @@ final class PlanReader {
         f.number("sheetWidth", usual.sheetWidth()),
         f.number("sheetLength", usual.sheetLength()),
         f.choice("start", usual.start(), Deck.Start.values(), Deck.Start::key),
+        f.optionalNumber("walkway"),
         f.rest(notes, id));
   }
 

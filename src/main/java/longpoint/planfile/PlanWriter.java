@@ -37,6 +37,7 @@ final class PlanWriter {
     known.add(field("parts", list(plan.parts().stream().map(PlanWriter::part).toList(), "  ")));
     known.add(field("joins", list(plan.joins().stream().map(PlanWriter::join).toList(), "  ")));
     known.add(field("defaults", defaults(plan.defaults())));
+    known.addAll(BuyingWriter.field(plan.buying(), plan.unit()));
     known.addAll(MarkupWriter.fields(plan.markup()));
     return block(fields(plan.extras(), known.toArray(String[]::new)), "") + "\n";
   }
@@ -97,17 +98,18 @@ final class PlanWriter {
     edge.heel().ifPresent(h -> known.add(field("heel", number(h))));
     edge.inLine().ifPresent(l -> known.add(field("inLine", JsonText.quote(l.key()))));
     edge.hip().ifPresent(h -> known.add(field("hip", JsonText.quote(h.key()))));
+    edge.start().ifPresent(s -> known.add(field("start", JsonText.quote(s.key()))));
     return line(fields(edge.extras(), known.toArray(String[]::new)));
   }
 
   private static String deck(Deck deck) {
-    return line(
-        fields(
-            deck.extras(),
-            field("thickness", number(deck.thickness())),
-            field("sheetWidth", number(deck.sheetWidth())),
-            field("sheetLength", number(deck.sheetLength())),
-            field("start", JsonText.quote(deck.start().key()))));
+    List<String> known = new ArrayList<>();
+    known.add(field("thickness", number(deck.thickness())));
+    known.add(field("sheetWidth", number(deck.sheetWidth())));
+    known.add(field("sheetLength", number(deck.sheetLength())));
+    known.add(field("start", JsonText.quote(deck.start().key())));
+    deck.walkway().ifPresent(w -> known.add(field("walkway", number(w))));
+    return line(fields(deck.extras(), known.toArray(String[]::new)));
   }
 
   private static String join(Join join) {

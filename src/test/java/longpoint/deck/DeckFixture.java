@@ -102,7 +102,7 @@ public record DeckFixture(
   }
 
   public DeckPlan lay() {
-    return Sheathing.lay(plan, surface, supports, DeckOptions.whole());
+    return Sheathing.lay(plan, surface, supports);
   }
 
   /** Stations {@code first}, {@code first + spacing} … up to {@code last}. */

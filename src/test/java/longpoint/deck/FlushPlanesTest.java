@@ -55,7 +55,7 @@ class FlushPlanesTest {
   void runOnAcrossTheirSeams() {
     Plan plan = winged();
     RoofSurface surface = Roof.solve(plan);
-    DeckPlan deck = Sheathing.lay(plan, surface, Map.of(), DeckOptions.whole());
+    DeckPlan deck = Sheathing.lay(plan, surface, Map.of());
     DeckLaws.check(deck);
     assertThat(deck.planes().stream().flatMap(p -> p.planes().stream()).sorted())
         .isEqualTo(surface.planes().stream().map(RoofPlane::id).sorted().toList());

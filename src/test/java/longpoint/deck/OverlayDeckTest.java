@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import longpoint.framing.Framing;
 import longpoint.framing.FramingSet;
@@ -71,13 +72,15 @@ class OverlayDeckTest {
         Extras.NONE);
   }
 
-  private static DeckPlan lay(DeckOptions options) {
-    return Sheathing.lay(PLAN, SURFACE, FRAMING, options);
+  private static DeckPlan lay(Optional<Double> walkway) {
+    Part main = PLAN.part("main").orElseThrow();
+    Plan plan = PLAN.withPart(main.withDeck(main.deck().withWalkway(walkway)));
+    return Sheathing.lay(plan, SURFACE, FRAMING);
   }
 
   @Test
   void keepsTheLaws() {
-    DeckPlan deck = lay(DeckOptions.whole());
+    DeckPlan deck = lay(Optional.empty());
     DeckLaws.check(deck);
     assertThat(deck.problems()).isEmpty();
     deck.planes().forEach(DeckLaws::keepsTheRulesForJoints);
@@ -125,7 +128,7 @@ class OverlayDeckTest {
   /** 48 × sin 33.690° ÷ (10/12) on the house, 48 × sin 39.806° ÷ (8/12) on the wing. */
   @Test
   void cutsBothSidesOfTheValleyByTheirOwnDifference() {
-    DeckPlan deck = lay(DeckOptions.whole());
+    DeckPlan deck = lay(Optional.empty());
     assertThat(deck.plane("main/0").orElseThrow().cutDifferences())
         .hasSize(2)
         .allSatisfy(d -> assertThat(d.per()).isCloseTo(31.951, within(0.0005)));
@@ -139,29 +142,29 @@ class OverlayDeckTest {
     RoofPlane front = SURFACE.plane("main/0").orElseThrow();
     double whole = front.area() + front.coveredArea();
     assertThat(front.coveredArea()).isGreaterThan(0);
-    assertThat(area(DeckOptions.whole())).isCloseTo(whole, within(1e-6 * whole));
-    assertThat(area(DeckOptions.openBeyond(0))).isCloseTo(front.area(), within(1e-6 * whole));
-    double walkway = area(DeckOptions.openBeyond(24));
+    assertThat(area(Optional.empty())).isCloseTo(whole, within(1e-6 * whole));
+    assertThat(area(Optional.of(0.0))).isCloseTo(front.area(), within(1e-6 * whole));
+    double walkway = area(Optional.of(24.0));
     assertThat(walkway).isBetween(front.area() + 1, whole - 1);
-    assertThat(area(DeckOptions.openBeyond(1000))).isCloseTo(whole, within(1e-6 * whole));
-    DeckLaws.check(lay(DeckOptions.openBeyond(24)));
+    assertThat(area(Optional.of(1000.0))).isCloseTo(whole, within(1e-6 * whole));
+    DeckLaws.check(lay(Optional.of(24.0)));
   }
 
-  private static double area(DeckOptions options) {
-    return lay(options).plane("main/0").orElseThrow().area();
+  private static double area(Optional<Double> walkway) {
+    return lay(walkway).plane("main/0").orElseThrow().area();
   }
 
   @Test
   void buysNothingForAHouseThatStands() {
     Plan standing = PLAN.withPart(PLAN.part("main").orElseThrow().withExisting(true));
-    DeckPlan deck = Sheathing.lay(standing, SURFACE, FRAMING, DeckOptions.whole());
+    DeckPlan deck = Sheathing.lay(standing, SURFACE, FRAMING);
     assertThat(deck.plane("main/0").orElseThrow().pieces()).isEmpty();
     double wings = wings().stream().mapToDouble(PlaneDeck::area).sum();
     assertThat(deck.areaUsed()).isCloseTo(wings, within(1e-6 * wings));
   }
 
   private static List<PlaneDeck> wings() {
-    DeckPlan deck = lay(DeckOptions.whole());
+    DeckPlan deck = lay(Optional.empty());
     return Stream.of("wing/1", "wing/3").map(id -> deck.plane(id).orElseThrow()).toList();
   }
 

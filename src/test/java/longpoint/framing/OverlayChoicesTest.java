@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import longpoint.deck.DeckOptions;
 import longpoint.deck.DeckPlan;
 import longpoint.deck.PlaneDeck;
 import longpoint.deck.Sheathing;
@@ -121,7 +120,7 @@ class OverlayChoicesTest {
 
   private static double area(Plan plan) {
     RoofSurface roof = Roof.solve(plan);
-    DeckPlan deck = Sheathing.lay(plan, roof, Framing.solve(plan, roof), DeckOptions.whole());
+    DeckPlan deck = Sheathing.lay(plan, roof, Framing.solve(plan, roof));
     return deck.planes().stream()
         .filter(p -> p.plane().startsWith("main"))
         .mapToDouble(PlaneDeck::area)

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Random;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
+import longpoint.plan.Buying;
 import longpoint.plan.CeilingStretch;
 import longpoint.plan.Deck;
 import longpoint.plan.Defaults;
@@ -24,6 +25,7 @@ import longpoint.plan.PlacedTruss;
 import longpoint.plan.Placements;
 import longpoint.plan.Plan;
 import longpoint.plan.RunChoices;
+import longpoint.plan.SpanRating;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
 
@@ -65,12 +67,41 @@ final class RandomPlans {
         new Defaults(
             slope(r), number(r), number(r), number(r), number(r), number(r), number(r), extras(r));
     return new Plan(
-        unit, text(r), parts, joins, defaults, RandomMarkup.of(r), particulars(r), extras(r));
+        unit,
+        text(r),
+        parts,
+        joins,
+        defaults,
+        buying(r, unit),
+        RandomMarkup.of(r),
+        particulars(r),
+        extras(r));
   }
 
   private static Particulars particulars(Random r) {
     return new Particulars(
         text(r), text(r), text(r), r.nextBoolean() ? Optional.empty() : Optional.of(number(r)));
+  }
+
+  private static Buying buying(Random r, LengthUnit unit) {
+    if (r.nextInt(4) == 0) {
+      return Buying.of(unit);
+    }
+    List<Double> lengths = new ArrayList<>();
+    for (int i = 1 + r.nextInt(5); i > 0; i--) {
+      lengths.add(number(r));
+    }
+    return new Buying(
+        number(r),
+        number(r),
+        number(r),
+        new Buying.Nails(number(r), number(r)),
+        SpanRating.values()[r.nextInt(7)],
+        Buying.Vent.values()[r.nextInt(2)],
+        new Buying.Boards(
+            number(r), lengths, number(r), number(r), number(r), number(r), number(r), number(r),
+            number(r)),
+        extras(r));
   }
 
   private static Part part(Random r) {
@@ -89,6 +120,7 @@ final class RandomPlans {
               r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
               r.nextBoolean() ? Optional.empty() : Optional.of(InLine.values()[r.nextInt(2)]),
               r.nextBoolean() ? Optional.empty() : Optional.of(Edge.HipEnd.values()[r.nextInt(3)]),
+              r.nextBoolean() ? Optional.empty() : Optional.of(Deck.Start.values()[r.nextInt(4)]),
               extras(r)));
     }
     return new Part(
@@ -107,7 +139,13 @@ final class RandomPlans {
                 choices(r),
                 placements(r),
                 extras(r)),
-            new Deck(number(r), number(r), number(r), Deck.Start.values()[r.nextInt(3)], extras(r)),
+            new Deck(
+                number(r),
+                number(r),
+                number(r),
+                Deck.Start.values()[r.nextInt(3)],
+                r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
+                extras(r)),
             extras(r))
         .rightWayRound();
   }

@@ -119,13 +119,26 @@ final class PartForm implements Properties.Subject {
         "deckThickness",
         p -> p.deck().thickness(),
         LengthEntry.Allowed.NOT_NEGATIVE,
-        l -> PartCommands.deck(plan(), ids, d -> with(d, l, d.start())));
+        l -> PartCommands.deck(plan(), ids, d -> d.withThickness(l)));
     form.choice(
         "deckStart",
         List.of(Deck.Start.values()),
         s -> Texts.of("deckStart." + s.key()),
         () -> shared(p -> p.deck().start()),
-        s -> runner.apply(PartCommands.deck(plan(), ids, d -> with(d, d.thickness(), s))));
+        s -> runner.apply(PartCommands.deck(plan(), ids, d -> d.withStart(s))));
+    if (plan().joins().stream().anyMatch(j -> ids.contains(j.lower()))) {
+      form.entry(
+              "walkway",
+              t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.NOT_NEGATIVE),
+              l -> walkway(Optional.of(l)),
+              () -> shared(p -> p.deck().walkway()).flatMap(w -> w).map(this::exact),
+              () ->
+                  Texts.of(
+                      shared(p -> p.deck().walkway()).isPresent()
+                          ? "walkway.whole"
+                          : "field.differs"))
+          .orEmpty(() -> walkway(Optional.empty()));
+    }
   }
 
   private void length(
@@ -145,8 +158,8 @@ final class PartForm implements Properties.Subject {
     frame(f -> f.withHipSetback(value));
   }
 
-  private static Deck with(Deck d, double thickness, Deck.Start start) {
-    return new Deck(thickness, d.sheetWidth(), d.sheetLength(), start, d.extras());
+  private void walkway(Optional<Double> width) {
+    runner.apply(PartCommands.deck(plan(), ids, d -> d.withWalkway(width)));
   }
 
   private void frame(UnaryOperator<Frame> change) {

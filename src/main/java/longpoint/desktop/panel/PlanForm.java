@@ -65,6 +65,7 @@ final class PlanForm implements Properties.Subject {
                 d.lookoutFirst(),
                 d.lookoutSpacing(),
                 d.extras()));
+    BuyingForm.add(form, runner);
   }
 
   private interface WithText {

@@ -1,14 +1,17 @@
 package longpoint.desktop.panel;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import longpoint.desktop.Texts;
 import longpoint.editor.Ref;
 import longpoint.editor.SideCommands;
 import longpoint.editor.ToolRunner;
+import longpoint.plan.Deck;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Plan;
@@ -36,6 +39,9 @@ final class SideForm implements Properties.Subject {
         () -> shared(Edge::kind),
         k -> runner.apply(SideCommands.kind(plan(), refs, k)));
     EdgeRows.ofSides(form, runner, refs);
+    if (edges().stream().allMatch(e -> e.kind() == EdgeKind.EAVE)) {
+      startRow();
+    }
     if (refs.size() == 1) {
       lengthRows(refs.get(0));
     } else if (refs.size() == 2) {
@@ -51,6 +57,19 @@ final class SideForm implements Properties.Subject {
         by -> Texts.of("level." + by.name().toLowerCase(Locale.ROOT)),
         Optional::empty,
         by -> runner.apply(SideCommands.levelFascia(plan(), side, like, by)));
+  }
+
+  /** Every way to start, and first the part's own, which is what an unset side follows. */
+  private void startRow() {
+    List<Optional<Deck.Start>> ways = new ArrayList<>();
+    ways.add(Optional.empty());
+    Stream.of(Deck.Start.values()).map(Optional::of).forEach(ways::add);
+    form.choice(
+        "sheetStart",
+        ways,
+        w -> Texts.of("deckStart." + w.map(Deck.Start::key).orElse("part")),
+        () -> shared(Edge::start),
+        w -> runner.apply(SideCommands.sheetStart(plan(), refs, w)));
   }
 
   private void lengthRows(Ref.OfSide ref) {

@@ -9,6 +9,7 @@ import longpoint.framing.Shop;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.surface.RoofSurface;
+import longpoint.wording.Phrase;
 
 /**
  * Front door of this package: what is cut on site and the boards for it.
@@ -47,13 +48,7 @@ public record Lumber(List<Cut> cuts, List<BoardStock> stock, List<Problem> probl
   private static List<Problem> tooLong(List<Cut> cuts) {
     return cuts.stream()
         .filter(c -> c.spliced() == Cut.Splice.TOO_LONG)
-        .map(
-            c ->
-                Problem.warning(
-                    "plan",
-                    "The " + c.use().key() + " " + c.mark() + " is longer than the longest board.",
-                    "Order it to length, or have a joint or another member designed for it; it is"
-                        + " left out of the stock list."))
+        .map(c -> Problem.warning("plan", Phrase.of("field.board.tooLong", c.mark())))
         .toList();
   }
 }

@@ -3,6 +3,8 @@ package longpoint.field.lumber;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import longpoint.plan.Buying;
+import longpoint.plan.Plan;
 import longpoint.units.LengthUnit;
 
 /**
@@ -30,28 +32,45 @@ public record LumberChoices(
     }
   }
 
-  /**
-   * Common practice: 8 to 20 ft boards by twos, or 2.4 to 6 m by threes of a decimetre; an 1/8 in
-   * or 3 mm cut; 2x4 blocks and lookouts, 2x8 rafters, 2x10 hips, valleys and ridges, 2x6 fascia
-   * and fly rafters, 1x6 rake boards.
-   */
+  /** What is usual, see {@link Buying#of}. */
   public static LumberChoices of(LengthUnit unit) {
-    return switch (unit) {
-      case INCH ->
-          new LumberChoices(
-              0.125,
-              List.of(96.0, 120.0, 144.0, 168.0, 192.0, 216.0, 240.0),
-              widths(3.5, 7.25, 9.25, 9.25, 5.5, 5.5),
-              0.75);
-      case MILLIMETRE ->
-          new LumberChoices(
-              3,
-              List.of(
-                  2400.0, 2700.0, 3000.0, 3300.0, 3600.0, 3900.0, 4200.0, 4500.0, 4800.0, 5100.0,
-                  5400.0, 5700.0, 6000.0),
-              widths(89, 184, 235, 235, 140, 140),
-              19);
-    };
+    return of(Buying.of(unit).boards());
+  }
+
+  /** The plan's, and the usual one for what cannot be meant. */
+  public static LumberChoices of(Plan plan) {
+    Buying.Boards own = plan.buying().boards();
+    Buying.Boards usual = Buying.of(plan.unit()).boards();
+    List<Double> lengths = own.lengths().stream().filter(l -> sold(l, plan.unit())).toList();
+    return of(
+        new Buying.Boards(
+            own.kerf() >= 0 && own.kerf() < usual.lengths().get(0) / 8 ? own.kerf() : usual.kerf(),
+            lengths.isEmpty() ? usual.lengths() : lengths,
+            meant(own.blocking(), usual.blocking()),
+            meant(own.rafter(), usual.rafter()),
+            meant(own.hip(), usual.hip()),
+            meant(own.ridge(), usual.ridge()),
+            meant(own.fascia(), usual.fascia()),
+            meant(own.rake(), usual.rake()),
+            meant(own.rakeThickness(), usual.rakeThickness())));
+  }
+
+  /** From one foot to a hundred. */
+  private static boolean sold(double length, LengthUnit unit) {
+    double inches = unit.toMillimetres(length) / LengthUnit.MM_PER_INCH;
+    return inches >= 11 && inches <= 1200;
+  }
+
+  private static double meant(double width, double usual) {
+    return width > 0 && Double.isFinite(width) ? width : usual;
+  }
+
+  private static LumberChoices of(Buying.Boards b) {
+    return new LumberChoices(
+        b.kerf(),
+        b.lengths(),
+        widths(b.blocking(), b.rafter(), b.hip(), b.ridge(), b.fascia(), b.rake()),
+        b.rakeThickness());
   }
 
   private static Map<Role, Double> widths(

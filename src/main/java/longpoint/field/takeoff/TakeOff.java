@@ -8,12 +8,14 @@ import longpoint.deck.PlaneDeck;
 import longpoint.deck.Stock;
 import longpoint.geometry.Overlay;
 import longpoint.geometry.Region;
+import longpoint.plan.Buying;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.plan.SpanRating;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
@@ -68,7 +70,7 @@ public record TakeOff(
           SpanRating.EdgeSupport.NOT_NEEDED,
           new Lines(0, 0, 0, 0, 0, 0, 0, 0),
           new Covering(0, 0, 0, 0, 0, 0),
-          new Vents(0),
+          new Vents(0, Buying.Vent.ONE_IN_150),
           0,
           List.of());
 
@@ -111,7 +113,7 @@ public record TakeOff(
         support,
         Lines.of(surface, planes),
         Covering.of(area, low, plan.unit(), choices),
-        new Vents(attic(sound(plan, surface))),
+        new Vents(attic(sound(plan, surface)), choices.vent()),
         soffit(plan, sound(plan, surface), surface, planes),
         problems);
   }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import longpoint.deck.DeckOptions;
 import longpoint.deck.DeckPlan;
 import longpoint.deck.Sheathing;
 import longpoint.deck.Support;
@@ -20,6 +19,7 @@ import longpoint.plan.Extras;
 import longpoint.plan.Frame;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import longpoint.plan.SpanRating;
 import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
 import longpoint.units.LengthUnit;
@@ -218,7 +218,7 @@ class TakeOffTest {
                         new Segment(new Point(i * spacing, 0), new Point(i * spacing, run)),
                         1.5))
             .toList();
-    DeckPlan deck = Sheathing.lay(plan, surface, Map.of("a/0", trusses), DeckOptions.whole());
+    DeckPlan deck = Sheathing.lay(plan, surface, Map.of("a/0", trusses));
     assertThat(deck.plane("a/0")).isPresent();
     return new DeckPlan(List.of(deck.plane("a/0").orElseThrow()), deck.stock(), List.of());
   }

@@ -1,4 +1,4 @@
-package longpoint.field.takeoff;
+package longpoint.plan;
 
 import longpoint.units.LengthUnit;
 
