@@ -6,7 +6,6 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import longpoint.desktop.Texts;
 import longpoint.editor.PlanCommands;
 import longpoint.editor.ToolRunner;
 import longpoint.plan.Buying;
@@ -31,10 +30,8 @@ final class BuyingForm {
 
   static void add(Form form, ToolRunner runner) {
     BuyingForm rows = new BuyingForm(form, runner);
-    form.across(new Words(Words.Rank.QUIET, Texts.of("form.buying")));
-    rows.covering();
-    form.across(new Words(Words.Rank.QUIET, Texts.of("form.boards")));
-    rows.boards();
+    form.fold("buying", rows::covering);
+    form.fold("boards", rows::boards);
   }
 
   private void covering() {

@@ -48,7 +48,7 @@ public final class EntryField<T> extends JPanel {
     field.getAccessibleContext().setAccessibleName(label);
     wrong.setVisible(false);
     wrong.setName(name + ".wrong");
-    add(field);
+    add(field, "wmin 40, w 40:40:");
     add(wrong, "gaptop 2");
     field.addActionListener(e -> take());
     field.addFocusListener(

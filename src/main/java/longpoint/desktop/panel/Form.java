@@ -1,5 +1,6 @@
 package longpoint.desktop.panel;
 
+import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
+import javax.swing.SwingConstants;
 import longpoint.desktop.Texts;
 import net.miginfocom.swing.MigLayout;
 
@@ -20,6 +22,7 @@ import net.miginfocom.swing.MigLayout;
 final class Form extends JPanel {
   private static final long serialVersionUID = 1;
   private final transient List<Runnable> updates = new ArrayList<>();
+  private transient Optional<List<Component>> folding = Optional.empty();
 
   Form(Supplier<String> title) {
     super(
@@ -70,7 +73,7 @@ final class Form extends JPanel {
       Supplier<Optional<T>> chosen,
       Consumer<T> commit) {
     JPanel buttons =
-        new JPanel(new MigLayout("insets 0, gap 4 4, fillx, wrap 2", "[grow,fill,sg]"));
+        new JPanel(new MigLayout("insets 0, gap 4 4, fillx, wrap 2", "[0::,grow,fill,sg]"));
     buttons.setOpaque(false);
     ButtonGroup group = new ButtonGroup();
     List<JToggleButton> toggles = new ArrayList<>();
@@ -106,7 +109,36 @@ final class Form extends JPanel {
 
   /** Something across both columns. */
   void across(JComponent component) {
-    add(component, "span 2, growx");
+    put(component, "span 2, growx");
+  }
+
+  /**
+   * A heading to click that shows and hides the rows added by {@code rows}; hidden at first. Its
+   * words stand in the texts under {@code form.<name>}.
+   */
+  void fold(String name, Runnable rows) {
+    JToggleButton heading = new JToggleButton();
+    heading.setName("fold." + name);
+    heading.setHorizontalAlignment(SwingConstants.LEADING);
+    across(heading);
+    List<Component> inside = new ArrayList<>();
+    folding = Optional.of(inside);
+    rows.run();
+    folding = Optional.empty();
+    Runnable show =
+        () -> {
+          boolean open = heading.isSelected();
+          heading.setText((open ? "\u2212  " : "+  ") + Texts.of("form." + name));
+          inside.forEach(c -> c.setVisible(open));
+          revalidate();
+        };
+    heading.addActionListener(e -> show.run());
+    show.run();
+  }
+
+  private void put(Component component, String place) {
+    add(component, place);
+    folding.ifPresent(inside -> inside.add(component));
   }
 
   private void row(String name, JComponent whole, JComponent spoken) {
@@ -114,7 +146,7 @@ final class Form extends JPanel {
     label.setLabelFor(spoken);
     spoken.setToolTipText(Texts.of("field." + name + ".tip"));
     spoken.getAccessibleContext().setAccessibleName(Texts.of("field." + name));
-    add(label, "aligny top, gaptop 6");
-    add(whole);
+    put(label, "aligny top, gaptop 6");
+    put(whole, "wmin 0");
   }
 }

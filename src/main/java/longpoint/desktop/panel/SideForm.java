@@ -61,15 +61,20 @@ final class SideForm implements Properties.Subject {
 
   /** Every way to start, and first the part's own, which is what an unset side follows. */
   private void startRow() {
-    List<Optional<Deck.Start>> ways = new ArrayList<>();
-    ways.add(Optional.empty());
-    Stream.of(Deck.Start.values()).map(Optional::of).forEach(ways::add);
+    List<String> ways = new ArrayList<>(List.of(AS_PART));
+    Stream.of(Deck.Start.values()).map(Deck.Start::key).forEach(ways::add);
     form.choice(
         "sheetStart",
         ways,
-        w -> Texts.of("deckStart." + w.map(Deck.Start::key).orElse("part")),
-        () -> shared(Edge::start),
-        w -> runner.apply(SideCommands.sheetStart(plan(), refs, w)));
+        way -> Texts.of("deckStart." + way),
+        () -> shared(Edge::start).map(s -> s.map(Deck.Start::key).orElse(AS_PART)),
+        way -> runner.apply(SideCommands.sheetStart(plan(), refs, start(way))));
+  }
+
+  private static final String AS_PART = "part";
+
+  private static Optional<Deck.Start> start(String way) {
+    return Stream.of(Deck.Start.values()).filter(s -> s.key().equals(way)).findFirst();
   }
 
   private void lengthRows(Ref.OfSide ref) {

@@ -50,8 +50,8 @@ public final class SidePanel extends JPanel {
     figures = new FiguresPanel(picked);
     this.places = places;
     problems = new ProblemsPanel(places);
-    JPanel padded = new JPanel(new MigLayout("insets 0 14 12 16, fillx", "[grow,fill]"));
-    padded.setOpaque(false);
+    AsWideAsSeen padded = new AsWideAsSeen();
+    padded.setLayout(new MigLayout("insets 0 14 12 16, fillx", "[0::,grow,fill]"));
     padded.add(properties);
     JScrollPane scroll =
         new JScrollPane(
