@@ -15,7 +15,14 @@ import longpoint.geometry.Ring;
 final class Cutting {
   private Cutting() {}
 
-  static List<Stock> stock(List<PlaneDeck> planes, List<Sheathing.Choice> choices) {
+  /**
+   * @param found sharings out found before, by kind of sheet, see {@link Refining.Found}; used
+   *     where they take fewer sheets
+   */
+  static List<Stock> stock(
+      List<PlaneDeck> planes,
+      List<Sheathing.Choice> choices,
+      Map<Panel, List<List<Nest.Place>>> found) {
     Map<Panel, List<Piece>> pieces = new LinkedHashMap<>();
     for (PlaneDeck plane : planes) {
       if (!plane.pieces().isEmpty()) {
@@ -24,7 +31,9 @@ final class Cutting {
     }
     Map<Panel, Integer> bounds = bounds(choices);
     List<Stock> stock = new ArrayList<>();
-    pieces.forEach((panel, all) -> stock.add(stock(panel, all, bounds.get(panel))));
+    pieces.forEach(
+        (panel, all) ->
+            stock.add(stock(panel, all, bounds.get(panel), found.getOrDefault(panel, List.of()))));
     return stock;
   }
 
@@ -56,11 +65,21 @@ final class Cutting {
     }
   }
 
-  private static Stock stock(Panel panel, List<Piece> pieces, int bound) {
+  private static Stock stock(
+      Panel panel, List<Piece> pieces, int bound, List<List<Nest.Place>> found) {
     List<Ring> outlines = pieces.stream().map(p -> p.outline().shell()).toList();
-    List<List<Nest.Place>> nested =
-        Nest.pack(
-            outlines, panel.length(), panel.width(), panel.rounding(), bound, Nest.Effort.THOROUGH);
+    List<List<Nest.Place>> nested = found;
+    if (found.size() > bound || found.isEmpty()) {
+      List<List<Nest.Place>> anew =
+          Nest.pack(
+              outlines,
+              panel.length(),
+              panel.width(),
+              panel.rounding(),
+              bound,
+              Nest.Effort.THOROUGH);
+      nested = found.isEmpty() || anew.size() < found.size() ? anew : found;
+    }
     List<CutSheet> sheets = new ArrayList<>();
     for (List<Nest.Place> places : nested) {
       List<CutSheet.Placed> placed =

@@ -3,6 +3,7 @@ package longpoint.deck;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 
 /**
  * The end joints of one strip: a shortest walk from its left end to its right, every step at most a
@@ -96,9 +97,28 @@ record JointChoice(double[] joints, Kept kept) {
     return walk == null ? walk(strip, all, rhythm, Care.RHYTHM, panel) : walk;
   }
 
-  /** The cheapest walk, or null if some step would be longer than a sheet. */
+  /** A walk that likes some stops more than others at random; null where there is none. */
+  static double[] stray(Strip strip, double[] places, Random random, Panel panel) {
+    double[] stops = random.doubles(places.length).map(d -> STRAY * d).toArray();
+    return cheapest(strip, places, stops, Care.PIECES, panel);
+  }
+
+  /** What the most disliked stop of a stray walk costs, in pieces. */
+  private static final double STRAY = 0.8;
+
   private static double[] walk(
       Strip strip, double[] places, double[] rhythm, Care care, Panel panel) {
+    double[] stops = Arrays.stream(places).map(u -> stopCost(u, rhythm, panel)).toArray();
+    return cheapest(strip, places, stops, care, panel);
+  }
+
+  /**
+   * The cheapest walk, or null if some step would be longer than a sheet.
+   *
+   * @param stops what stopping at each of the places costs
+   */
+  private static double[] cheapest(
+      Strip strip, double[] places, double[] stops, Care care, Panel panel) {
     int n = places.length + 2;
     double[] at = new double[n];
     System.arraycopy(places, 0, at, 1, places.length);
@@ -108,7 +128,7 @@ record JointChoice(double[] joints, Kept kept) {
     int[] from = new int[n];
     Arrays.fill(cost, 1, n, Double.POSITIVE_INFINITY);
     for (int j = 1; j < n; j++) {
-      double stop = j == n - 1 ? 0 : stopCost(at[j], rhythm, panel);
+      double stop = j == n - 1 ? 0 : stops[j - 1];
       for (int i = j - 1; i >= 0; i--) {
         double step = at[j] - at[i];
         if (step > panel.length() + panel.rounding()) {

@@ -96,7 +96,8 @@ record Laying(List<Course> courses, List<Cell> pieces, JointChoice.Kept kept) {
     return strips;
   }
 
-  private static List<Cell> cut(Strip strip, double[] joints, Panel panel) {
+  /** The pieces of a strip between its joints. */
+  static List<Cell> cut(Strip strip, double[] joints, Panel panel) {
     List<Cell> cells = new ArrayList<>();
     Bounds bounds = strip.bounds();
     double left = bounds.minX() - 1;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import longpoint.deck.nest.Nest;
 import longpoint.geometry.Ring;
 
@@ -37,24 +38,31 @@ final class LeastSheets {
   private final List<Sheathing.Choice> choices;
   private final Map<Panel, Integer> bounds;
 
-  private LeastSheets(List<Sheathing.Choice> choices) {
+  private final BooleanSupplier stop;
+
+  private LeastSheets(List<Sheathing.Choice> choices, BooleanSupplier stop) {
     this.choices = choices;
+    this.stop = stop;
     this.bounds = Cutting.bounds(choices);
   }
 
-  /** One laying for each plane, in order. */
-  static List<Laying> choose(List<Sheathing.Choice> choices) {
-    return new LeastSheets(choices).choose();
+  /**
+   * One laying for each plane, in order.
+   *
+   * @param stop asked now and then; when it says so the best found so far is returned
+   */
+  static Refining.Found choose(List<Sheathing.Choice> choices, BooleanSupplier stop) {
+    return new LeastSheets(choices, stop).choose();
   }
 
-  private List<Laying> choose() {
+  private Refining.Found choose() {
     List<List<Laying>> open = new ArrayList<>();
     for (Sheathing.Choice choice : choices) {
       open.add(choice.rhythms().stream().map(choice::laying).toList());
     }
     List<Laying> best = new ArrayList<>(open.stream().map(l -> l.get(0)).toList());
     if (open.stream().allMatch(l -> l.size() == 1)) {
-      return best;
+      return new Refining.Found(best, Map.of());
     }
     List<List<Laying>> ranked = new ArrayList<>();
     for (int i = 0; i < open.size(); i++) {
@@ -62,7 +70,7 @@ final class LeastSheets {
       best.set(i, ranked.get(i).get(0));
     }
     Score least = score(best, Nest.Effort.QUICK);
-    for (int i = 0; i < ranked.size() && !reached(least); i++) {
+    for (int i = 0; i < ranked.size() && !reached(least) && !stop.getAsBoolean(); i++) {
       for (Laying laying : ranked.get(i).subList(1, ranked.get(i).size())) {
         List<Laying> tried = new ArrayList<>(best);
         tried.set(i, laying);
@@ -73,7 +81,7 @@ final class LeastSheets {
         }
       }
     }
-    return heldAgainstPlain(open, best);
+    return Refining.of(choices, heldAgainstPlain(open, best), bounds, stop);
   }
 
   private List<Laying> heldAgainstPlain(List<List<Laying>> open, List<Laying> found) {

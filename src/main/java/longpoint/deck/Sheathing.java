@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import longpoint.framing.FramingSet;
 import longpoint.framing.run.Mouth;
 import longpoint.geometry.Segment;
@@ -39,8 +40,19 @@ public final class Sheathing {
 
   /** Sheathes a roof on its frame. */
   public static DeckPlan lay(Plan plan, RoofSurface surface, FramingSet framing) {
+    return lay(plan, surface, framing, () -> false);
+  }
+
+  /**
+   * As {@link #lay(Plan, RoofSurface, FramingSet)}, to be called off.
+   *
+   * @param stop asked now and then while the fewest sheets are searched for; when it says so the
+   *     best found so far is returned, which need not be what a search to the end finds
+   */
+  public static DeckPlan lay(
+      Plan plan, RoofSurface surface, FramingSet framing, BooleanSupplier stop) {
     RoofSurface built = Mouth.cutFrom(surface, framing.mouths());
-    return lay(plan, built, Carriers.of(plan, built, framing));
+    return new Sheathing(plan, built).lay(Carriers.of(plan, built, framing), stop);
   }
 
   /**
@@ -50,10 +62,10 @@ public final class Sheathing {
    *     module and noted
    */
   public static DeckPlan lay(Plan plan, RoofSurface surface, Map<String, List<Support>> supports) {
-    return new Sheathing(plan, surface).lay(supports);
+    return new Sheathing(plan, surface).lay(supports, () -> false);
   }
 
-  private DeckPlan lay(Map<String, List<Support>> supports) {
+  private DeckPlan lay(Map<String, List<Support>> supports, BooleanSupplier stop) {
     List<Choice> choices = new ArrayList<>();
     List<PlaneDeck> bare = new ArrayList<>();
     for (FlushPlanes flush : FlushPlanes.of(surface)) {
@@ -68,7 +80,8 @@ public final class Sheathing {
         choices.add(Choice.of(ground, flat, start(part, flush.whole())));
       }
     }
-    List<Laying> chosen = LeastSheets.choose(choices);
+    Refining.Found found = LeastSheets.choose(choices, stop);
+    List<Laying> chosen = found.layings();
     Naming naming = new Naming();
     List<PlaneDeck> planes = new ArrayList<>(bare);
     for (int i = 0; i < choices.size(); i++) {
@@ -78,7 +91,7 @@ public final class Sheathing {
       int at = index(planes, choice.ground().plane().id());
       planes.set(at, laid(planes.get(at), laying, naming.name(choice.ground(), laying.pieces())));
     }
-    return new DeckPlan(planes, Cutting.stock(planes, choices), problems);
+    return new DeckPlan(planes, Cutting.stock(planes, choices, found.places()), problems);
   }
 
   private static Deck.Start start(Part part, RoofPlane plane) {

@@ -1,5 +1,6 @@
 package longpoint.desktop;
 
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicReference;
@@ -48,6 +49,11 @@ public final class Engine<Q, A> implements AutoCloseable {
   /** What to do with a break nobody can do anything about: it shows up as any bug does. */
   public static void bug(Throwable broken) {
     throw new IllegalStateException(broken);
+  }
+
+  /** The request that waits while another is worked on. */
+  Optional<Q> waiting() {
+    return Optional.ofNullable(waiting.get());
   }
 
   private void answer() {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Supplier;
 import longpoint.drawing.Drawing;
 import longpoint.drawing.Mark;
 import longpoint.editor.Document;
@@ -54,7 +55,7 @@ public final class Job implements AutoCloseable {
 
   Job(Plan plan) {
     runner = new ToolRunner(new Document(plan), Tools.SELECT);
-    engine = new Engine<>(new Work()::answer, this::arrived, this::failed);
+    engine = new Engine<>(new Work(this::newer)::answer, this::arrived, this::failed);
     picture = new Picture(Design.blank(plan), new Drawing("", List.of()), unitsPerMm);
     runner.onChange(this::ask);
     ask();
@@ -63,15 +64,30 @@ public final class Job implements AutoCloseable {
   /** The engine's side. A new zoom lays the lettering out anew but keeps the roof. */
   private static final class Work {
     private final RoofMemory memory = new RoofMemory();
+    private final Supplier<Optional<Question>> newer;
     private Question solved;
     private Design last;
+
+    /**
+     * @param newer what waits to be answered next
+     */
+    Work(Supplier<Optional<Question>> newer) {
+      this.newer = newer;
+    }
+
+    /**
+     * Another zoom leaves the design as it is; another plan makes this one's not worth finishing.
+     */
+    private boolean outdated(Question question) {
+      return newer.get().filter(q -> !q.sameDesign(question)).isPresent();
+    }
 
     Answer answer(Question question) {
       if (solved == null || !solved.sameDesign(question)) {
         last =
             switch (question.depth()) {
               case SKETCH -> Pipeline.sketch(question.plan(), memory);
-              case WHOLE -> Pipeline.solve(question.plan(), memory);
+              case WHOLE -> Pipeline.solve(question.plan(), memory, () -> outdated(question));
             };
         solved = question;
       }
@@ -86,6 +102,10 @@ public final class Job implements AutoCloseable {
       return new Answer(
           question, new Picture(last, new Drawing(view.title(), marks), question.unitsPerMm()));
     }
+  }
+
+  private Optional<Question> newer() {
+    return engine.waiting();
   }
 
   /** A changed plan is sketched first, so that its roof is seen while the rest is worked out. */

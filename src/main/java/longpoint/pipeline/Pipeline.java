@@ -3,6 +3,7 @@ package longpoint.pipeline;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longpoint.deck.DeckPlan;
@@ -40,10 +41,19 @@ public final class Pipeline {
    * @param memory of earlier plans; it never changes an answer
    */
   public static Design solve(Plan plan, RoofMemory memory) {
+    return solve(plan, memory, () -> false);
+  }
+
+  /**
+   * As {@link #solve(Plan, RoofMemory)}, to be called off: what is then returned is not to be kept.
+   *
+   * @param stop asked now and then while the fewest sheets are searched for
+   */
+  public static Design solve(Plan plan, RoofMemory memory, BooleanSupplier stop) {
     List<Problem> plain = PlanCheck.check(plan);
     RoofSurface surface = Roof.solve(plan, memory);
     FramingSet framing = Framing.solve(plan, surface);
-    DeckPlan deck = Sheathing.lay(plan, surface, framing);
+    DeckPlan deck = Sheathing.lay(plan, surface, framing, stop);
     List<ChalkSheet> chalk = Chalk.sheets(plan, framing, deck);
     TakeOff takeOff = TakeOff.of(plan, surface, deck, TakeOffChoices.of(plan));
     Lumber lumber = Lumber.of(plan, surface, framing, LumberChoices.of(plan));

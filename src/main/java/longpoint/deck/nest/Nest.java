@@ -138,7 +138,8 @@ public final class Nest {
     return best;
   }
 
-  private static Item item(Bin.Put put) {
+  /** The piece of a place, as it lies on the roof. */
+  static Item item(Bin.Put put) {
     Shape shape = put.turned() ? put.shape().turned() : put.shape();
     return new Item(put.item(), shape, shape.turned(), false);
   }
