@@ -22,6 +22,7 @@ import longpoint.units.EntryException;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
 import longpoint.units.SlopeEntry;
+import longpoint.units.SlopeText;
 
 /**
  * Makes a plan of a parsed file. Refused is only what cannot be made into a plan at all; a plan
@@ -238,7 +239,10 @@ final class PlanReader {
     if (value.value() instanceof String text) {
       try {
         if (SLOPE.matcher(text).matches()) {
-          return SlopeEntry.read(text);
+          Slope slope = SlopeEntry.read(text);
+          // A slope that could not be written back in its notation is a plain ratio from the start.
+          boolean keeps = SLOPE.matcher(SlopeText.exact(slope)).matches();
+          return keeps ? slope : Slope.ratio(slope.ratio());
         }
       } catch (EntryException e) {
         throw PlanFileException.at(value, e.getMessage());
