@@ -56,12 +56,13 @@ public final class Chalk {
     int number = 0;
     for (double v : rake.marks()) {
       double u = line.from().x();
+      double out = atLeft ? u + rake.wall() : u - rake.wall();
       double in = atLeft ? u + rake.reach() : u - rake.reach();
       add(
           ChalkLine.Kind.LOOKOUT,
           "lookout " + ++number,
-          new Point(Math.min(u, in), v),
-          new Point(Math.max(u, in), v));
+          new Point(Math.min(out, in), v),
+          new Point(Math.max(out, in), v));
     }
   }
 
@@ -89,8 +90,10 @@ public final class Chalk {
   }
 
   private void overbuild(Overbuild over) {
-    add(ChalkLine.Kind.CENTRE, over.name() + " centre", onDeck(over.centre()));
-    over.setLines().forEach(s -> add(ChalkLine.Kind.SET, over.name() + " set line", onDeck(s)));
+    add(ChalkLine.Kind.CENTRE, over.name() + " centre", toEdge(onDeck(over.centre())));
+    for (Segment line : over.setLines()) {
+      add(ChalkLine.Kind.SET, over.name() + " set line" + hand(over, line), toEdge(onDeck(line)));
+    }
     int number = 0;
     for (Segment bearing : over.bearings()) {
       Segment at = onDeck(bearing);
@@ -99,9 +102,32 @@ public final class Chalk {
       Point down = downhill(at).times(over.thickness());
       add(ChalkLine.Kind.STOP, "stop nails " + number, at.from().plus(down), at.to().plus(down));
     }
-    over.sheetLines()
-        .forEach(s -> add(ChalkLine.Kind.SHEET, over.name() + " sheet line", onDeck(s)));
+    for (Segment line : over.sheetLines()) {
+      String label = over.name() + " sheet line" + hand(over, line);
+      add(ChalkLine.Kind.SHEET, label, toEdge(onDeck(line)));
+    }
   }
+
+  /** Which of two lines it is, facing the plane from the ground. */
+  private String hand(Overbuild over, Segment line) {
+    double centre = onDeck(over.centre()).middle().x();
+    return onDeck(line).middle().x() < centre ? ", left" : ", right";
+  }
+
+  /**
+   * A line that ends over the fascia arris, carried on down to the deck's lower edge, which stands
+   * out past the arris by a share of the deck's thickness: an end on an edge is found with one
+   * tape.
+   */
+  private Segment toEdge(Segment line) {
+    Point foot = line.from().y() <= line.to().y() ? line.from() : line.to();
+    Point head = foot == line.from() ? line.to() : line.from();
+    boolean near = foot.y() > 0 && foot.y() <= PAST_ARRIS * deck.panel().thickness();
+    return near ? new Segment(head.toward(foot, head.y() / (head.y() - foot.y())), head) : line;
+  }
+
+  /** In deck thicknesses: the tangent of the steepest slope anybody walks, and then some. */
+  private static final double PAST_ARRIS = 3;
 
   /** One unit square to a line of the plane, toward the fascia. */
   private static Point downhill(Segment line) {

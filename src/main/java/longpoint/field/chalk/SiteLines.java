@@ -134,6 +134,7 @@ final class SiteLines {
         rim.line().from().y() == foot
             ? rim.line()
             : new Segment(rim.line().to(), rim.line().from());
-    return new Lookouts(plane.plane(), rake, marks, ladder.overhang() + ladder.backSpan());
+    double wall = ladder.overhang();
+    return new Lookouts(plane.plane(), rake, marks, wall, wall + ladder.backSpan());
   }
 }

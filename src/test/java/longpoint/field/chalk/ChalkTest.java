@@ -3,6 +3,7 @@ package longpoint.field.chalk;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import longpoint.deck.DeckFixture;
@@ -11,8 +12,11 @@ import longpoint.deck.PlaneDeck;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
+import longpoint.pipeline.Design;
+import longpoint.pipeline.Pipeline;
 import longpoint.plan.Deck;
 import longpoint.plan.Extras;
+import longpoint.planfile.PlanFile;
 import org.junit.jupiter.api.Test;
 
 class ChalkTest {
@@ -92,12 +96,45 @@ class ChalkTest {
 
   @Test
   void marksLookoutsOnTheirOwnRake() {
-    Lookouts right = new Lookouts("a/0", segment(480, 0, 480, 260), List.of(20.0, 44.0), 36);
+    Lookouts right = new Lookouts("a/0", segment(480, 0, 480, 260), List.of(20.0, 44.0), 12, 36);
     ChalkSheet sheet = Chalk.sheets(main(), List.of(right), List.of()).get(0);
     ChalkLine first = sheet.lines(ChalkLine.Kind.LOOKOUT).get(0);
-    assertThat(List.of(first.from().x(), first.to().x())).containsExactly(444.0, 480.0);
+    assertThat(List.of(first.from().x(), first.to().x())).containsExactly(444.0, 468.0);
     assertThat(sheet.running(ChalkLine.Kind.LOOKOUT)).containsExactly(20.0, 44.0);
     assertThat(sheet.lines().get(0)).isEqualTo(first);
+  }
+
+  /**
+   * The garden wing worked by hand: 9 in 12 with a span of 168 on 7 in 12, deck 15/32, overhang 18,
+   * fascia 1 1/2, heels 5. The set lines meet at x = (68 - 5.5427)/(7/12) = 107.070, 146.805 up the
+   * deck; on the arris half their width is (68 + 5.8323)/0.75 = 98.443, and 98.626 on the deck's
+   * lower edge, 0.273 farther down. The gable truss stands 12 in from the rake.
+   */
+  @Test
+  void gardenWingByHand() throws Exception {
+    Design design =
+        Pipeline.solve(PlanFile.read(Path.of("sample-plans/sable-lane-garden-wing.json")).plan());
+    ChalkSheet main =
+        design.chalk().stream().filter(s -> s.plane().equals("main/2")).findFirst().orElseThrow();
+    ChalkLine left =
+        main.lines(ChalkLine.Kind.SET).stream()
+            .filter(l -> l.label().endsWith("left"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(left.from().y()).isCloseTo(0, within(1e-9));
+    assertThat(left.from().x()).isCloseTo(384 - 98.626, within(0.002));
+    assertThat(left.to().x()).isCloseTo(384, within(1e-6));
+    assertThat(left.to().y()).isCloseTo(146.805, within(0.002));
+    // (24 - 0.930 + 19.5)/0.86378 + 0.273 up; 2 x (68 - 5.5427 - 13.457)/0.75 long.
+    ChalkLine first = main.lines(ChalkLine.Kind.BEARING).get(0);
+    assertThat(first.from().y()).isCloseTo(49.556, within(0.002));
+    assertThat(first.diagonal()).isCloseTo(130.666, within(0.005));
+    ChalkSheet wing =
+        design.chalk().stream().filter(s -> s.plane().equals("wing/1")).findFirst().orElseThrow();
+    ChalkLine lookout = wing.lines(ChalkLine.Kind.LOOKOUT).get(0);
+    assertThat(lookout.from().x()).isCloseTo(12, within(1e-9));
+    assertThat(lookout.to().x()).isCloseTo(12 + 23.25, within(1e-9));
+    assertThat(lookout.from().y()).isCloseTo(20 + 1.5 * 1.25, within(1e-9));
   }
 
   @Test
