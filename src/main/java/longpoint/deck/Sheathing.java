@@ -18,6 +18,8 @@ import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
+import longpoint.units.LengthFigure;
+import longpoint.units.LengthUnit;
 import longpoint.wording.Phrase;
 
 /**
@@ -234,6 +236,43 @@ public final class Sheathing {
     } else if (laying.kept() == JointChoice.Kept.SUPPORT) {
       problems.add(Problem.warning(where, Phrase.of("deck.stagger", wall)));
     }
+    for (PieceEdge rim : choice.ground().rims()) {
+      if (rim.use() == PieceEdge.Use.RAKE) {
+        taper(rim, choice.ground().panel())
+            .ifPresent(t -> problems.add(Problem.note(where, t.said(wall, plan.unit()))));
+      }
+    }
+  }
+
+  /**
+   * A rake that is not square to the eave though it was surely meant to be: the last piece of every
+   * course is tapered.
+   *
+   * @param off how far it runs over from end to end
+   * @param length of the rake
+   * @param per how far it runs over in the width of a sheet
+   */
+  private record Taper(double off, double length, double per) {
+    Phrase said(PlaceName wall, LengthUnit unit) {
+      return Phrase.of(
+          "deck.taper",
+          wall,
+          new LengthFigure(off, unit),
+          new LengthFigure(length, unit),
+          new LengthFigure(per, unit));
+    }
+  }
+
+  /** Off square by more than this many degrees a rake is meant to run so. */
+  private static final double MEANT = 5;
+
+  private static Optional<Taper> taper(PieceEdge rim, Panel panel) {
+    double over = Math.abs(rim.line().to().x() - rim.line().from().x());
+    double up = Math.abs(rim.line().to().y() - rim.line().from().y());
+    boolean seen = over > panel.sliver() && rim.angle() <= MEANT;
+    return seen
+        ? Optional.of(new Taper(over, rim.length(), panel.width() * over / up))
+        : Optional.empty();
   }
 
   /**
