@@ -117,8 +117,8 @@ final class OrderSheets {
     rows.add(
         List.of("Roofing, " + lots, String.format(Locale.ROOT, "%.2f", t.covering().squares())));
     rows.add(List.of("Roofing, bundles", count(t.covering().bundles())));
-    rows.add(List.of("Attic vents at 1/150", FigureText.area(t.vents().oneIn150(), unit)));
-    rows.add(List.of("Attic vents at 1/300", FigureText.area(t.vents().oneIn300(), unit)));
+    String share = "Attic vents at " + t.vents().share().key();
+    rows.add(List.of(share, FigureText.area(t.vents().needed(), unit)));
     rows.add(List.of("Soffit", FigureText.area(t.soffit(), unit)));
     return table("Fixings and covering; which vent share holds is for the local code to say", rows);
   }
