@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import longpoint.drawing.Page;
+import longpoint.wording.Spacing;
 
 /**
  * Writes one page for phones: the sheets to pinch and read, the figures to tick off, in one file
@@ -109,8 +110,8 @@ public final class HtmlWriter {
     line("<h2>Look at first</h2>");
     line("<ul>");
     for (PhonePage.Warning w : warnings) {
-      String cure = w.cure().isEmpty() ? "" : "<br />" + XmlText.escaped(w.cure());
-      line("<li>%s%s</li>", XmlText.escaped(w.text()), cure);
+      String cure = w.cure().isEmpty() ? "" : "<br />" + XmlText.escaped(Spacing.kept(w.cure()));
+      line("<li>%s%s</li>", XmlText.escaped(Spacing.kept(w.text())), cure);
     }
     line("</ul>");
     line("</section>");

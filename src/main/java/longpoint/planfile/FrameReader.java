@@ -16,6 +16,7 @@ import longpoint.plan.Placements;
 import longpoint.plan.RunChoices;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
+import longpoint.wording.Phrase;
 
 /** Makes a part's frame of its object in a file. */
 final class FrameReader {
@@ -124,7 +125,7 @@ final class FrameReader {
   private static int plies(JsonValue value) throws PlanFileException {
     double number = Fields.number(value);
     if (number != Math.rint(number) || number < 1 || number > MOST_PLIES) {
-      throw PlanFileException.at(value, "Plies are a whole number from 1 to " + MOST_PLIES + ".");
+      throw PlanFileException.at(value, Phrase.of("planfile.whole", 1, MOST_PLIES));
     }
     return (int) number;
   }

@@ -34,15 +34,6 @@ class TextsTest {
       Pattern.compile("(?:Task\\.of|kind|parts|state)\\(\\s*\"([a-zA-Z.]+)\"");
   private static final Pattern FIELD =
       Pattern.compile("(?:form\\.(?:<[^>]*>)?(?:entry|choice|says)|length)\\(\\s*\"([^\"]+)\"");
-  private static final Pattern PLACE = Pattern.compile("\\{\\d}");
-
-  @Test
-  void bothLanguagesHaveTheSameTextsWithTheSamePlaces() {
-    Map<String, String> english = bundle("Messages.properties");
-    Map<String, String> french = bundle("Messages_fr.properties");
-    assertThat(french.keySet()).containsExactlyElementsOf(english.keySet());
-    english.forEach((key, text) -> assertThat(places(french.get(key))).isEqualTo(places(text)));
-  }
 
   @Test
   void everyTextTheSourcesNameIsThere() {
@@ -100,10 +91,6 @@ class TextsTest {
     } finally {
       Locale.setDefault(before);
     }
-  }
-
-  private static Set<String> places(String text) {
-    return new TreeSet<>(find(PLACE, text));
   }
 
   private static Set<String> find(Pattern pattern, String text) {

@@ -105,11 +105,31 @@ class BundlesTest {
               .containsAnyOf(
                   name + "." + key,
                   name + "." + stem,
+                  name + "." + stem.substring(0, stem.lastIndexOf('.') + 1),
                   stem,
                   stem.substring(stem.lastIndexOf('.') + 1));
         }
       }
     }
+  }
+
+  /** What an error or a warning says has its cure under the same key; a note may have none. */
+  @Test
+  void everyProblemHasItsCure() {
+    Pattern worse =
+        Pattern.compile("Problem\\.(?:error|warning)\\([^;]*?\"([a-z]+)\\.([a-zA-Z.]*[a-zA-Z])\"");
+    List<MatchResult> all = worse.matcher(sources(SOURCES)).results().toList();
+    assertThat(all).hasSizeGreaterThan(30);
+    for (MatchResult m : all) {
+      assertThat(bundle(m.group(1), "Messages.properties")).containsKey(m.group(2) + ".cure");
+    }
+    Map<String, String> checks = bundle("plan", "Messages.properties");
+    checks.forEach(
+        (key, text) -> {
+          if (text.endsWith(".") && !key.endsWith(".cure")) {
+            assertThat(checks).containsKey(key + ".cure");
+          }
+        });
   }
 
   /** Every phrase the sources name is there. */

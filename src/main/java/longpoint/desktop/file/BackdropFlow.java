@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import longpoint.desktop.Errands;
 import longpoint.desktop.Job;
 import longpoint.desktop.Texts;
+import longpoint.desktop.Trouble;
 import longpoint.editor.MarkupCommands;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
@@ -64,7 +65,7 @@ public final class BackdropFlow {
   private static String words(Throwable why) {
     return why instanceof PictureException e
         ? Texts.of("picture.wrong." + e.reason().name().toLowerCase(Locale.ROOT))
-        : String.valueOf(why.getMessage());
+        : Trouble.words(why);
   }
 
   /** In the middle of what is in sight; a picture that lay there gives its place to the new one. */

@@ -1,5 +1,7 @@
 package longpoint.desktop.panel;
 
+import longpoint.wording.Spacing;
+
 /** Words from the user's plan inside Swing's HTML, where they must stay words. */
 public final class Html {
   private Html() {}
@@ -15,7 +17,9 @@ public final class Html {
 
   /** Words that wrap at a width in pixels. */
   public static String wrapped(String words, int width) {
+    // Swing breaks a line after a raised comma, in the middle of d’aplomb; not after a plain one.
+    String whole = Spacing.kept(words.replaceAll("(?<=\\pL)’(?=\\pL)", "'"));
     // Swing's HTML takes a pixel of CSS for 1.3 of the screen's.
-    return "<html><div style='width:" + Math.round(width / 1.3) + "px'>" + plain(words) + "</div>";
+    return "<html><div style='width:" + Math.round(width / 1.3) + "px'>" + plain(whole) + "</div>";
   }
 }

@@ -1,7 +1,8 @@
 package longpoint.desktop.panel;
 
-import longpoint.editor.WallName;
+import longpoint.desktop.Texts;
 import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
 
 /** Names of things as they begin a line. */
 final class Titles {
@@ -9,8 +10,6 @@ final class Titles {
 
   /** E.g. "The north wall of House". */
   static String wall(Part part, int side) {
-    String name = WallName.of(part, side);
-    int first = name.offsetByCodePoints(0, 1);
-    return name.substring(0, first).toUpperCase(java.util.Locale.ROOT) + name.substring(first);
+    return PlaceName.of(part, side).sentence(Texts.language());
   }
 }
