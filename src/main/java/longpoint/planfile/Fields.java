@@ -36,6 +36,11 @@ final class Fields {
     return expected(value, Worded.plain(what));
   }
 
+  /** What this package says under a key. */
+  static Phrase said(String key, Object... parts) {
+    return Phrase.of("planfile." + key, parts);
+  }
+
   JsonValue object() {
     return object;
   }

@@ -92,29 +92,23 @@ final class PlanReader {
   private static void checkFormat(Fields f) throws PlanFileException {
     Optional<JsonValue> format = f.take("format");
     if (format.isEmpty() || !FORMAT.equals(format.get().value())) {
-      throw PlanFileException.at(
-          format.orElse(f.object()),
-          "This is not a Longpoint plan: \"format\" must be \"" + FORMAT + "\".");
+      throw PlanFileException.at(format.orElse(f.object()), Fields.said("notOurs", FORMAT));
     }
     JsonValue version = f.need("version");
     double number = Fields.number(version);
     if (number > VERSION) {
       throw PlanFileException.at(
-          version,
-          "This plan was saved by a newer Longpoint, in version "
-              + ((JsonValue.Number) version.value()).text()
-              + " of the format. Open it with that one.");
+          version, Fields.said("newer", ((JsonValue.Number) version.value()).text()));
     }
     if (number != VERSION) {
-      throw PlanFileException.at(version, "There is no such version of the format. Write 1.");
+      throw PlanFileException.at(version, Fields.said("version"));
     }
   }
 
   static List<JsonValue> atMost(int most, JsonValue list, String what) throws PlanFileException {
     List<JsonValue> values = Fields.list(list);
     if (values.size() > most) {
-      throw PlanFileException.at(
-          list, "More than " + most + " " + what + ": this is not the plan of a building.");
+      throw PlanFileException.at(list, Fields.said("many", most, Fields.said("things." + what)));
     }
     return values;
   }
@@ -152,18 +146,11 @@ final class PlanReader {
   private Part turned(Part part, JsonValue value) {
     Part right = part.rightWayRound();
     if (!right.outline().equals(part.outline())) {
-      notes.add(
-          part.id(),
-          value.path().words()
-              + ".outline: it ran clockwise and was turned round; each edge stays with its side.");
+      notes.add(part.id(), Fields.said("turned.outline", value.path().words()));
     }
     for (int i = 0; i < part.holes().size(); i++) {
       if (!right.holes().get(i).equals(part.holes().get(i))) {
-        notes.add(
-            part.id(),
-            value.path().words()
-                + (".holes[" + i + "]: it ran counter-clockwise and was turned round; ")
-                + "each edge stays with its side.");
+        notes.add(part.id(), Fields.said("turned.hole", value.path().words(), i));
       }
     }
     return right;
@@ -177,11 +164,10 @@ final class PlanReader {
     corners += points.size();
     if (corners > MOST_CORNERS) {
       throw PlanFileException.at(
-          value, "More than " + MOST_CORNERS + " corners: this is not the plan of a building.");
+          value, Fields.said("many", MOST_CORNERS, Fields.said("things.corners")));
     }
     if (points.size() < 3) {
-      throw PlanFileException.at(
-          value, "An outline has three corners at least, not " + points.size() + ".");
+      throw PlanFileException.at(value, Fields.said("fewCorners", points.size()));
     }
     return new Ring(points);
   }
@@ -199,13 +185,7 @@ final class PlanReader {
       edges.add(edge(edge, id, edges.size()));
     }
     if (edges.size() != sides) {
-      throw PlanFileException.at(
-          value.get(),
-          "There are "
-              + edges.size()
-              + " edges for "
-              + sides
-              + " sides. Give one for each side of the outline, then of each hole.");
+      throw PlanFileException.at(value.get(), Fields.said("edges", edges.size(), sides));
     }
     return edges;
   }
@@ -232,7 +212,7 @@ final class PlanReader {
     if (value.value() instanceof JsonValue.Number) {
       double ratio = Fields.number(value);
       if (ratio < 0) {
-        throw PlanFileException.at(value, "A slope is not below zero. Write rise over run.");
+        throw PlanFileException.at(value, Fields.said("slope.negative"));
       }
       return Slope.ratio(ratio);
     }
@@ -245,15 +225,12 @@ final class PlanReader {
           return keeps ? slope : Slope.ratio(slope.ratio());
         }
       } catch (EntryException e) {
-        throw PlanFileException.at(value, e.getMessage());
+        throw PlanFileException.at(value, e::message);
       }
       throw PlanFileException.at(
-          value,
-          JsonText.quote(Fields.shortened(text))
-              + " is not a slope. Write \"8/12\", \"33.7deg\", \"66.7%\", or rise over run as a"
-              + " number.");
+          value, Fields.said("slope.unknown", JsonText.quote(Fields.shortened(text))));
     }
-    throw Fields.expected(value, "a slope such as \"8/12\"");
+    throw Fields.expected(value, Fields.said("kind.slope"));
   }
 
   private Deck deck(JsonValue value, String id) throws PlanFileException {

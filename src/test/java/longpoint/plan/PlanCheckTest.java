@@ -272,6 +272,7 @@ class PlanCheckTest {
       assertThat(PlanCheck.check(plan)).isEqualTo(problems);
       withProblems += problems.isEmpty() ? 0 : 1;
       for (Problem p : problems) {
+        Said.inEveryLanguage(p);
         String[] where = p.where().split("/");
         assertThat(p.where().equals("plan") || plan.part(where[0]).isPresent()).isTrue();
         if (where.length > 1) {

@@ -11,6 +11,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.plan.Problem;
+import longpoint.plan.Said;
 
 /** What holds of every roof, whatever the plan. */
 final class RoofLaws {
@@ -20,6 +21,7 @@ final class RoofLaws {
   private RoofLaws() {}
 
   static void check(RoofSurface roof) {
+    roof.problems().forEach(Said::inEveryLanguage);
     assertThat(roof.problems())
         .filteredOn(p -> p.level() == Problem.Level.ERROR)
         .noneMatch(p -> p.message().contains("do not build"));
