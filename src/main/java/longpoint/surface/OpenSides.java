@@ -111,7 +111,7 @@ final class OpenSides {
     if (runOn.passesRidge()) {
       problems.add(
           Problem.error(
-              roof.part(),
+              where(roof),
               Phrase.of(
                   "surface.open.overRidge",
                   PlaceName.part(roof.part()),
@@ -119,8 +119,14 @@ final class OpenSides {
     } else if (!runOn.out().isEmpty()) {
       problems.add(
           Problem.warning(
-              roof.part(), Phrase.of("surface.open.pastEdge", PlaceName.part(roof.part()))));
+              where(roof), Phrase.of("surface.open.pastEdge", PlaceName.part(roof.part()))));
     }
+  }
+
+  /** The open side; the part as a whole where it has several. */
+  private static String where(PartRoof roof) {
+    List<Side> open = roof.sides().stream().filter(s -> s.kind() == EdgeKind.OPEN).toList();
+    return open.size() == 1 ? open.get(0).id() : roof.part();
   }
 
   private LengthFigure figure(double length) {

@@ -15,8 +15,8 @@ import longpoint.plan.Part;
 import org.junit.jupiter.api.Test;
 
 /**
- * A flat bay, 3 in 12, stands 60 before the middle of a wall that carries 6 in 12. By hand: (y +
- * 60) ÷ 4 = y ÷ 2 at y = 60, 30 up; there one of the two planes goes on over both walls.
+ * A flat bump-out, 3 in 12, stands 60 before the middle of a wall that carries 6 in 12. By hand: (y
+ * + 60) ÷ 4 = y ÷ 2 at y = 60, 30 up; there one of the two planes goes on over both walls.
  */
 class InLineTest {
   @Test
@@ -29,17 +29,17 @@ class InLineTest {
   }
 
   @Test
-  void theBayGoesOnWhereTheUserWantsIt() {
-    theBayGoesOn(solve(eave(3).withInLine(Optional.of(InLine.GOES_ON)), eave(6)));
+  void theBumpOutGoesOnWhereTheUserWantsIt() {
+    theBumpOutGoesOn(solve(eave(3).withInLine(Optional.of(InLine.GOES_ON)), eave(6)));
   }
 
   @Test
   void theMainWallGivesWayWhereTheUserWantsIt() {
-    theBayGoesOn(solve(eave(3), eave(6).withInLine(Optional.of(InLine.GIVES_WAY))));
+    theBumpOutGoesOn(solve(eave(3), eave(6).withInLine(Optional.of(InLine.GIVES_WAY))));
   }
 
   /** (y + 60) ÷ 4 = (240 − y) ÷ 2 at y = 140, 50 up. */
-  private static void theBayGoesOn(RoofSurface roof) {
+  private static void theBumpOutGoesOn(RoofSurface roof) {
     ridgeAt(roof, 140, 50);
     assertThat(ground(roof, "h/2")).isCloseTo(120 * 120 + 480 * 80, within(1e-6));
     assertThat(level(roof)).isCloseTo(360, within(1e-9));
@@ -51,9 +51,9 @@ class InLineTest {
     ridgeAt(solve(eave(3).withInLine(on), eave(6).withInLine(on)), 120, 60);
   }
 
-  private static RoofSurface solve(Edge bay, Edge front) {
+  private static RoofSurface solve(Edge bumpOut, Edge front) {
     Ring outline = Ring.of(0, 0, 180, 0, 180, -60, 300, -60, 300, 0, 480, 0, 480, 240, 0, 240);
-    Part house = part("h", 0, outline, front, GABLE, bay, GABLE, front, GABLE, eave(6), GABLE);
+    Part house = part("h", 0, outline, front, GABLE, bumpOut, GABLE, front, GABLE, eave(6), GABLE);
     RoofSurface roof = Roof.solve(bare(house));
     RoofLaws.check(roof);
     return roof;

@@ -234,7 +234,7 @@ class JoiningTest {
         .singleElement()
         .satisfies(
             p -> {
-              assertThat(p.where()).isEqualTo("wing");
+              assertThat(p.where()).isEqualTo("wing/2");
               assertThat(p.message()).contains("6'-5 11/16\"");
             });
     assertThat(roof.plane("wing/1").orElseThrow().visible())
