@@ -64,6 +64,10 @@ final class Contour {
       return new Run(side, kind, line, reach, reach, slope);
     }
 
+    Run standing() {
+      return new Run(side, kind, line, reach, reach, 0);
+    }
+
     /** Distance of a point outside the base line. */
     double beyondBase(Point p) {
       return -line.offset(p) - base;
@@ -160,6 +164,21 @@ final class Contour {
               grain));
     }
     return new Contour(List.copyOf(loops), contour.level);
+  }
+
+  /** The same with every side that ends inside its base standing still at its reach. */
+  Contour standing(double grain) {
+    List<Loop> standing = new ArrayList<>();
+    for (Loop loop : loops) {
+      standing.add(
+          loop(
+              loop.runs().stream()
+                  .filter(r -> r.side() != Run.RETURN)
+                  .map(r -> r.spare() < -grain ? r.standing() : r)
+                  .toList(),
+              grain));
+    }
+    return new Contour(List.copyOf(standing), level);
   }
 
   private static Run run(Side side, double level, double runOn) {

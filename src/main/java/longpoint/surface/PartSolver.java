@@ -90,12 +90,12 @@ final class PartSolver {
       if (folded.isPresent()) {
         return unsolved(folded.get());
       }
-      pieces = new Trim(contour, polygon(outline), grain).apply(pieces);
+      pieces = new Trim(contour, polygon(outline), grain, () -> standing(contour)).apply(pieces);
     }
     if (crowding.isEmpty() && folded.isEmpty()) {
       List<Problem> faults = PartCheck.check(spec, pieces, polygon(outline), grain);
       if (!faults.isEmpty()) {
-        pieces = new Trim(contour, polygon(outline), grain).apply(pieces);
+        pieces = new Trim(contour, polygon(outline), grain, () -> standing(contour)).apply(pieces);
         faults = PartCheck.check(spec, pieces, polygon(outline), grain);
       }
       problems.addAll(faults);
@@ -227,6 +227,24 @@ final class PartSolver {
   private static Ring ring(List<Integer> nodes, SweepResult.Solved swept) {
     return new Ring(
         nodes.stream().map(n -> swept.nodes().get(n)).map(n -> new Point(n.x(), n.y())).toList());
+  }
+
+  /** The planes while every side that ends inside its base stands still at its reach. */
+  private List<Piece> standing(Contour contour) {
+    Contour standing = contour.standing(grain);
+    if (tangled(standing).isEmpty()
+        && moves(standing)
+        && Sweep.solve(bases(standing), speeds(standing), wishes(standing))
+            instanceof SweepResult.Solved solved) {
+      List<Piece> pieces = faces(standing, solved);
+      pieces.addAll(strips(standing));
+      return pieces;
+    }
+    return List.of();
+  }
+
+  private static boolean moves(Contour contour) {
+    return contour.runs().stream().anyMatch(r -> !r.upright());
   }
 
   private List<Piece> strips(Contour contour) {

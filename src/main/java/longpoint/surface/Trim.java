@@ -3,6 +3,8 @@ package longpoint.surface;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Jts;
 import longpoint.geometry.Point;
@@ -15,35 +17,109 @@ import org.locationtech.jts.geom.Polygon;
  * lies outside its own fascia or a corner is so flat that a strip runs past the next one.
  *
  * <p>Ground that a plane loses at an inside corner because it lies beyond its own fascia goes to
- * the neighbour, whose roof runs on beneath that fascia.
+ * the roofs that run on beneath that fascia.
  */
-record Trim(Contour contour, Polygon outline, double grain) {
+final class Trim {
+  private final Contour contour;
+  private final Polygon outline;
+  private final double grain;
+  private final Supplier<List<Piece>> standing;
+
+  /** What covers ground beyond a high fascia; worked out when it is asked for. */
+  private List<Piece> beyond;
+
+  /**
+   * @param standing the planes of the part while every side that ends inside its base stands still
+   *     at its fascia; empty if they cannot be worked out
+   */
+  Trim(Contour contour, Polygon outline, double grain, Supplier<List<Piece>> standing) {
+    this.contour = contour;
+    this.outline = outline;
+    this.grain = grain;
+    this.standing = standing;
+  }
+
   List<Piece> apply(List<Piece> pieces) {
-    List<Piece> kept = new ArrayList<>();
+    List<Piece> inside = new ArrayList<>();
     for (Piece piece : pieces) {
-      Contour.Run run = run(piece.side());
-      for (Polygon inside : polygons(Overlay.intersection(piece.ground(), outline, grain))) {
-        if (run.spare() >= -grain) {
-          kept.add(piece.over(inside));
+      polygons(Overlay.intersection(piece.ground(), outline, grain))
+          .forEach(p -> inside.add(piece.over(p)));
+    }
+    List<Piece> trimmed = inside;
+    for (Contour.Run run : contour.runs()) {
+      if (run.spare() < -grain) {
+        trimmed = cutAtFascia(run, trimmed, inside);
+      }
+    }
+    return trimmed;
+  }
+
+  private List<Piece> cutAtFascia(Contour.Run run, List<Piece> pieces, List<Piece> all) {
+    Polygon within = within(run);
+    List<Piece> kept = new ArrayList<>();
+    List<Polygon> lost = new ArrayList<>();
+    for (Piece piece : pieces) {
+      if (piece.side() != run.side()) {
+        kept.add(piece);
+        continue;
+      }
+      polygons(Overlay.intersection(piece.ground(), within, grain))
+          .forEach(p -> kept.add(piece.over(p)));
+      for (Polygon p : polygons(Overlay.difference(piece.ground(), within, grain))) {
+        if (beyondInsideCorner(run, p)) {
+          lost.add(p);
         } else {
-          cutAtFascia(piece.over(inside), run, pieces, kept);
+          kept.add(piece.over(p));
         }
       }
     }
-    return kept;
+    if (lost.isEmpty()) {
+      return kept;
+    }
+    return standStill(within, lost, kept)
+        .orElseGet(
+            () -> {
+              lost.forEach(p -> inherit(p, heirs(all, run.side(), p), kept));
+              return kept;
+            });
   }
 
-  private void cutAtFascia(Piece piece, Contour.Run run, List<Piece> pieces, List<Piece> kept) {
-    Polygon within = within(run);
-    polygons(Overlay.intersection(piece.ground(), within, grain))
-        .forEach(p -> kept.add(piece.over(p)));
-    for (Polygon lost : polygons(Overlay.difference(piece.ground(), within, grain))) {
-      if (beyondInsideCorner(run, lost)) {
-        inherit(lost, heirs(pieces, piece.side(), lost), kept);
-      } else {
-        kept.add(piece.over(lost));
+  /**
+   * The ground past the fascia line as it is while the high side stands still: until the roof comes
+   * up to that fascia the side does, and afterwards it moves away. Nothing if the planes do not
+   * cover it then.
+   */
+  private Optional<List<Piece>> standStill(Polygon within, List<Polygon> lost, List<Piece> kept) {
+    List<Polygon> past =
+        polygons(Overlay.difference(outline, within, grain)).stream()
+            .filter(z -> lost.stream().anyMatch(l -> z.contains(l.getInteriorPoint())))
+            .toList();
+    if (beyond == null) {
+      beyond = standing.get();
+    }
+    List<Piece> now = new ArrayList<>();
+    for (Piece piece : kept) {
+      Geometry left = piece.ground();
+      for (Polygon zone : past) {
+        left = Overlay.difference(left, zone, grain);
+      }
+      polygons(left).forEach(p -> now.add(piece.over(p)));
+    }
+    for (Polygon zone : past) {
+      double covered = 0;
+      for (Piece piece : beyond) {
+        if (piece.ground().getEnvelopeInternal().intersects(zone.getEnvelopeInternal())) {
+          for (Polygon p : polygons(Overlay.intersection(zone, piece.ground(), grain))) {
+            now.add(piece.over(p));
+            covered += p.getArea();
+          }
+        }
+      }
+      if (Math.abs(zone.getArea() - covered) > 4 * grain * zone.getLength()) {
+        return Optional.empty();
       }
     }
+    return Optional.of(now);
   }
 
   /**

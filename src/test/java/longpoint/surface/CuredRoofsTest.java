@@ -28,6 +28,8 @@ class CuredRoofsTest {
           "high-eave-beside-wide-rake-3",
           "high-eave-beside-wide-rake-4",
           "high-eave-beside-wide-rake-5",
+          "high-eave-at-inside-corner-1",
+          "high-eave-at-inside-corner-2",
           "hips-in-one-line-1",
           "hips-in-one-line-2",
           "hips-in-one-line-3",
