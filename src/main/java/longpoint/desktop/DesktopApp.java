@@ -52,6 +52,9 @@ public final class DesktopApp {
             packets,
             Places.drafts());
     window.frame().setVisible(true);
+    if (settings.following()) {
+      window.followDesktop();
+    }
     if (plan.isPresent()) {
       window.files().open(plan.get());
     } else {

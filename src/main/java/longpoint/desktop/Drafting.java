@@ -65,8 +65,7 @@ final class Drafting {
       Sight sight,
       Function<Double, String> lengths) {
     this.lengths = lengths;
-    OverlayPainter overlay =
-        new OverlayPainter(job.runner(), canvas::getFont, canvas::pointer, Texts.of("sheet.empty"));
+    OverlayPainter overlay = new OverlayPainter(job.runner(), canvas::getFont, canvas::pointer, "");
     canvas.setOverPaint(
         (g, view, colours) -> {
           pickedFigure.ifPresent(f -> FigureMark.paint(f, g, view, colours));

@@ -2,6 +2,7 @@ package longpoint.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.Dimension;
+import java.awt.Frame;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
@@ -9,6 +10,7 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -62,6 +64,7 @@ public final class MainWindow {
   private final Errands errands = new Errands(status);
   private final Outgoing outgoing;
   private final RecentMenu recent;
+  private final Welcome welcome;
   private boolean refreshing;
 
   /**
@@ -96,6 +99,7 @@ public final class MainWindow {
     backdrop = new BackdropShow(job, canvas);
     finder = new Finder(frame, catalogue);
     recent = new RecentMenu(settings, files::open);
+    welcome = new Welcome(canvas, job, settings, files, catalogue);
     menus.insert("menu.file", recent.menu(), 3);
     beside.furnish(catalogue, this::refresh);
     layOut();
@@ -126,6 +130,9 @@ public final class MainWindow {
     frame.setSize(Math.min(1560, room.width), Math.min(960, room.height));
     frame.setLocationRelativeTo(null);
     settings.window().filter(room::contains).ifPresent(frame::setBounds);
+    if (settings.maximised()) {
+      frame.setExtendedState(Frame.MAXIMIZED_BOTH);
+    }
     frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
   }
 
@@ -180,6 +187,7 @@ public final class MainWindow {
     menus.refresh();
     tools.refresh();
     beside.refresh();
+    welcome.follow();
     side.update();
     backdrop.update();
     showTitle();
@@ -309,7 +317,11 @@ public final class MainWindow {
   /** Closes the window, unless there is something to save and the user would rather stay. */
   void quit() {
     if (files.mayLeave()) {
-      settings.setWindow(frame.getBounds());
+      boolean maximised = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) == Frame.MAXIMIZED_BOTH;
+      settings.setMaximised(maximised);
+      if (!maximised) {
+        settings.setWindow(frame.getBounds());
+      }
       frame.dispose();
       drafts.close();
       beside.close();
@@ -317,7 +329,31 @@ public final class MainWindow {
     }
   }
 
+  /** Takes a look for good; the desktop's own is not followed any more. */
   void setTheme(Theme theme) {
+    settings.setFollowing(false);
+    wear(theme);
+  }
+
+  /** Takes the look of the desktop, now and at every start, or keeps the one there is. */
+  void follow(boolean following) {
+    settings.setFollowing(following);
+    if (following) {
+      followDesktop();
+    }
+    refresh();
+  }
+
+  /** Asks the desktop, which takes a moment, and takes its look if it says. */
+  void followDesktop() {
+    CompletableFuture.supplyAsync(SystemLook::ask)
+        .thenAccept(
+            look ->
+                look.filter(l -> l != settings.theme())
+                    .ifPresent(l -> SwingUtilities.invokeLater(() -> wear(l))));
+  }
+
+  private void wear(Theme theme) {
     settings.setTheme(theme);
     theme.install(settings.textSize());
     dress();
@@ -335,6 +371,7 @@ public final class MainWindow {
     canvas.setColours(settings.theme().canvas());
     canvas.setLetteringZoom(settings.textSize() / USUAL_TEXT);
     beside.dress(settings.theme().canvas(), settings.textSize() / USUAL_TEXT);
+    welcome.dress();
     job.letterFor(canvas.unitsPerMm());
     frame.revalidate();
   }

@@ -44,6 +44,24 @@ public final class Settings {
     put("theme", theme == Theme.DARK ? "dark" : "light");
   }
 
+  /** Whether the window takes the look of the desktop. */
+  public boolean following() {
+    return "yes".equals(get("followDesktop", "yes"));
+  }
+
+  public void setFollowing(boolean following) {
+    put("followDesktop", following ? "yes" : "no");
+  }
+
+  /** Whether the window filled the screen last. */
+  public boolean maximised() {
+    return "yes".equals(get("maximised", "no"));
+  }
+
+  public void setMaximised(boolean maximised) {
+    put("maximised", maximised ? "yes" : "no");
+  }
+
   /** Size of the window's lettering in points, 12 to 24. */
   public int textSize() {
     try {

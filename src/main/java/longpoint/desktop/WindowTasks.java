@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import longpoint.desktop.action.Catalogue;
+import longpoint.desktop.action.KeysPage;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.panel.LayersPopup;
 import longpoint.desktop.paper.SheetCopy;
@@ -225,6 +226,8 @@ final class WindowTasks {
             .letter('u'),
         Task.of("view.theme", () -> window.setTheme(window.settings().theme().other()))
             .key("menu T"),
+        Task.of("view.follow", () -> window.follow(!window.settings().following()))
+            .shows(() -> window.settings().following()),
         Task.of("view.larger", () -> window.setTextSize(window.settings().textSize() + 1))
             .key("menu shift EQUALS"),
         Task.of("view.smaller", () -> window.setTextSize(window.settings().textSize() - 1))
@@ -248,8 +251,20 @@ final class WindowTasks {
   private List<Task> help() {
     return List.of(
         Task.of("help.find", () -> window.finder().open()).key("menu K"),
+        Task.of("help.keys", () -> KeysPage.open(window.frame(), window.catalogue())).key("F1"),
         Task.of(
             "help.about",
-            () -> window.dialogs().tell(Texts.of("about.title"), Texts.of("about.words"))));
+            () -> window.dialogs().tell(Texts.of("about.title"), Texts.of("about.words"))),
+        Task.of(
+            "help.licences",
+            () ->
+                window
+                    .dialogs()
+                    .tell(Texts.of("licences.title", version()), Texts.of("licences.words"))));
+  }
+
+  private static String version() {
+    String version = WindowTasks.class.getPackage().getImplementationVersion();
+    return version == null ? "" : version;
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import longpoint.desktop.Job;
+import longpoint.desktop.Samples;
 import longpoint.desktop.Settings;
 import longpoint.desktop.Texts;
 import longpoint.plan.Plan;
@@ -49,6 +50,15 @@ public final class FileFlow {
   public void open(Path path) {
     if (mayLeave()) {
       read(path);
+    }
+  }
+
+  /** Opens a sample that comes with the program; saving it asks where. */
+  public void sample(String name) {
+    if (mayLeave()) {
+      Opened found = Samples.read(name);
+      job.open(found.plan(), Optional.empty(), found.notes());
+      opened.run();
     }
   }
 
