@@ -10,9 +10,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
+import longpoint.desktop.solid.SolidPickListener;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.plan.Plan;
@@ -56,6 +58,12 @@ public final class Screenshots {
     shots.frame("trusses");
     shots.solid("house");
     shots.finder("finder");
+    shots.start("start");
+    shots.beside("truss", "tolverby-cabin", "beside.outline", "T1");
+    shots.beside("flat", "sable-lane-garden-wing", "beside.flat", "wing/1");
+    shots.beside("sheets", "marrowgate-bungalow", "beside.sheets", "");
+    shots.theme = Theme.DARK;
+    shots.beside("lists-dark", "heronsmere-lodge", "beside.lists", "hall/0");
     System.exit(0);
   }
 
@@ -75,6 +83,31 @@ public final class Screenshots {
             window.window().catalogue().task("beside.house").perform();
             return null;
           });
+      write(window, name);
+    }
+  }
+
+  /** An empty sheet. */
+  private void start(String name) throws Exception {
+    try (WindowDriver window = new WindowDriver(Plan.empty(LengthUnit.INCH))) {
+      write(window, name);
+    }
+  }
+
+  /** A view beside the plan with something picked. */
+  private void beside(String name, String sample, String task, String picked) throws Exception {
+    try (WindowDriver window = sample(sample)) {
+      window.untilSolved();
+      window.menu(task);
+      WindowDriver.onEvents(
+          () -> {
+            window
+                .window()
+                .picks()
+                .pick(Optional.of(picked).filter(id -> !id.isEmpty()), SolidPickListener.How.ALONE);
+            return null;
+          });
+      Thread.sleep(3000); // sheets are laid out in their own time
       write(window, name);
     }
   }
