@@ -28,6 +28,7 @@ import longpoint.desktop.file.Dialogs;
 import longpoint.desktop.file.Drafts;
 import longpoint.desktop.file.FileFlow;
 import longpoint.desktop.file.PacketWriter;
+import longpoint.desktop.file.TracingFlow;
 import longpoint.desktop.panel.AppIcon;
 import longpoint.desktop.panel.Header;
 import longpoint.desktop.panel.SidePanel;
@@ -48,6 +49,7 @@ public final class MainWindow {
   private final Dialogs dialogs;
   private final FileFlow files;
   private final BackdropFlow pictures;
+  private final TracingFlow tracings;
   private final BackdropShow backdrop;
   private final Drafts drafts;
   private final Catalogue catalogue;
@@ -87,6 +89,7 @@ public final class MainWindow {
     picks = new Picks(job);
     beside = new Beside(canvas, job, picks, settings, this::performLetter);
     outgoing = new Outgoing(this, packets, errands);
+    tracings = new TracingFlow(job, this.dialogs, errands);
     pictures = new BackdropFlow(job, this.dialogs, canvas::seen, errands);
     sight = new Sight(job, canvas);
     places = new ProblemPlaces(job, canvas, sight);
@@ -155,7 +158,7 @@ public final class MainWindow {
             canvas.requestFocusInWindow();
           }
         });
-    new PlanDrop(files::open, pictures::load).on(frame);
+    new PlanDrop(files::open, pictures::load, tracings::load).on(frame);
     job.onPicture(this::showPicture);
   }
 
@@ -301,6 +304,10 @@ public final class MainWindow {
 
   Errands errands() {
     return errands;
+  }
+
+  TracingFlow tracings() {
+    return tracings;
   }
 
   BackdropFlow pictures() {

@@ -25,6 +25,7 @@ final class PictureTasks {
   List<Task> all() {
     List<Task> tasks = new ArrayList<>();
     tasks.add(Task.of("picture.load", () -> window.pictures().load()).key("menu shift P"));
+    tasks.add(Task.of("picture.walls", () -> window.tracings().load()).key("menu shift W"));
     for (PictureTools tool : PictureTools.values()) {
       tasks.add(
           Task.named(

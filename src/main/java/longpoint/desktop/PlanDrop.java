@@ -11,16 +11,29 @@ import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import javax.swing.TransferHandler;
 import longpoint.desktop.file.BackdropFlow;
+import longpoint.desktop.file.TracingFlow;
 
-/** Takes a file that is dragged onto the window: a picture goes behind the plan, a plan opens. */
+/**
+ * Takes a file that is dragged onto the window: a picture goes behind the plan, the walls of a CAD
+ * drawing are traced, a plan opens.
+ */
 final class PlanDrop extends TransferHandler {
   private static final long serialVersionUID = 1;
   private final transient Consumer<Path> open;
   private final transient Consumer<Path> picture;
+  private final transient Consumer<Path> drawing;
 
-  PlanDrop(Consumer<Path> open, Consumer<Path> picture) {
+  PlanDrop(Consumer<Path> open, Consumer<Path> picture, Consumer<Path> drawing) {
     this.open = open;
     this.picture = picture;
+    this.drawing = drawing;
+  }
+
+  private Consumer<Path> taker(Path file) {
+    if (TracingFlow.isDrawing(file)) {
+      return drawing;
+    }
+    return BackdropFlow.isPicture(file) ? picture : open;
   }
 
   void on(JFrame frame) {
@@ -41,8 +54,8 @@ final class PlanDrop extends TransferHandler {
       Object data = support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
       if (data instanceof List<?> files && !files.isEmpty() && files.get(0) instanceof File file) {
         // Later, so that the drop is over before a question opens.
-        Consumer<Path> taker = BackdropFlow.isPicture(file.toPath()) ? picture : open;
-        SwingUtilities.invokeLater(() -> taker.accept(file.toPath()));
+        Path dropped = file.toPath();
+        SwingUtilities.invokeLater(() -> taker(dropped).accept(dropped));
         return true;
       }
       return false;

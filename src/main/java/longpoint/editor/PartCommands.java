@@ -5,15 +5,20 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
+import longpoint.geometry.Region;
+import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
 import longpoint.plan.Attached;
 import longpoint.plan.Carried;
 import longpoint.plan.Deck;
+import longpoint.plan.Edge;
+import longpoint.plan.EdgeKind;
 import longpoint.plan.Frame;
 import longpoint.plan.Join;
 import longpoint.plan.Motion;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import longpoint.plan.Reshape;
 import longpoint.units.LengthChange;
 
 /**
@@ -135,6 +140,27 @@ public final class PartCommands {
   public static Command copy(Plan plan, List<String> parts, Motion to) {
     return Command.of(
         Messages.text("do.copy", Naming.parts(plan, parts)), now -> Copies.add(now, parts, to));
+  }
+
+  /**
+   * Adds a part for each piece of ground, every side an eave.
+   *
+   * @param from what they come from, for undo
+   */
+  public static Command add(List<Region> grounds, String from) {
+    return Command.of(
+        Messages.text("do.add", from),
+        plan -> {
+          Plan with = plan;
+          for (Region ground : grounds) {
+            Part part = NewPart.hipped(with, NewPart.stem(with), ground.shell());
+            for (Ring hole : ground.holes()) {
+              part = Reshape.addHole(part, hole, Edge.of(EdgeKind.EAVE));
+            }
+            with = with.withPart(part);
+          }
+          return with;
+        });
   }
 
   /** Takes parts away, and the joins that named them. */

@@ -16,6 +16,7 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
+import longpoint.units.LengthText;
 import longpoint.units.SlopeText;
 
 /**
@@ -31,6 +32,9 @@ final class PlanLabels {
   private static final double SHORT_ARROW = 6;
   private static final double HEAD = 2.5;
   private static final double TEXT_GAP = 1.8;
+
+  /** From a name to the plate height beneath it, over the height of its capitals. */
+  private static final double PLATE_STEP = 1.7;
 
   /** A longer name is cut short on the drawing; the title block has it whole. */
   private static final double LONGEST_NAME = 80;
@@ -62,8 +66,8 @@ final class PlanLabels {
           placed(
               part.region(),
               List.of(
-                  m -> name(text, Lettering.MEDIUM, m, part.id()),
-                  m -> name(text, Lettering.SMALL, m, part.id())),
+                  m -> named(part, text, Lettering.MEDIUM, m),
+                  m -> named(part, text, Lettering.SMALL, m)),
               Layers.NAMES,
               part.id()));
     }
@@ -122,9 +126,26 @@ final class PlanLabels {
     return marks;
   }
 
+  /** The name; where plates stand at different heights, that of the part beneath it. */
+  private Mark[] named(Part part, String text, double height, Point at) {
+    String shown = Lettering.fitted(text, height, LONGEST_NAME);
+    if (plan.parts().stream().allMatch(p -> p.plateHeight() == part.plateHeight())) {
+      return new Mark[] {line(part, shown, height, at)};
+    }
+    Point step = new Point(0, height * PLATE_STEP / 2 * unitsPerMm);
+    String plate = "plate " + LengthText.of(part.plateHeight(), plan.unit());
+    return new Mark[] {
+      line(part, shown, height, at.plus(step)), line(part, plate, Lettering.SMALL, at.minus(step))
+    };
+  }
+
   private static Mark[] name(String text, double height, Point at, String subject) {
     String shown = Lettering.fitted(text, height, LONGEST_NAME);
     return new Mark[] {new Mark.Text(at, shown, height, 0, Anchor.CENTRE, Layers.NAMES, subject)};
+  }
+
+  private static Mark line(Part part, String text, double height, Point at) {
+    return new Mark.Text(at, text, height, 0, Anchor.CENTRE, Layers.NAMES, part.id());
   }
 
   /** Text beside an arrow; a level plane has no arrow. */

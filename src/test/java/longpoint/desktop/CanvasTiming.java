@@ -50,7 +50,7 @@ public final class CanvasTiming {
             time("frame kept (pointer moved)", () -> canvas.paint(g));
             return null;
           });
-      drag(window, image);
+      drag(window);
       double mm = WindowDriver.onEvents(canvas::unitsPerMm);
       time("roof", () -> Roof.solve(plan));
       time("whole pipeline", () -> Pipeline.solve(plan));
@@ -64,8 +64,7 @@ public final class CanvasTiming {
    * A corner dragged to and fro with trusses shown. Two frames come of each step: the walls follow
    * at once, and the roof when it has been worked out, with everything beside the sheet.
    */
-  private static void drag(WindowDriver window, BufferedImage image) {
-    PlanCanvas canvas = window.window().canvas();
+  private static void drag(WindowDriver window) {
     Point corner = window.plan().parts().get(0).side(0).from();
     long events = WindowDriver.onEvents(() -> Thread.currentThread().getId());
     double[] walls = new double[RUNS];
@@ -75,10 +74,10 @@ public final class CanvasTiming {
       double off = 12 + 24 * Math.floorMod(i, 3);
       long start = THREADS.getThreadCpuTime(events);
       window.dragTo(corner.x() - off, corner.y() - off);
-      paint(canvas, image);
+      painted();
       long between = THREADS.getThreadCpuTime(events);
       window.untilSolved();
-      paint(canvas, image);
+      painted();
       long end = THREADS.getThreadCpuTime(events);
       if (i >= 0) {
         walls[i] = (between - start) / 1e6;
@@ -90,15 +89,11 @@ public final class CanvasTiming {
     print("dragging: roof follows, panels and a frame", roof);
   }
 
-  private static void paint(PlanCanvas canvas, BufferedImage image) {
-    WindowDriver.onEvents(
-        () -> {
-          Graphics2D g = image.createGraphics();
-          g.setClip(0, 0, 1920, 1080);
-          canvas.paint(g);
-          g.dispose();
-          return null;
-        });
+  /** The window has painted what it had to: that comes after what changed it. */
+  private static void painted() {
+    for (int i = 0; i < 3; i++) {
+      WindowDriver.onEvents(() -> null);
+    }
   }
 
   /** Share of pixels that are not the sheet's ground: an empty frame would be quick to paint. */

@@ -377,6 +377,7 @@ final class WindowDriver implements AutoCloseable {
     Optional<Path> open = Optional.empty();
     Optional<Path> save = Optional.empty();
     Optional<Path> picture = Optional.empty();
+    Optional<Path> drawing = Optional.empty();
     Optional<Path> folder = Optional.empty();
     Optional<Path> sheet = Optional.empty();
     Unsaved unsaved = Unsaved.STAY;
@@ -387,6 +388,17 @@ final class WindowDriver implements AutoCloseable {
     @Override
     public Optional<Path> planToOpen(Optional<Path> near) {
       return open;
+    }
+
+    @Override
+    public Optional<Path> drawingToOpen(Optional<Path> near) {
+      return drawing;
+    }
+
+    @Override
+    public Optional<longpoint.desktop.file.TracingFlow.Choice> howToTrace(
+        longpoint.tracing.CadDrawing drawing) {
+      return Optional.of(longpoint.desktop.file.TracingFlow.Choice.likely(drawing));
     }
 
     @Override

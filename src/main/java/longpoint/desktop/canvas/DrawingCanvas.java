@@ -215,7 +215,8 @@ public final class DrawingCanvas extends JComponent implements DrawingHand.Held 
             FLAT,
             Set.of(),
             Frame.Grid.HIDDEN,
-            Optional.empty()));
+            Optional.empty(),
+            Sparing.NONE));
     Frame.smooth(g);
     if (!allPicked()) {
       PickedPaint.paint(drawing.marks(), picked, g, view, colours.selection(), laidOutFor);

@@ -34,7 +34,8 @@ final class Frame {
       ToDoubleFunction<String> shade,
       Set<String> hiddenLayers,
       Grid grid,
-      Optional<BackdropPainter> backdrop) {
+      Optional<BackdropPainter> backdrop,
+      Sparing sparing) {
     Content {
       hiddenLayers = Set.copyOf(hiddenLayers);
     }
@@ -43,6 +44,7 @@ final class Frame {
       return sameGround(other)
           && drawing == other.drawing
           && type == other.type
+          && sparing.equals(other.sparing)
           && shade == other.shade
           && hiddenLayers.equals(other.hiddenLayers);
     }
@@ -133,7 +135,8 @@ final class Frame {
             c.colours(),
             c.type(),
             c.shade(),
-            layer -> shown(layer, c.hiddenLayers()));
+            layer -> shown(layer, c.hiddenLayers()),
+            c.sparing());
     c.drawing().accept(marks);
     marks.finish();
   }

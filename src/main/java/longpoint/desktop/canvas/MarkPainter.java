@@ -49,6 +49,7 @@ final class MarkPainter implements MarkVisitor {
   private final ScreenType type;
   private final ToDoubleFunction<String> shade;
   private final Predicate<Layer> shown;
+  private final Sparing sparing;
   private final double unitsPerMm;
   private final WordSpace space;
   private final Map<Pen, BasicStroke> strokes = new HashMap<>();
@@ -58,6 +59,7 @@ final class MarkPainter implements MarkVisitor {
    * @param seen piece of plan that can be seen; marks outside it cost nothing
    * @param shade subject of a tint to −1 (in shadow) … 1 (in the light)
    * @param shown which layers are switched on
+   * @param sparing what lettering is worth showing at this size
    */
   MarkPainter(
       Graphics2D g,
@@ -66,13 +68,15 @@ final class MarkPainter implements MarkVisitor {
       CanvasColours colours,
       ScreenType type,
       ToDoubleFunction<String> shade,
-      Predicate<Layer> shown) {
+      Predicate<Layer> shown,
+      Sparing sparing) {
     this.g = g;
+    this.sparing = sparing;
     this.view = view;
     this.colours = colours;
     this.type = type;
     this.shade = shade;
-    this.shown = shown;
+    this.shown = shown.and(sparing::shows);
     this.unitsPerMm = type.unitsPerMm(view);
     this.space = new WordSpace(20 * unitsPerMm);
     this.seen = seen.grown(10 * unitsPerMm);
@@ -131,8 +135,14 @@ final class MarkPainter implements MarkVisitor {
 
   private boolean tooShort(Mark.Dimension dimension) {
     double figure = Lettering.width(dimension.text(), DimensionLayout.TEXT_HEIGHT) * unitsPerMm;
-    return dimension.slideMm() == 0
-        && figure > LONGEST_FIGURE * dimension.from().distance(dimension.to());
+    double wall = dimension.from().distance(dimension.to());
+    boolean spared =
+        !sparing.shows(
+            dimension,
+            wall * view.scale(),
+            figure * view.scale(),
+            type.pixels(Math.abs(dimension.offsetMm())));
+    return spared || dimension.slideMm() == 0 && figure > LONGEST_FIGURE * wall;
   }
 
   @Override

@@ -347,7 +347,8 @@ public final class PlanCanvas extends JPanel implements Movable {
         shade,
         hiddenLayers,
         grid,
-        backdrop);
+        backdrop,
+        Sparing.of(extent, view));
   }
 
   @Override

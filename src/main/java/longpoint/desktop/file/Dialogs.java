@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.print.attribute.PrintRequestAttributeSet;
+import longpoint.tracing.CadDrawing;
 
 /** What the window asks and tells. Tests answer in place of a person. */
 public interface Dialogs {
@@ -24,6 +25,12 @@ public interface Dialogs {
 
   /** Which plan to open; empty for none. */
   Optional<Path> planToOpen(Optional<Path> near);
+
+  /** Which CAD drawing to trace; empty for none. */
+  Optional<Path> drawingToOpen(Optional<Path> near);
+
+  /** How to trace a drawing; empty for not at all. */
+  Optional<TracingFlow.Choice> howToTrace(CadDrawing drawing);
 
   /** Which picture to lay behind the plan; empty for none. */
   Optional<Path> pictureToOpen(Optional<Path> near);

@@ -14,6 +14,7 @@ import javax.swing.filechooser.FileFilter;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import longpoint.desktop.Texts;
 import longpoint.desktop.file.Question.Answer;
+import longpoint.tracing.CadDrawing;
 
 /** Asks with windows of its own; none of them is the system's, so all look and work the same. */
 public final class SwingDialogs implements Dialogs {
@@ -32,6 +33,19 @@ public final class SwingDialogs implements Dialogs {
     return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION
         ? Optional.of(chooser.getSelectedFile().toPath())
         : Optional.empty();
+  }
+
+  @Override
+  public Optional<Path> drawingToOpen(Optional<Path> near) {
+    JFileChooser chooser = chooser(near, "file.kind.drawing", "dxf");
+    return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION
+        ? Optional.of(chooser.getSelectedFile().toPath())
+        : Optional.empty();
+  }
+
+  @Override
+  public Optional<TracingFlow.Choice> howToTrace(CadDrawing drawing) {
+    return TracingDialog.ask(over, drawing);
   }
 
   @Override

@@ -89,6 +89,11 @@ public final class ProblemsPanel extends JPanel {
     }
   }
 
+  /** Whether these are the problems shown now. */
+  boolean showing(List<Problem> problems) {
+    return problems.equals(shown);
+  }
+
   public void show(List<Problem> problems) {
     if (problems.equals(shown)) {
       return;

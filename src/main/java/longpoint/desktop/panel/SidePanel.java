@@ -100,6 +100,7 @@ public final class SidePanel extends JPanel {
     now.addAll(job.notes());
     now.sort(Comparator.comparing(Problem::level));
     places.listed(now);
+    boolean same = problems.showing(now);
     problems.show(now);
     problems.setVisible(!now.isEmpty());
     problemsTitle.setText(
@@ -108,7 +109,9 @@ public final class SidePanel extends JPanel {
             : Texts.of(
                 now.get(0).level() == Problem.Level.NOTE ? "problems.notes" : "problems.title",
                 now.size()));
-    revalidate();
+    if (!same) {
+      revalidate();
+    }
   }
 
   private void showFigures() {

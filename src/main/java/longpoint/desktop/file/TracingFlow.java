@@ -1,0 +1,125 @@
+package longpoint.desktop.file;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import longpoint.desktop.Errands;
+import longpoint.desktop.Job;
+import longpoint.desktop.Texts;
+import longpoint.editor.PartCommands;
+import longpoint.editor.Ref;
+import longpoint.editor.Selection;
+import longpoint.editor.tools.Tools;
+import longpoint.geometry.Region;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+import longpoint.plan.Problem;
+import longpoint.tracing.CadDrawing;
+import longpoint.tracing.DrawingUnit;
+import longpoint.tracing.Traced;
+
+/** The path of wall outlines from a CAD drawing to parts of the plan. */
+public final class TracingFlow {
+  /** More would not be read. */
+  private static final int MOST_NOTES = 5;
+
+  /**
+   * How a drawing is to be traced.
+   *
+   * @param layers names of those that hold walls
+   * @param unit the drawing is drawn in
+   * @param inner what becomes of outlines inside others
+   */
+  public record Choice(Set<String> layers, DrawingUnit unit, Traced.Inner inner) {
+    public Choice {
+      layers = Set.copyOf(layers);
+    }
+
+    /** What is likely meant. */
+    public static Choice likely(CadDrawing drawing) {
+      return new Choice(drawing.likelyLayers(), drawing.likelyUnit(), Traced.Inner.LEFT_OUT);
+    }
+  }
+
+  private final Job job;
+  private final Dialogs dialogs;
+  private final Errands errands;
+
+  public TracingFlow(Job job, Dialogs dialogs, Errands errands) {
+    this.job = job;
+    this.dialogs = dialogs;
+    this.errands = errands;
+  }
+
+  /** Whether a file's name is that of a CAD drawing. */
+  public static boolean isDrawing(Path file) {
+    return file.getFileName().toString().toLowerCase(Locale.ROOT).endsWith(".dxf");
+  }
+
+  /** Asks which drawing and traces it. */
+  public void load() {
+    dialogs
+        .drawingToOpen(job.file().map(p -> p.toAbsolutePath().getParent()))
+        .ifPresent(this::load);
+  }
+
+  /** Reads a drawing off the event thread, then asks how it is to be traced. */
+  public void load(Path file) {
+    String name = file.getFileName().toString();
+    errands.run(
+        Texts.of("state.tracing"),
+        watch -> CadDrawing.read(file),
+        drawing -> ask(drawing, name),
+        why -> dialogs.tell(Texts.of("tell.noTracing", name), String.valueOf(why.getMessage())));
+  }
+
+  private void ask(CadDrawing drawing, String name) {
+    dialogs
+        .howToTrace(drawing)
+        .ifPresent(
+            choice ->
+                errands.run(
+                    Texts.of("state.tracing"),
+                    watch ->
+                        drawing.trace(choice.layers(), choice.unit(), job.document().plan().unit()),
+                    traced -> add(traced, choice, name),
+                    why ->
+                        dialogs.tell(
+                            Texts.of("tell.noTracing", name), String.valueOf(why.getMessage()))));
+  }
+
+  /** The new parts are picked, and the tool that moves them is in hand. */
+  private void add(Traced traced, Choice choice, String name) {
+    List<Region> grounds = traced.regions(choice.inner());
+    if (grounds.isEmpty()) {
+      dialogs.tell(
+          Texts.of("tell.noTracing", name), Texts.of("tracing.nothing") + notes(traced.notes()));
+      return;
+    }
+    Plan before = job.document().plan();
+    Set<String> there = before.parts().stream().map(Part::id).collect(Collectors.toSet());
+    job.runner().apply(PartCommands.add(grounds, name));
+    List<Ref> fresh =
+        job.document().plan().parts().stream()
+            .map(Part::id)
+            .filter(id -> !there.contains(id))
+            .map(Ref::part)
+            .toList();
+    job.runner().select(new Selection(fresh));
+    if (!there.isEmpty()) {
+      job.runner().choose(Tools.MOVE);
+    }
+    if (!traced.notes().isEmpty()) {
+      dialogs.tell(Texts.of("tell.traced", fresh.size(), name), notes(traced.notes()).strip());
+    }
+  }
+
+  private static String notes(List<Problem> notes) {
+    return notes.stream()
+        .limit(MOST_NOTES)
+        .map(n -> "\n" + n.message(Texts.language()) + " " + n.cure(Texts.language()))
+        .collect(Collectors.joining());
+  }
+}
