@@ -22,7 +22,7 @@ final class Refining {
   /** Rounds for every course, within limits that keep large roofs to some seconds. */
   private static final int ROUNDS_PER_COURSE = 100;
 
-  private static final int LEAST_ROUNDS = 400;
+  private static final int LEAST_ROUNDS = 3000;
   private static final int MOST_ROUNDS = 12000;
 
   /** How much worse gathered, in sheets squared, the first rounds may leave what is over. */
