@@ -79,7 +79,8 @@ final class PartSolver {
     Contour outline = Contour.outline(spec.rings(), runOn, grain);
     Optional<Problem> folded = tangled(outline);
     boolean endsInside = contour.runs().stream().anyMatch(this::endsInside);
-    boolean apart = folded.isEmpty() && !endsInside && fill(strips, contour, outline);
+    // A base that lies beyond its own fascia is no overhang; what is cut back is looked over below.
+    boolean apart = folded.isEmpty() && (endsInside || fill(strips, contour, outline));
     List<Problem> crowding =
         !apart && crowded(contour, strips)
             ? Crowding.find(strips, pieces, sides, spec.unit(), grain)

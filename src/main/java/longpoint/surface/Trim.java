@@ -128,8 +128,7 @@ final class Trim {
    * line: the plane runs on over it to that overhang's edge.
    */
   private boolean beyondInsideCorner(Contour.Run run, Polygon lost) {
-    Point middle = Jts.point(lost.getInteriorPoint().getCoordinate());
-    boolean atStart = run.line().along(middle) < run.line().length() / 2;
+    boolean atStart = away(lost, run.line().from()) < away(lost, run.line().to());
     for (Contour.Loop loop : contour.loops()) {
       List<Contour.Run> runs = walls(loop);
       int i = runs.indexOf(run);
@@ -206,6 +205,10 @@ final class Trim {
 
   private static List<Contour.Run> walls(Contour.Loop loop) {
     return loop.runs().stream().filter(r -> r.side() != Contour.Run.RETURN).toList();
+  }
+
+  private static double away(Polygon ground, Point corner) {
+    return ground.distance(Jts.FACTORY.createPoint(Jts.coordinate(corner)));
   }
 
   private static boolean turnsIn(Contour.Run before, Contour.Run after) {

@@ -30,6 +30,8 @@ class CuredRoofsTest {
           "high-eave-beside-wide-rake-5",
           "high-eave-at-inside-corner-1",
           "high-eave-at-inside-corner-2",
+          "high-eave-in-a-notch-1",
+          "high-eave-in-a-notch-2",
           "hips-in-one-line-1",
           "hips-in-one-line-2",
           "hips-in-one-line-3",
