@@ -62,6 +62,11 @@ public final class SideCommands {
         Messages.text("do.heel", Naming.sides(plan, sides), figure), sides, e -> e.withHeel(heel));
   }
 
+  /** Sets how eaves at the end of a run of trusses are framed. */
+  public static Command hip(Plan plan, List<Ref.OfSide> sides, Edge.HipEnd hip) {
+    return edges(Messages.text("do.hip", Naming.sides(plan, sides)), sides, e -> e.withHip(hip));
+  }
+
   /**
    * Sets whether the planes over sides go on where they come into line with a parallel wall's of
    * another slope; empty leaves it to the longer wall line.

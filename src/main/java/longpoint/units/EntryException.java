@@ -34,6 +34,11 @@ public final class EntryException extends Exception {
     return wrong.sentence(language) + " " + cure.sentence(language);
   }
 
+  /** The same as part of a longer text in which the typed one begins at some place. */
+  EntryException within(String whole, int from) {
+    return new EntryException(whole, from + position, wrong, cure);
+  }
+
   public String typed() {
     return typed;
   }

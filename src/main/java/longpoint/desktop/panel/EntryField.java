@@ -9,6 +9,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.text.AbstractDocument;
+import javax.swing.text.AttributeSet;
+import javax.swing.text.BadLocationException;
+import javax.swing.text.DocumentFilter;
 import longpoint.desktop.Texts;
 import longpoint.units.EntryException;
 import net.miginfocom.swing.MigLayout;
@@ -80,6 +84,31 @@ public final class EntryField<T> extends JPanel {
   public EntryField<T> orEmpty(Runnable clear) {
     this.clear = Optional.of(clear);
     return this;
+  }
+
+  /** Keeps the lines of a pasted list apart, with semicolons. */
+  public EntryField<T> takingLines() {
+    ((AbstractDocument) field.getDocument()).setDocumentFilter(new LinesAsList());
+    return this;
+  }
+
+  private static final class LinesAsList extends DocumentFilter {
+    private static String list(String text) {
+      return text.strip().replaceAll("\\s*\\R\\s*", "; ");
+    }
+
+    @Override
+    public void insertString(FilterBypass in, int at, String text, AttributeSet set)
+        throws BadLocationException {
+      in.insertString(at, text.contains("\n") ? list(text) : text, set);
+    }
+
+    @Override
+    public void replace(FilterBypass in, int at, int length, String text, AttributeSet set)
+        throws BadLocationException {
+      boolean lines = text != null && text.contains("\n");
+      in.replace(at, length, lines ? list(text) : text, set);
+    }
   }
 
   /** Shows a value as it would be typed, unless the user is in the middle of typing another. */

@@ -107,6 +107,11 @@ final class Form extends JPanel {
     updates.add(() -> value.setText(words.get()));
   }
 
+  /** Something else to bring up to date with the rows. */
+  void also(Runnable update) {
+    updates.add(update);
+  }
+
   /** Something across both columns. */
   void across(JComponent component) {
     put(component, "span 2, growx");

@@ -3,11 +3,16 @@ package longpoint.desktop.panel;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import longpoint.desktop.Texts;
 import longpoint.editor.PartCommands;
 import longpoint.editor.ToolRunner;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
+import longpoint.units.LengthEntry;
+import longpoint.units.LengthList;
+import longpoint.units.LengthText;
+import longpoint.units.LengthUnit;
 
 /** Rows about how a part's roof meets the one it runs on over. */
 final class JoinForm {
@@ -38,6 +43,28 @@ final class JoinForm {
         m -> Texts.of("madeFor." + m.key()),
         () -> now(runner, first).map(Join::madeFor),
         m -> change(runner, first, j -> j.withMadeFor(m)));
+    form.choice(
+        "mouthTails",
+        List.of(Join.MouthTails.values()),
+        t -> Texts.of("mouthTails." + t.key()),
+        () -> now(runner, first).map(Join::tails),
+        t -> change(runner, first, j -> j.withTails(t)));
+    form.entry(
+            "chords",
+            t -> LengthList.read(t, unit(runner), LengthEntry.Allowed.POSITIVE),
+            c -> change(runner, first, j -> j.withChords(c)),
+            () -> now(runner, first).map(j -> text(j.chords(), unit(runner))),
+            () -> Texts.of("field.automatic"))
+        .takingLines()
+        .orEmpty(() -> change(runner, first, j -> j.withChords(List.of())));
+  }
+
+  private static LengthUnit unit(ToolRunner runner) {
+    return runner.document().plan().unit();
+  }
+
+  private static String text(List<Double> lengths, LengthUnit unit) {
+    return lengths.stream().map(l -> LengthText.exact(l, unit)).collect(Collectors.joining("; "));
   }
 
   private static Optional<Join> now(ToolRunner runner, Join first) {

@@ -56,6 +56,7 @@ final class PartForm implements Properties.Subject {
     }
     EdgeRows.ofParts(form, runner, this::sides);
     frameRows();
+    FrameForm.add(form, runner, ids);
     deckRows();
     if (ids.size() == 1) {
       JoinForm.add(form, runner, ids.get(0));

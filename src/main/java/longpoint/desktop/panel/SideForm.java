@@ -41,6 +41,12 @@ final class SideForm implements Properties.Subject {
     EdgeRows.ofSides(form, runner, refs);
     if (edges().stream().allMatch(e -> e.kind() == EdgeKind.EAVE)) {
       startRow();
+      form.choice(
+          "hipEnd",
+          List.of(Edge.HipEnd.values()),
+          h -> Texts.of("hipEnd." + h.key()),
+          () -> shared(e -> e.hip().orElse(Edge.HipEnd.STEPDOWN)),
+          h -> runner.apply(SideCommands.hip(plan(), refs, h)));
     }
     if (refs.size() == 1) {
       lengthRows(refs.get(0));

@@ -1,0 +1,255 @@
+package longpoint.desktop.panel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import javax.swing.JToggleButton;
+import longpoint.desktop.Texts;
+import longpoint.editor.PartCommands;
+import longpoint.editor.ToolRunner;
+import longpoint.framing.run.FoundRuns;
+import longpoint.framing.run.Run;
+import longpoint.framing.run.RunFinder;
+import longpoint.geometry.Point;
+import longpoint.plan.Frame;
+import longpoint.plan.FrameChoices;
+import longpoint.plan.Part;
+import longpoint.plan.PlacedTruss.Kind;
+import longpoint.plan.Placements;
+import longpoint.plan.Plan;
+import longpoint.units.EntryException;
+import longpoint.units.LengthEntry;
+import longpoint.units.LengthText;
+import longpoint.units.SlopeEntry;
+import longpoint.units.SlopeText;
+
+/**
+ * What is seldom said about a frame: folded away until it is asked for, and then left open. How an
+ * outline of several legs is split is always in sight, since it waits for an answer.
+ */
+final class FrameForm {
+  /** Plies of a girder that the user places without saying how many. */
+  private static final int PLIES = 2;
+
+  private static boolean open;
+
+  private final ToolRunner runner;
+  private final List<String> ids;
+  private final Form form;
+
+  private FrameForm(ToolRunner runner, List<String> ids) {
+    this.runner = runner;
+    this.ids = ids;
+    this.form = new Form(() -> Texts.of("form.frame"));
+  }
+
+  static void add(Form to, ToolRunner runner, List<String> ids) {
+    FrameForm more = new FrameForm(runner, ids);
+    if (ids.size() == 1) {
+      LegsRow legs = new LegsRow(runner, ids.get(0));
+      to.across(legs);
+      to.also(legs::update);
+    }
+    JToggleButton fold = new JToggleButton(Texts.of("form.frame.more"), open);
+    fold.setName("frame.more");
+    to.across(fold);
+    more.choices();
+    if (ids.size() == 1) {
+      more.runs().forEach(more::placesOf);
+    }
+    more.form.setVisible(open);
+    fold.addActionListener(
+        e -> {
+          open = fold.isSelected();
+          more.form.setVisible(open);
+        });
+    to.across(more.form);
+    to.also(more.form::update);
+  }
+
+  private void choices() {
+    form.choice(
+        "ridgeWay",
+        List.of(FrameChoices.Ridge.values()),
+        r -> Texts.of("ridgeWay." + r.key()),
+        () -> shared(f -> f.choices().ridge().orElse(FrameChoices.Ridge.LOW)),
+        r -> choose(c -> c.withRidge(r)));
+    form.entry(
+            "ceiling",
+            SlopeEntry::read,
+            s -> choose(c -> c.withCeiling(s)),
+            () -> shared(f -> f.choices().ceiling()).flatMap(s -> s).map(SlopeText::exact),
+            () -> Texts.of("field.ceiling.level"))
+        .orEmpty(() -> choose(c -> c.withCeiling(Optional.empty())));
+    form.entry(
+            "haul",
+            t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.POSITIVE),
+            h -> choose(c -> c.withHaul(h)),
+            () -> shared(f -> f.choices().haul()).flatMap(h -> h).map(this::exact),
+            () -> Texts.of("field.automatic"))
+        .orEmpty(() -> choose(c -> c.withHaul(Optional.empty())));
+    form.choice(
+        "girderPlies",
+        List.of(1, 2, 3, 4),
+        n -> Integer.toString(n),
+        () -> shared(f -> f.choices().girderPlies().orElse(1)),
+        n -> choose(c -> c.withGirderPlies(n)));
+    form.choice(
+        "flats",
+        List.of(FrameChoices.Flats.values()),
+        f -> Texts.of("flats." + f.key()),
+        () -> shared(f -> f.choices().flats().orElse(FrameChoices.Flats.FLUSH)),
+        f -> choose(c -> c.withFlats(f)));
+    form.choice(
+        "lookout",
+        List.of(FrameChoices.Lookout.values()),
+        l -> Texts.of("lookout." + l.key()),
+        () -> shared(f -> f.choices().lookout().orElse(FrameChoices.Lookout.FLAT)),
+        l -> choose(c -> c.withLookout(l)));
+    form.choice(
+        "lookoutPlaces",
+        List.of(FrameChoices.LookoutPlaces.values()),
+        l -> Texts.of("lookoutPlaces." + l.key()),
+        () -> shared(f -> f.choices().lookoutPlaces().orElse(FrameChoices.LookoutPlaces.SPACING)),
+        l -> choose(c -> c.withLookoutPlaces(l)));
+  }
+
+  private void placesOf(Run run) {
+    String id = run.id();
+    if (runs().size() > 1) {
+      int number = runs().indexOf(run) + 1;
+      form.across(new Words(Words.Rank.QUIET, Texts.of("form.frame.run", number)));
+    }
+    form.choice(
+        "layoutFrom",
+        RunEnds.names(run),
+        n -> Texts.of("way." + n),
+        () -> run(id).map(RunEnds::start),
+        n -> run(id).ifPresent(r -> startFrom(r, n)));
+    list(
+        "placedTrusses",
+        id,
+        p -> p.trusses(Kind.TRUSS),
+        (p, t) -> {
+          var read = p.readTrusses(t, Kind.TRUSS, 1);
+          return all -> p.withTrusses(all, read, Kind.TRUSS);
+        });
+    list(
+        "placedGirders",
+        id,
+        p -> p.trusses(Kind.GIRDER),
+        (p, t) -> {
+          var read = p.readTrusses(t, Kind.GIRDER, PLIES);
+          return all -> p.withTrusses(all, read, Kind.GIRDER);
+        });
+    list(
+        "crossGirders",
+        id,
+        RunPlaces::crossing,
+        (p, t) -> {
+          var read = p.readCrossing(t, PLIES);
+          return all -> p.withCrossing(all, read);
+        });
+    list(
+        "leftOut",
+        id,
+        RunPlaces::leftOut,
+        (p, t) -> {
+          var read = p.readLeftOut(t);
+          return all -> p.withLeftOut(all, read);
+        });
+    list(
+        "ceilings",
+        id,
+        RunPlaces::ceilings,
+        (p, t) -> {
+          var read = p.readCeilings(t);
+          return all -> p.withCeilings(all, read);
+        });
+  }
+
+  /** Reads a list typed for a run as a change of what is placed in its part. */
+  private interface ListReading {
+    UnaryOperator<Placements> read(RunPlaces places, String typed) throws EntryException;
+  }
+
+  private void list(
+      String name, String run, Function<RunPlaces, String> text, ListReading reading) {
+    EntryField.Reading<UnaryOperator<Placements>> read =
+        t -> {
+          Optional<RunPlaces> places = places(run);
+          return places.isPresent() ? reading.read(places.get(), t) : all -> all;
+        };
+    form.entry(
+            name, read, this::place, () -> places(run).map(text), () -> Texts.of("field.list.none"))
+        .orEmpty(
+            () -> {
+              try {
+                place(read.read(""));
+              } catch (EntryException e) {
+                throw new IllegalStateException("an empty list can be read", e);
+              }
+            });
+  }
+
+  private void place(UnaryOperator<Placements> change) {
+    frame(f -> f.withPlacements(change.apply(f.placements())));
+  }
+
+  /** Hooks the tape on the end of a run that lies that way. */
+  private void startFrom(Run run, String way) {
+    Point end = RunEnds.end(run, way);
+    List<Point> kept = new ArrayList<>();
+    for (Point p : part().map(x -> x.frame().choices().runs().layoutFrom()).orElse(List.of())) {
+      if (!RunEnds.belongs(p, run)) {
+        kept.add(p);
+      }
+    }
+    kept.add(end);
+    choose(c -> c.withRuns(c.runs().withLayoutFrom(kept)));
+  }
+
+  private void choose(UnaryOperator<FrameChoices> change) {
+    frame(f -> f.withChoices(change.apply(f.choices())));
+  }
+
+  private void frame(UnaryOperator<Frame> change) {
+    runner.apply(PartCommands.frame(plan(), ids, change));
+  }
+
+  private List<Run> runs() {
+    FoundRuns found = RunFinder.find(plan());
+    return found.runs().stream().filter(r -> ids.contains(r.part().id())).toList();
+  }
+
+  private Optional<Run> run(String id) {
+    return runs().stream().filter(r -> r.id().equals(id)).findFirst();
+  }
+
+  private Optional<RunPlaces> places(String run) {
+    List<Run> all = runs();
+    return all.stream()
+        .filter(r -> r.id().equals(run))
+        .findFirst()
+        .map(r -> new RunPlaces(r, all, plan().unit()));
+  }
+
+  private Optional<Part> part() {
+    return plan().part(ids.get(0));
+  }
+
+  private <T> Optional<T> shared(Function<Frame, T> of) {
+    List<Part> parts = ids.stream().flatMap(id -> plan().part(id).stream()).toList();
+    return Shared.value(parts, p -> of.apply(p.frame()));
+  }
+
+  private String exact(double length) {
+    return LengthText.exact(length, plan().unit());
+  }
+
+  private Plan plan() {
+    return runner.document().plan();
+  }
+}

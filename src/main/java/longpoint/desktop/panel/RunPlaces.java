@@ -1,0 +1,179 @@
+package longpoint.desktop.panel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import longpoint.framing.run.Run;
+import longpoint.framing.truss.OwnPlaces;
+import longpoint.geometry.Point;
+import longpoint.plan.CeilingStretch;
+import longpoint.plan.Extras;
+import longpoint.plan.PlacedTruss;
+import longpoint.plan.PlacedTruss.Kind;
+import longpoint.plan.Placements;
+import longpoint.units.EntryException;
+import longpoint.units.LengthEntry;
+import longpoint.units.LengthEntry.Allowed;
+import longpoint.units.LengthList;
+import longpoint.units.LengthText;
+import longpoint.units.LengthUnit;
+import longpoint.units.SlopeEntry;
+import longpoint.units.SlopeText;
+import longpoint.wording.Phrase;
+
+/**
+ * What the user put into one run, as lists to type in: stations from where its layout starts, in
+ * from its first bearing wall, with the number of plies after a cross.
+ *
+ * @param runs of the whole plan
+ */
+record RunPlaces(Run run, List<Run> runs, LengthUnit unit) {
+  private static final Pattern PLIES = Pattern.compile("(.*?)(?:\\s*[x×]\\s*([1-9]))?");
+  private static final Pattern STRETCH = Pattern.compile("(.+?)\\.\\.(.+?):(.+)");
+  private static final Pattern ACROSS =
+      Pattern.compile("(.+?):(.+?)\\.\\.(.+?)(?:\\s*[x×]\\s*([1-9]))?");
+
+  private Placements own() {
+    return OwnPlaces.of(run, runs);
+  }
+
+  /** A change of one list: those of this run replaced, those of other runs kept. */
+  private static <T> List<T> replaced(List<T> all, List<T> own, List<T> by) {
+    return Stream.concat(all.stream().filter(t -> !own.contains(t)), by.stream()).toList();
+  }
+
+  Placements withTrusses(Placements all, List<PlacedTruss> trusses, Kind kind) {
+    List<PlacedTruss> own =
+        own().trusses().stream().filter(t -> t.to().isEmpty() && t.kind() == kind).toList();
+    return all.withTrusses(replaced(all.trusses(), own, trusses));
+  }
+
+  Placements withCrossing(Placements all, List<PlacedTruss> girders) {
+    List<PlacedTruss> own = own().trusses().stream().filter(t -> t.to().isPresent()).toList();
+    return all.withTrusses(replaced(all.trusses(), own, girders));
+  }
+
+  Placements withLeftOut(Placements all, List<Point> places) {
+    return all.withLeftOut(replaced(all.leftOut(), own().leftOut(), places));
+  }
+
+  Placements withCeilings(Placements all, List<CeilingStretch> ceilings) {
+    return all.withCeilings(replaced(all.ceilings(), own().ceilings(), ceilings));
+  }
+
+  String trusses(Kind kind) {
+    return own().trusses().stream()
+        .filter(t -> t.to().isEmpty() && t.kind() == kind)
+        .map(t -> station(t.at()) + plies(t, kind))
+        .collect(Collectors.joining("; "));
+  }
+
+  String crossing() {
+    return own().trusses().stream()
+        .filter(t -> t.to().isPresent())
+        .map(
+            t ->
+                exact(run.axes().v(t.at()))
+                    + ": "
+                    + station(t.at())
+                    + ".."
+                    + station(t.to().orElseThrow())
+                    + plies(t, Kind.GIRDER))
+        .collect(Collectors.joining("; "));
+  }
+
+  String leftOut() {
+    return own().leftOut().stream().map(this::station).collect(Collectors.joining("; "));
+  }
+
+  String ceilings() {
+    return own().ceilings().stream()
+        .map(c -> station(c.from()) + ".." + station(c.to()) + ": " + SlopeText.exact(c.slope()))
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String plies(PlacedTruss truss, Kind kind) {
+    return kind == Kind.GIRDER || truss.plies() > 1 ? " x" + truss.plies() : "";
+  }
+
+  private String station(Point place) {
+    return exact(run.axes().u(place));
+  }
+
+  private String exact(double length) {
+    return LengthText.exact(length, unit);
+  }
+
+  List<PlacedTruss> readTrusses(String typed, Kind kind, int usual) throws EntryException {
+    List<PlacedTruss> trusses = new ArrayList<>();
+    for (LengthList.Part part : LengthList.parts(typed)) {
+      Matcher m = matching(part, PLIES, "list.station");
+      trusses.add(
+          new PlacedTruss(
+              at(part, m, 1), Optional.empty(), kind, plies(m.group(2), usual), Extras.NONE));
+    }
+    return trusses;
+  }
+
+  List<PlacedTruss> readCrossing(String typed, int usual) throws EntryException {
+    List<PlacedTruss> girders = new ArrayList<>();
+    for (LengthList.Part part : LengthList.parts(typed)) {
+      Matcher m = matching(part, ACROSS, "list.crossing");
+      double v = length(part, m, 1);
+      girders.add(
+          PlacedTruss.girder(
+              run.axes().at(length(part, m, 2), v),
+              run.axes().at(length(part, m, 3), v),
+              plies(m.group(4), usual)));
+    }
+    return girders;
+  }
+
+  List<Point> readLeftOut(String typed) throws EntryException {
+    return LengthList.read(typed, unit, Allowed.NOT_NEGATIVE).stream().map(this::middle).toList();
+  }
+
+  List<CeilingStretch> readCeilings(String typed) throws EntryException {
+    List<CeilingStretch> ceilings = new ArrayList<>();
+    for (LengthList.Part part : LengthList.parts(typed)) {
+      Matcher m = matching(part, STRETCH, "list.stretch");
+      ceilings.add(
+          new CeilingStretch(
+              at(part, m, 1),
+              at(part, m, 2),
+              part.sub(m.start(3), m.end(3)).read(SlopeEntry::read),
+              Extras.NONE));
+    }
+    return ceilings;
+  }
+
+  private static Matcher matching(LengthList.Part part, Pattern pattern, String wrong)
+      throws EntryException {
+    Matcher m = pattern.matcher(part.text());
+    if (!m.matches()) {
+      throw part.wrong(Phrase.of("units." + wrong));
+    }
+    return m;
+  }
+
+  private static int plies(String typed, int usual) {
+    return typed == null ? usual : Integer.parseInt(typed);
+  }
+
+  private Point at(LengthList.Part part, Matcher m, int group) throws EntryException {
+    return middle(length(part, m, group));
+  }
+
+  private double length(LengthList.Part part, Matcher m, int group) throws EntryException {
+    return part.sub(m.start(group), m.end(group))
+        .read(t -> LengthEntry.read(t, unit, Allowed.NOT_NEGATIVE));
+  }
+
+  private Point middle(double station) {
+    return run.axes().at(station, run.width() / 2);
+  }
+}
