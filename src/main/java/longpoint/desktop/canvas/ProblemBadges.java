@@ -101,12 +101,16 @@ public final class ProblemBadges {
       Optional<Integer> side = side(part, where);
       if (side.isPresent()) {
         Segment wall = part.side(side.get());
-        // Inside the wall: dimensions stand outside.
+        // Inside the wall, as dimensions stand outside, and off its middle, where the handle is.
         Point out = wall.length() > 0 ? wall.direction().left() : new Point(0, 0);
-        return new Badge(where, problems, Optional.of(wall.middle()), out);
+        return new Badge(where, problems, Optional.of(quarter(wall)), out);
       }
     }
     return new Badge(where, problems, Optional.empty(), new Point(0, 0));
+  }
+
+  private static Point quarter(Segment wall) {
+    return new Segment(wall.middle(), wall.to()).middle();
   }
 
   /** The sign of a problem that is shown. */
