@@ -5,12 +5,14 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import longpoint.framing.FramingSet;
 import longpoint.framing.edge.EdgeBoard;
+import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.RidgeBlocks;
 import longpoint.framing.truss.TapeMarks;
 import longpoint.framing.truss.TrussMark;
+import longpoint.framing.valley.SuppliedSet;
 import longpoint.framing.valley.ValleySet;
 import longpoint.sheets.RoofNames;
 import longpoint.units.FigureText;
@@ -40,19 +42,22 @@ final class FramingText {
     framing.valleySets().forEach(text::valleySet);
     text.ridgeBlocks();
     text.ladders();
+    text.gableWalls();
     text.rafters();
     text.boards();
   }
 
   private void trusses() {
     TextTable table =
-        new TextTable("mark", "kind", "number", "span", "height", "heel", "heel", "tail", "tail");
+        new TextTable(
+            "mark", "kind", "number", "plies", "span", "height", "heel", "heel", "tail", "tail");
     for (TrussMark m : framing.marks()) {
       table.rowOf(
           m.mark(),
           m.mark(),
           m.kind().key(),
           String.valueOf(m.quantity()),
+          String.valueOf(m.plies()),
           length(m.span()),
           length(m.height()),
           length(m.heelLow()),
@@ -111,6 +116,36 @@ final class FramingText {
             + " in, "
             + length(set.apex().v())
             + " up the deck");
+    if (!set.supplied().isEmpty()) {
+      supplied(set);
+    }
+  }
+
+  /** What a supplier's list makes of each gap, and which of them is off. */
+  private void supplied(ValleySet set) {
+    TextTable table = new TextTable("no.", "chord", "gap", "layout", "look");
+    for (SuppliedSet.Placed p : set.supplied()) {
+      table.row(
+          String.valueOf(p.truss().number()),
+          length(p.truss().length()),
+          length(p.gap()),
+          length(p.expected()),
+          p.differs() ? "off" : "");
+    }
+    out.section("Supplier's chords of " + set.upper() + ", gaps up the plan", table);
+  }
+
+  private void gableWalls() {
+    TextTable table = new TextTable("side", "studs", "longest", "difference", "difference");
+    for (GableWall w : framing.gableWalls()) {
+      table.row(
+          w.side(),
+          String.valueOf(w.heights().size()),
+          length(w.heights().stream().mapToDouble(Double::doubleValue).max().orElse(0)),
+          length(w.low().difference()),
+          length(w.high().difference()));
+    }
+    out.section("Gable studs, to the top of the framing; take off the rafter's depth", table);
   }
 
   private void ridgeBlocks() {

@@ -105,7 +105,7 @@ final class FrameMarks {
 
   private static Layer layer(Truss truss) {
     return switch (truss.kind()) {
-      case GIRDER, HIP_GIRDER -> FrameLayers.GIRDER;
+      case GIRDER, HIP_GIRDER, CROSS_GIRDER -> FrameLayers.GIRDER;
       case VALLEY -> FrameLayers.VALLEY;
       default -> FrameLayers.TRUSS;
     };
