@@ -15,6 +15,8 @@ import longpoint.framing.run.FoundRuns;
 import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
 import longpoint.framing.run.RunFinder;
+import longpoint.framing.stick.Peaks;
+import longpoint.framing.stick.Rafter;
 import longpoint.framing.stick.Sticks;
 import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.Marks;
@@ -65,6 +67,15 @@ public final class Framing {
     layouts.forEach(layout -> problems.addAll(layout.problems()));
     problems.addAll(OwnPlaces.check(plan, layouts.stream().map(RunLayout::run).toList()));
     problems.addAll(Ladders.check(plan, shop));
+    List<Rafter> rafters =
+        Sticks.lay(
+            found.runs().stream().filter(Framing::isNew).toList(),
+            found.meetings(),
+            mouths,
+            irregular(plan, found),
+            plan,
+            surface);
+    problems.addAll(Peaks.warnings(plan, rafters));
     return new FramingSet(
         marks.trusses(),
         marks.marks(),
@@ -74,13 +85,7 @@ public final class Framing {
         blocks(plan, layouts, valleys, shop),
         ladders(found, layouts, plan, shop),
         gableWalls(found),
-        Sticks.lay(
-            found.runs().stream().filter(Framing::isNew).toList(),
-            found.meetings(),
-            mouths,
-            irregular(plan, found),
-            plan,
-            surface),
+        rafters,
         EdgeBoards.of(newParts(plan), surface, shop),
         LevelFascia.find(plan, found.meetings(), shop),
         found.proposals(),
