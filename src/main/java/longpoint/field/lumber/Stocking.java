@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import longpoint.field.lumber.saw.Order;
 import longpoint.field.lumber.saw.Sawing;
 
 /**
@@ -24,7 +25,7 @@ final class Stocking {
     int longest = boards[boards.length - 1];
     int[] sizes = cuts.stream().mapToInt(c -> Math.min(longest, steps(c.board(), mark))).toArray();
     int[] counts = cuts.stream().mapToInt(Cut::count).toArray();
-    Sawing.Result sawn = Sawing.share(sizes, counts, boards, steps(choices.kerf(), mark));
+    Sawing.Result sawn = Order.of(sizes, counts, boards, steps(choices.kerf(), mark));
     Map<Integer, Integer> bought = new TreeMap<>(Comparator.reverseOrder());
     sawn.runs().forEach(r -> bought.merge(r.board(), r.times(), Integer::sum));
     return new BoardStock(

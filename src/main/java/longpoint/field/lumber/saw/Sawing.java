@@ -11,7 +11,7 @@ import java.util.Random;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Front door: the boards to buy for pieces of given lengths, with a proven bound.
+ * The boards to buy for pieces of given lengths, with a proven bound.
  *
  * <p>In: whole steps, at most a few hundred lengths. Out: every piece on exactly one board; total
  * length as little as was found, which as a rule is the bound itself. The same pieces give the same
@@ -54,14 +54,14 @@ public final class Sawing {
   private final long bound;
   private List<Pattern> best;
 
-  private Sawing(Demand demand) {
+  private Sawing(Demand demand, long enough) {
     this.demand = demand;
     Mixture mixture = Mixture.of(demand, effort);
     bound = Bound.of(demand, mixture.prices());
-    best = longestFirst();
+    best = FirstFit.of(demand);
     List<Pattern> found = dive(mixture, demand.counts());
     best = cheaper(found, best) ? found : best;
-    cutSomeAgain();
+    cutSomeAgain(Math.max(bound, enough));
   }
 
   /**
@@ -73,7 +73,16 @@ public final class Sawing {
    * @param kerf of the saw in steps
    * @throws IllegalArgumentException if a piece is longer than every board
    */
-  public static Result share(int[] sizes, int[] counts, int[] boards, int kerf) {
+  static Result share(int[] sizes, int[] counts, int[] boards, int kerf) {
+    return share(sizes, counts, boards, kerf, 0);
+  }
+
+  /**
+   * As the other.
+   *
+   * @param enough total that is good enough to stop looking
+   */
+  static Result share(int[] sizes, int[] counts, int[] boards, int kerf, long enough) {
     int[] rising = boards.clone();
     Arrays.sort(rising);
     for (int size : sizes) {
@@ -81,44 +90,14 @@ public final class Sawing {
         throw new IllegalArgumentException("no board for a piece of " + size);
       }
     }
-    Sawing sawing = new Sawing(new Demand(sizes, counts, rising, kerf));
+    Sawing sawing = new Sawing(new Demand(sizes, counts, rising, kerf), enough);
     return sawing.result();
   }
 
-  /**
-   * Each piece on the first board with room, longest pieces first, then shorter boards where one
-   * does.
-   */
-  private List<Pattern> longestFirst() {
-    List<int[]> boards = new ArrayList<>();
-    List<Integer> rooms = new ArrayList<>();
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < demand.types(); i++) {
-      order.add(i);
-    }
-    order.sort(Comparator.comparingInt(i -> -demand.sizes()[i]));
-    for (int type : order) {
-      for (int k = 0; k < demand.counts()[type]; k++) {
-        int at = 0;
-        while (at < rooms.size() && rooms.get(at) < demand.taken(type)) {
-          at++;
-        }
-        if (at == rooms.size()) {
-          rooms.add(demand.longestRoom());
-          boards.add(new int[demand.types()]);
-        }
-        rooms.set(at, rooms.get(at) - demand.taken(type));
-        boards.get(at)[type]++;
-      }
-    }
-    int longest = demand.boards().length - 1;
-    return boards.stream().map(c -> new Pattern(longest, c).onShortest(demand)).toList();
-  }
-
   /** Takes up a few boards, the most wasteful always, and cuts their pieces anew. */
-  private void cutSomeAgain() {
+  private void cutSomeAgain(long enough) {
     Random random = new Random(SEED);
-    for (int round = 0; round < ROUNDS && length(best) > bound && !effort.spent(); round++) {
+    for (int round = 0; round < ROUNDS && length(best) > enough && !effort.spent(); round++) {
       List<Pattern> kept = new ArrayList<>(best);
       kept.sort(Comparator.comparingInt(p -> -p.left(demand)));
       List<Pattern> taken = new ArrayList<>();

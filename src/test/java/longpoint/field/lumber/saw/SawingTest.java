@@ -146,6 +146,55 @@ class SawingTest {
     assertThat(off).isLessThanOrEqualTo(4);
   }
 
+  /**
+   * Blocks and lookouts of a house: few lengths for little more board, every piece still there, and
+   * the bound that of all lengths.
+   */
+  @Test
+  void anOrderKeepsToFewLengths() {
+    Random random = new Random(16);
+    int[] boards = {1536, 1920, 2304, 2688, 3072, 3456, 3840};
+    int fewer = 0;
+    for (int round = 0; round < 30; round++) {
+      int types = 3 + random.nextInt(12);
+      int[] sizes = random.ints(types, 100, 2200).toArray();
+      int[] counts = random.ints(types, 1, 20).toArray();
+      Sawing.Result all = check(sizes, counts, boards, 2);
+      Sawing.Result order = Order.of(sizes, counts, boards, 2);
+      assertThat(order.bound()).isEqualTo(all.bound());
+      assertThat(order.total())
+          .isLessThanOrEqualTo((long) (all.total() * (1 + Order.ALLOWANCE)))
+          .isGreaterThanOrEqualTo(order.bound());
+      assertThat(lengths(order)).isLessThanOrEqualTo(lengths(all));
+      int[] made = new int[types];
+      for (Sawing.Run run : order.runs()) {
+        for (int i = 0; i < types; i++) {
+          made[i] += run.times() * run.counts().get(i);
+        }
+      }
+      assertThat(made).isEqualTo(counts);
+      fewer += lengths(order) <= 3 ? 1 : 0;
+    }
+    assertThat(fewer).isGreaterThanOrEqualTo(25);
+  }
+
+  private static long lengths(Sawing.Result result) {
+    return result.runs().stream().map(Sawing.Run::board).distinct().count();
+  }
+
+  /** Ten pieces of 5: from boards of 10 alone, although 20s would do as well. */
+  @Test
+  void oneLengthWhereOneDoes() {
+    int[] five = {5};
+    Sawing.Result order = Order.of(five, new int[] {10}, new int[] {10, 15, 20}, 0);
+    assertThat(lengths(order)).isEqualTo(1);
+    assertThat(order.total()).isEqualTo(50);
+    // Twenty alone would buy 120 for 105: a second length is worth it.
+    Sawing.Result odd = Order.of(new int[] {20, 5}, new int[] {5, 1}, new int[] {10, 20}, 0);
+    assertThat(odd.total()).isEqualTo(110);
+    assertThat(lengths(odd)).isEqualTo(2);
+  }
+
   @Test
   void samePiecesSameBoards() {
     int[] sizes = {700, 430, 911, 1200};
