@@ -10,14 +10,15 @@ import javax.swing.Timer;
 import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.action.Menus;
 import longpoint.desktop.canvas.EditGestures;
+import longpoint.desktop.canvas.Hand;
 import longpoint.desktop.canvas.OverlayPainter;
+import longpoint.desktop.canvas.PickListener;
 import longpoint.desktop.canvas.PickedPaint;
 import longpoint.desktop.canvas.PlanCanvas;
 import longpoint.desktop.canvas.View;
 import longpoint.desktop.panel.Figure;
 import longpoint.desktop.panel.FigureMark;
 import longpoint.desktop.panel.StatusLine;
-import longpoint.desktop.solid.SolidPickListener;
 import longpoint.drawing.Pick;
 import longpoint.editor.Picker;
 import longpoint.editor.Selection;
@@ -103,7 +104,7 @@ final class Drafting {
 
           @Override
           public void mouseReleased(MouseEvent e) {
-            boolean still = pressed != null && pressed.distance(e.getPoint()) < TREMBLE;
+            boolean still = pressed != null && pressed.distance(e.getPoint()) < Hand.TREMBLE;
             if (still && SwingUtilities.isLeftMouseButton(e)) {
               pickFrame(e);
             }
@@ -112,9 +113,6 @@ final class Drafting {
     canvas.addMouseListener(mouse);
     canvas.addMouseMotionListener(mouse);
   }
-
-  /** A hand that trembles less than this while it clicks has not dragged, pixels. */
-  private static final double TREMBLE = 4;
 
   /** A truss or rafter under the pointer, where there is nothing of the plan to be had. */
   private void pickFrame(MouseEvent e) {
@@ -134,7 +132,7 @@ final class Drafting {
     }
     Pick.at(FrameMarks.of(job.picture().design().framing()), at, reach, canvas.unitsPerMm())
         .map(Pick::subject)
-        .ifPresent(id -> picks.pick(Optional.of(id), SolidPickListener.How.ALONE));
+        .ifPresent(id -> picks.pick(Optional.of(id), PickListener.How.ALONE));
   }
 
   /** What can be done with what lies under the pointer, which is picked first. */

@@ -5,7 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import longpoint.desktop.solid.SolidPickListener;
+import longpoint.desktop.canvas.PickListener;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.geometry.Point;
@@ -49,7 +49,7 @@ public final class Picks {
    *
    * @param subject of the mark; empty, or one nobody knows, for nothing
    */
-  public void pick(Optional<String> subject, SolidPickListener.How how) {
+  public void pick(Optional<String> subject, PickListener.How how) {
     Plan plan = job.document().plan();
     Optional<Ref> ref = subject.flatMap(s -> Sight.ref(plan, s));
     Optional<Thing> thing = ref.isPresent() ? Optional.empty() : subject.flatMap(this::thing);

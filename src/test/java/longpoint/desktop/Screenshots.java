@@ -14,7 +14,7 @@ import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
-import longpoint.desktop.solid.SolidPickListener;
+import longpoint.desktop.canvas.PickListener;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.plan.Plan;
@@ -104,7 +104,7 @@ public final class Screenshots {
             window
                 .window()
                 .picks()
-                .pick(Optional.of(picked).filter(id -> !id.isEmpty()), SolidPickListener.How.ALONE);
+                .pick(Optional.of(picked).filter(id -> !id.isEmpty()), PickListener.How.ALONE);
             return null;
           });
       Thread.sleep(3000); // sheets are laid out in their own time

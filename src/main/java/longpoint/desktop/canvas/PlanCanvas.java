@@ -6,7 +6,6 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Insets;
 import java.awt.Point;
-import java.awt.Rectangle;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.FocusAdapter;
@@ -35,17 +34,13 @@ import longpoint.units.LengthUnit;
 public final class PlanCanvas extends JPanel implements Movable {
   private static final long serialVersionUID = 1;
 
-  /** Free pixels around everything when all of it is shown. */
-  private static final int FIT_MARGIN = 28;
-
   private static final double KEY_ZOOM = 1.25;
 
   private final transient Frame frame = new Frame();
   private final transient Navigation navigation = new Navigation(this);
   private final Set<String> hiddenLayers = new HashSet<>();
   private transient Drawing drawing = new Drawing("", List.of());
-  private transient Bounds extent = Bounds.EMPTY;
-  private Insets lettering = new Insets(60, 60, 90, 90);
+  private transient SheetRoom room = SheetRoom.AT_FIRST;
   private transient View view = new View(2, 0, 0);
   private transient CanvasColours colours = CanvasColours.light();
   private transient ScreenType type;
@@ -135,8 +130,7 @@ public final class PlanCanvas extends JPanel implements Movable {
    * @param lettering pixels that dimensions and words reach beyond it, at any zoom
    */
   public void setExtent(Bounds extent, Insets lettering) {
-    this.extent = extent;
-    this.lettering = lettering;
+    room = new SheetRoom(extent, lettering);
   }
 
   @Override
@@ -159,40 +153,22 @@ public final class PlanCanvas extends JPanel implements Movable {
 
   /** Everything in sight. */
   public void fit() {
-    Bounds box = extent;
-    if (box.isEmpty()) {
-      double room = unit == LengthUnit.INCH ? 480 : 12_000;
-      box = new Bounds(0, 0, room, room * 0.6);
-    }
     if (getWidth() > 0) {
-      allInSight = View.fit(box, fitWindow());
+      allInSight = room.whole(getWidth(), getHeight(), unit);
       show(allInSight);
     } else {
       fitted = false;
     }
   }
 
-  /** Whether walls and roof show whole. */
+  /** Whether walls, roof and their lettering show whole. */
   public boolean isAllInSight() {
-    Bounds seen = seen();
-    return extent.isEmpty()
-        || seen.contains(new longpoint.geometry.Point(extent.minX(), extent.minY()))
-            && seen.contains(new longpoint.geometry.Point(extent.maxX(), extent.maxY()));
+    return room.isWhole(view, getWidth(), getHeight());
   }
 
   /** A box in sight, with what stands around it. */
   public void fit(Bounds box) {
-    Rectangle middle = fitWindow();
-    middle.grow(-middle.width / 6, -middle.height / 6);
-    show(View.fit(box, middle));
-  }
-
-  private Rectangle fitWindow() {
-    int left = GridPainter.RULER + FIT_MARGIN + lettering.left;
-    int top = GridPainter.RULER + FIT_MARGIN + lettering.top;
-    int right = FIT_MARGIN + lettering.right;
-    int bottom = FIT_MARGIN + lettering.bottom;
-    return new Rectangle(left, top, getWidth() - left - right, getHeight() - top - bottom);
+    show(room.around(box, getWidth(), getHeight()));
   }
 
   public void zoomIn() {
@@ -348,7 +324,7 @@ public final class PlanCanvas extends JPanel implements Movable {
         hiddenLayers,
         grid,
         backdrop,
-        Sparing.of(extent, view));
+        Sparing.of(room.extent(), view));
   }
 
   @Override

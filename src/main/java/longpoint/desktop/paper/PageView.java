@@ -1,27 +1,16 @@
 package longpoint.desktop.paper;
 
 import java.awt.Color;
-import java.awt.Cursor;
-import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.Transparency;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
-import java.awt.event.MouseEvent;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.function.Predicate;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
-import longpoint.desktop.canvas.CanvasColours;
-import longpoint.desktop.canvas.DrawingHand;
+import longpoint.desktop.canvas.FlatSight;
 import longpoint.desktop.canvas.PickedPaint;
 import longpoint.desktop.canvas.View;
 import longpoint.drawing.Page;
@@ -32,7 +21,7 @@ import longpoint.geometry.Bounds;
  * A sheet of paper to look at, black on white in any look, since that is how it is printed. The
  * marks are kept as an image until the view changes. For the event thread only.
  */
-public final class PageView extends JComponent implements DrawingHand.Held {
+public final class PageView extends FlatSight {
   private static final long serialVersionUID = 1;
   private static final int MARGIN = 16;
 
@@ -40,13 +29,8 @@ public final class PageView extends JComponent implements DrawingHand.Held {
   private static final double REACH = 8;
 
   private transient Optional<Page> page = Optional.empty();
-  private transient View view = new View(2, 0, 0);
-  private transient Set<String> picked = Set.of();
-  private transient CanvasColours colours = CanvasColours.light();
-  private transient BiConsumer<Optional<String>, MouseEvent> picks = (subject, e) -> {};
   private transient Kept kept;
   private String waiting = "";
-  private boolean fitted = true;
 
   /** An image of the paper and what it shows. */
   private record Kept(
@@ -60,20 +44,7 @@ public final class PageView extends JComponent implements DrawingHand.Held {
    * @param letters does what a letter stands for elsewhere in the window
    */
   public PageView(Predicate<Character> letters) {
-    setName("page");
-    setOpaque(true);
-    setPreferredSize(new Dimension(560, 460));
-    setMinimumSize(new Dimension(160, 120));
-    DrawingHand.on(this, letters);
-    addComponentListener(
-        new ComponentAdapter() {
-          @Override
-          public void componentResized(ComponentEvent e) {
-            if (fitted) {
-              fit();
-            }
-          }
-        });
+    super("page", letters);
   }
 
   /** Says in a few words why there is no page. */
@@ -90,7 +61,7 @@ public final class PageView extends JComponent implements DrawingHand.Held {
             && this.page.get().widthMm() == page.get().widthMm()
             && this.page.get().heightMm() == page.get().heightMm();
     this.page = page;
-    if (!sameSize || fitted) {
+    if (!sameSize || isFitted()) {
       fit();
     }
     repaint();
@@ -101,25 +72,11 @@ public final class PageView extends JComponent implements DrawingHand.Held {
   }
 
   @Override
-  public View view() {
-    return view;
-  }
-
-  @Override
-  public void show(View view) {
-    this.view = view;
-    fitted = false;
-    repaint();
-  }
-
-  @Override
   public void fit() {
     if (page.isPresent() && getWidth() > 0) {
-      Rectangle window = new Rectangle(getWidth(), getHeight());
-      window.grow(-MARGIN, -MARGIN);
-      show(View.fit(new Bounds(0, 0, page.get().widthMm(), page.get().heightMm()), window));
+      show(whole(new Bounds(0, 0, page.get().widthMm(), page.get().heightMm()), MARGIN));
     }
-    fitted = true;
+    setFitted(true);
   }
 
   /** As wide as the view, from the top of the page. */
@@ -133,82 +90,46 @@ public final class PageView extends JComponent implements DrawingHand.Held {
   /** As large as on paper, if the screen says truly how fine it is. */
   public void fullSize() {
     double perMm = getToolkit().getScreenResolution() / 25.4;
-    show(view.zoomed(perMm / view.scale(), getWidth() / 2.0, getHeight() / 2.0));
-  }
-
-  /** Nearer (above 1) or farther about the middle. */
-  public void zoom(double factor) {
-    show(view.zoomed(factor, getWidth() / 2.0, getHeight() / 2.0));
+    zoom(perMm / view().scale());
   }
 
   @Override
-  public void clicked(MouseEvent e) {
-    picks.accept(at(e.getX(), e.getY()), e);
-  }
-
-  /** What is seen at a place. */
   public Optional<String> at(int x, int y) {
-    return page.flatMap(p -> Pick.at(p.marks(), view.toPlan(x, y), REACH / view.scale(), 1))
+    return page.flatMap(p -> Pick.at(p.marks(), view().toPlan(x, y), REACH / view().scale(), 1))
         .map(Pick::subject)
         .filter(s -> !s.isEmpty());
-  }
-
-  /** Told what is clicked: its subject, or empty for the paper. */
-  public void onPick(BiConsumer<Optional<String>, MouseEvent> picks) {
-    this.picks = picks;
-  }
-
-  /** Subjects that stand out. */
-  public void setPicked(Set<String> subjects) {
-    if (!subjects.equals(picked)) {
-      picked = Set.copyOf(subjects);
-      repaint();
-    }
-  }
-
-  public void setColours(CanvasColours colours) {
-    this.colours = colours;
-    repaint();
-  }
-
-  @Override
-  public void restoreCursor() {
-    setCursor(Cursor.getDefaultCursor());
   }
 
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
-    g.setColor(colours.gridStrong());
+    g.setColor(colours().gridStrong());
     g.fillRect(0, 0, getWidth(), getHeight());
     if (page.isPresent()) {
       paint(g, page.get());
     } else {
       g.setRenderingHint(
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-      g.setColor(colours.rulerText());
+      g.setColor(colours().rulerText());
       int wide = g.getFontMetrics().stringWidth(waiting);
       g.drawString(waiting, (getWidth() - wide) / 2, getHeight() / 2);
     }
-    if (isFocusOwner()) {
-      g.setColor(colours.selection());
-      g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
-    }
+    frame(g);
     g.dispose();
   }
 
   private void paint(Graphics2D g, Page shown) {
     AffineTransform screen = g.getTransform();
     double dense = screen.getScaleX();
-    if (kept == null || !kept.shows(shown, view, getWidth(), getHeight(), dense)) {
-      kept = new Kept(shown, view, getWidth(), getHeight(), dense, image(g, shown, dense));
+    if (kept == null || !kept.shows(shown, view(), getWidth(), getHeight(), dense)) {
+      kept = new Kept(shown, view(), getWidth(), getHeight(), dense, image(g, shown, dense));
     }
     // In device pixels, so that a scaled screen gets every pixel of the image unblurred.
     g.setTransform(new AffineTransform(1, 0, 0, 1, screen.getTranslateX(), screen.getTranslateY()));
     g.drawImage(kept.image(), 0, 0, null);
     g.setTransform(screen);
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    PickedPaint.paint(shown.marks(), picked, g, view, new Color(0xE69F00), 1);
+    PickedPaint.paint(shown.marks(), picked(), g, view(), new Color(0xE69F00), 1);
   }
 
   private BufferedImage image(Graphics2D screen, Page shown, double dense) {
@@ -218,11 +139,11 @@ public final class PageView extends JComponent implements DrawingHand.Held {
         screen.getDeviceConfiguration().createCompatibleImage(w, h, Transparency.OPAQUE);
     Graphics2D g = image.createGraphics();
     g.scale(dense, dense);
-    g.setColor(colours.gridStrong());
+    g.setColor(colours().gridStrong());
     g.fillRect(0, 0, getWidth(), getHeight());
-    double scale = view.scale();
-    double left = view.originX();
-    double top = view.originY() - scale * shown.heightMm();
+    double scale = view().scale();
+    double left = view().originX();
+    double top = view().originY() - scale * shown.heightMm();
     Rectangle paper =
         new Rectangle(
             (int) Math.round(left),
@@ -237,21 +158,5 @@ public final class PageView extends JComponent implements DrawingHand.Held {
     PagePainter.paint(shown, g, scale);
     g.dispose();
     return image;
-  }
-
-  @Override
-  public AccessibleContext getAccessibleContext() {
-    if (accessibleContext == null) {
-      accessibleContext =
-          new AccessibleJComponent() {
-            private static final long serialVersionUID = 1;
-
-            @Override
-            public AccessibleRole getAccessibleRole() {
-              return AccessibleRole.CANVAS;
-            }
-          };
-    }
-    return accessibleContext;
   }
 }

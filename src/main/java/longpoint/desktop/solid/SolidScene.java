@@ -15,16 +15,6 @@ record SolidScene(RoofSolid house, Set<SolidLayer> shown, Set<String> picked) {
     picked = Set.copyOf(picked);
   }
 
-  static final SolidScene EMPTY = new SolidScene(RoofSolid.NONE, SolidLayer.AT_FIRST, Set.of());
-
-  SolidScene with(RoofSolid house) {
-    return new SolidScene(house, shown, picked);
-  }
-
-  SolidScene withPicked(Set<String> picked) {
-    return new SolidScene(house, shown, picked);
-  }
-
   boolean shows(SolidLayer layer) {
     return shown.contains(layer);
   }

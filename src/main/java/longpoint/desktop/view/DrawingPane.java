@@ -3,7 +3,6 @@ package longpoint.desktop.view;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.datatransfer.Transferable;
-import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -25,7 +24,6 @@ import longpoint.desktop.canvas.DrawingCanvas;
 import longpoint.desktop.panel.Words;
 import longpoint.desktop.paper.DrawnPage;
 import longpoint.desktop.paper.SheetCopy;
-import longpoint.desktop.solid.SolidPickListener;
 import longpoint.drawing.Drawing;
 import longpoint.pipeline.Design;
 
@@ -86,7 +84,7 @@ final class DrawingPane implements BesideView {
     engine = new Engine<>(this::draw, this::arrived, Engine::bug);
     rest.setRepeats(false);
     canvas.onView(rest::restart);
-    canvas.onPick(this::clicked);
+    canvas.onPick(picks::pick);
     chooser.setName(name.key() + ".chooser");
     chooser.getAccessibleContext().setAccessibleName(Texts.of("task.beside." + name.key()));
     chooser.addActionListener(e -> chosen());
@@ -186,10 +184,6 @@ final class DrawingPane implements BesideView {
     if (!late && listed.isPresent()) {
       canvas.show(answer.drawing(), answer.question().unitsPerMm());
     }
-  }
-
-  private void clicked(Optional<String> subject, MouseEvent e) {
-    picks.pick(subject, e.isShiftDown() ? SolidPickListener.How.TOO : SolidPickListener.How.ALONE);
   }
 
   @Override

@@ -5,7 +5,6 @@ import java.awt.Dimension;
 import java.awt.datatransfer.Transferable;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -26,7 +25,6 @@ import longpoint.desktop.action.Task;
 import longpoint.desktop.canvas.CanvasColours;
 import longpoint.desktop.paper.PageView;
 import longpoint.desktop.paper.SheetCopy;
-import longpoint.desktop.solid.SolidPickListener;
 import longpoint.drawing.Page;
 import longpoint.packet.Packet;
 import longpoint.pipeline.Design;
@@ -70,7 +68,7 @@ public final class SheetsView implements BesideView {
     view = new PageView(letters);
     view.getAccessibleContext().setAccessibleName(Texts.of("task.beside.sheets"));
     view.getAccessibleContext().setAccessibleDescription(Texts.of("panel.drawing.keys"));
-    view.onPick(this::clicked);
+    view.onPick(picks::pick);
     engine = new Engine<>(SheetsView::pages, this::arrived, Engine::bug);
     list.setName("sheets.list");
     list.getAccessibleContext().setAccessibleName(Texts.of("panel.sheets"));
@@ -169,10 +167,6 @@ public final class SheetsView implements BesideView {
       Page page = list.getSelectedValue();
       view.show(Optional.ofNullable(page));
     }
-  }
-
-  private void clicked(Optional<String> subject, MouseEvent e) {
-    picks.pick(subject, e.isShiftDown() ? SolidPickListener.How.TOO : SolidPickListener.How.ALONE);
   }
 
   @Override

@@ -21,6 +21,10 @@ class SolidPainterTest {
   private static final CanvasColours COLOURS = CanvasColours.light();
   private static final int GROUND = COLOURS.ground().getRGB();
 
+  private static SolidScene picking(SolidScene scene, String subject) {
+    return new SolidScene(scene.house(), scene.shown(), Set.of(subject));
+  }
+
   private static BufferedImage paint(SolidScene scene, Stand stand, int fine) {
     DepthImage image = new DepthImage(SIZE, SIZE, fine);
     SolidPainter.paint(image, scene, stand, COLOURS);
@@ -41,7 +45,7 @@ class SolidPainterTest {
     for (int[] order : new int[][] {{0, 1, 2, 3}, {3, 2, 1, 0}, {2, 0, 3, 1}}) {
       SolidScene scene = TinyScene.of(order);
       for (String board : TinyScene.BOARDS) {
-        BufferedImage seen = paint(scene.withPicked(Set.of(board)), TinyScene.from(from), 2);
+        BufferedImage seen = paint(picking(scene, board), TinyScene.from(from), 2);
         assertThat(amber(seen.getRGB(100, 100))).as(board).isEqualTo(board.equals(near));
         assertThat(seen.getRGB(40, 100)).isEqualTo(GROUND);
       }
@@ -61,7 +65,7 @@ class SolidPainterTest {
                 TinyScene.board("slanting", -50, -20, 50, 20)),
             List.of());
     Stand front = TinyScene.from(Stand.Named.FRONT);
-    BufferedImage seen = paint(scene.withPicked(Set.of("slanting")), front, 2);
+    BufferedImage seen = paint(picking(scene, "slanting"), front, 2);
     assertThat(amber(seen.getRGB(75, 100))).isTrue();
     assertThat(amber(seen.getRGB(125, 100))).isFalse();
     Projection screen = new Projection(front, 1, SIZE, SIZE);
@@ -85,8 +89,7 @@ class SolidPainterTest {
     Projection screen = new Projection(TinyScene.from(Stand.Named.FRONT), 1, SIZE, SIZE);
     assertThat(SolidPick.at(scene, screen, 100, 100)).contains("behind");
     assertThat(SolidPick.at(scene, screen, 70, 100)).contains("frame");
-    BufferedImage seen =
-        paint(scene.withPicked(Set.of("behind")), TinyScene.from(Stand.Named.FRONT), 1);
+    BufferedImage seen = paint(picking(scene, "behind"), TinyScene.from(Stand.Named.FRONT), 1);
     assertThat(amber(seen.getRGB(100, 100))).isTrue();
     assertThat(amber(seen.getRGB(70, 100))).isFalse();
   }

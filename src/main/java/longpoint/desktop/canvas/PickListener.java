@@ -1,10 +1,10 @@
-package longpoint.desktop.solid;
+package longpoint.desktop.canvas;
 
 import java.util.Optional;
 
 /** Is told what has been clicked. */
 @FunctionalInterface
-public interface SolidPickListener {
+public interface PickListener {
   /** What the click asks for. */
   enum How {
     /** This and nothing else. */
