@@ -16,8 +16,11 @@ import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Who may import whom. The table is the one in DEVELOPERS.md; there is no ignore list. */
+@Execution(ExecutionMode.CONCURRENT)
 class PackageRulesTest {
   private static final JavaClasses CLASSES =
       new ClassFileImporter()

@@ -56,7 +56,7 @@ record Laying(List<Course> courses, List<Cell> pieces, JointChoice.Kept kept) {
             JointChoice.of(strip, held.get(i), rhythm.of(course), below, care, panel);
         kept = kept.compareTo(choice.kept()) >= 0 ? kept : choice.kept();
         Arrays.stream(choice.joints()).forEach(joints::add);
-        cells.addAll(cut(strip, choice.joints(), panel));
+        cells.addAll(new Cuts(strip, panel).at(choice.joints()));
       }
       below = joints.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
       courses.add(
@@ -94,20 +94,5 @@ record Laying(List<Course> courses, List<Cell> pieces, JointChoice.Kept kept) {
       strips.addAll(row);
     }
     return strips;
-  }
-
-  /** The pieces of a strip between its joints. */
-  static List<Cell> cut(Strip strip, double[] joints, Panel panel) {
-    List<Cell> cells = new ArrayList<>();
-    Bounds bounds = strip.bounds();
-    double left = bounds.minX() - 1;
-    for (int i = 0; i <= joints.length; i++) {
-      double right = i == joints.length ? bounds.maxX() + 1 : joints[i];
-      Clip.between(strip.region(), left, right, panel).stream()
-          .sorted(Comparator.comparingDouble(r -> r.shell().bounds().minX()))
-          .forEach(r -> cells.add(new Cell(strip.course(), r)));
-      left = right;
-    }
-    return cells;
   }
 }

@@ -35,6 +35,7 @@ final class Refining {
     final int group;
     final Panel panel;
     final List<Strip> strips = new ArrayList<>();
+    final List<Cuts> cuts = new ArrayList<>();
     final List<double[]> held = new ArrayList<>();
     Row below;
     Row above;
@@ -119,6 +120,7 @@ final class Refining {
       Strip strip = choice.strips().get(s);
       Row row = rows.computeIfAbsent(strip.course(), c -> new Row(groups + rows.size(), panel));
       row.strips.add(strip);
+      row.cuts.add(new Cuts(strip, panel));
       row.held.add(choice.held().get(s));
     }
     List<Row> all = new ArrayList<>(rows.values());
@@ -199,7 +201,7 @@ final class Refining {
   private static void lay(Row row, List<double[]> walks) {
     List<Laying.Cell> cells = new ArrayList<>();
     for (int s = 0; s < row.strips.size(); s++) {
-      cells.addAll(Laying.cut(row.strips.get(s), walks.get(s), row.panel));
+      cells.addAll(row.cuts.get(s).at(walks.get(s)));
     }
     row.cells = Scraps.joined(cells, row.panel);
     row.joints = walks.stream().flatMapToDouble(Arrays::stream).sorted().distinct().toArray();

@@ -87,9 +87,10 @@ public record Ring(List<Point> points) {
    */
   public boolean contains(Point p) {
     boolean inside = false;
-    for (int i = 0; i < size(); i++) {
-      Point a = corner(i);
-      Point b = corner(i + 1);
+    int n = points.size();
+    for (int i = 0; i < n; i++) {
+      Point a = points.get(i);
+      Point b = points.get(i + 1 < n ? i + 1 : 0);
       boolean crossesLevel = a.y() > p.y() != b.y() > p.y();
       if (crossesLevel && p.x() < a.x() + (p.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
         inside = !inside;

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiPredicate;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import longpoint.drawing.Box;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Strokes;
@@ -41,8 +39,18 @@ final class Clutter {
 
     /** Whether every corner of every box passes. */
     boolean allCorners(Predicate<Point> within) {
-      return Stream.concat(lettering.stream(), strokes.stream())
-          .allMatch(b -> b.corners().stream().allMatch(within));
+      return allCorners(lettering, within) && allCorners(strokes, within);
+    }
+
+    private static boolean allCorners(List<Box> boxes, Predicate<Point> within) {
+      for (Box box : boxes) {
+        for (Point corner : box.corners()) {
+          if (!within.test(corner)) {
+            return false;
+          }
+        }
+      }
+      return true;
     }
 
     private static List<Box> moved(List<Box> boxes, Point by) {
@@ -59,6 +67,11 @@ final class Clutter {
   }
 
   private record Taken(Box box, Bounds bounds, Kind kind) {}
+
+  @FunctionalInterface
+  private interface Visit {
+    boolean test(long column, long row);
+  }
 
   private record Square(long column, long row) {}
 
@@ -146,10 +159,14 @@ final class Clutter {
     Bounds bounds = box.bounds();
     return any(
         bounds,
-        (column, row) ->
-            squares.getOrDefault(new Square(column, row), List.of()).stream()
-                .anyMatch(
-                    t -> t.kind() == kind && near(t.bounds(), bounds) && t.box.overlaps(box)));
+        (column, row) -> {
+          for (Taken t : squares.getOrDefault(new Square(column, row), List.of())) {
+            if (t.kind() == kind && near(t.bounds(), bounds) && t.box().overlaps(box)) {
+              return true;
+            }
+          }
+          return false;
+        });
   }
 
   private static boolean near(Bounds a, Bounds b) {
@@ -157,7 +174,7 @@ final class Clutter {
   }
 
   /** Goes through the squares of a box until one answers yes. */
-  private boolean any(Bounds box, BiPredicate<Long, Long> visit) {
+  private boolean any(Bounds box, Visit visit) {
     double side = square;
     long right = (long) Math.floor(box.maxX() / side);
     long top = (long) Math.floor(box.maxY() / side);

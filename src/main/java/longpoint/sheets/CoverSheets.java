@@ -1,7 +1,9 @@
 package longpoint.sheets;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import longpoint.drawing.Anchor;
 import longpoint.drawing.Lettering;
@@ -51,7 +53,10 @@ final class CoverSheets {
   private final Solved solved;
   private final SheetBorder border;
 
-  private CoverSheets(Solved solved, SheetBorder border) {
+  /** The key plan in a field of a size; the cover is laid out again when it grows by a sheet. */
+  private final Map<Bounds, FittedView<KeyPlan>> keys = new HashMap<>();
+
+  CoverSheets(Solved solved, SheetBorder border) {
     this.solved = solved;
     this.border = border;
   }
@@ -60,11 +65,7 @@ final class CoverSheets {
    * @param sheets that follow
    * @param before how many sheets the cover takes
    */
-  static List<Sheet> of(Solved solved, List<Sheet> sheets, int before, SheetBorder border) {
-    return new CoverSheets(solved, border).sheets(sheets, before);
-  }
-
-  private List<Sheet> sheets(List<Sheet> sheets, int before) {
+  List<Sheet> sheets(List<Sheet> sheets, int before) {
     Bounds field = border.field(List.of());
     Bounds right = null;
     List<List<Mark>> pages = List.of();
@@ -101,7 +102,9 @@ final class CoverSheets {
     marks.addAll(checks.marks(new Point(left.minX() + column + GAP, foot)));
     Bounds picture = new Bounds(left.minX(), foot + GAP, left.maxX() - LEGEND - GAP, y - GAP);
     Plan plan = solved.plan();
-    FittedView<KeyPlan> key = KeyPlan.of(plan, solved.surface(), picture.width(), picture.height());
+    FittedView<KeyPlan> key =
+        keys.computeIfAbsent(
+            picture, p -> KeyPlan.of(plan, solved.surface(), p.width(), p.height()));
     marks.add(key.in(picture, "key-plan"));
     Legend legend = Legend.ofLines(key.view().drawing().marks());
     marks.addAll(legend.marks(new Point(left.maxX() - LEGEND, y - GAP)));

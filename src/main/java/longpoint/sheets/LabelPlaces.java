@@ -48,19 +48,30 @@ final class LabelPlaces {
     Mark[] at(Point middle);
   }
 
+  /** Ground with the box around it, which answers most questions by itself. */
+  private record Ground(Region region, Bounds box) {
+    static Ground of(Region region) {
+      return new Ground(region, region.shell().bounds());
+    }
+
+    boolean contains(Point p) {
+      return box.contains(p) && region.contains(p);
+    }
+  }
+
   private record Place(Point at, double room, double fromMiddle) {}
 
   private final double unitsPerMm;
   private final Clutter clutter;
   private final Bounds limit;
-  private final List<Region> grounds;
+  private final List<Ground> grounds;
 
   /**
    * @param limit no label stands outside it
    * @param grounds that labels with leaders keep off where they can
    */
   LabelPlaces(double unitsPerMm, Clutter clutter, Bounds limit, List<Region> grounds) {
-    this.grounds = List.copyOf(grounds);
+    this.grounds = grounds.stream().map(Ground::of).toList();
     this.unitsPerMm = unitsPerMm;
     this.clutter = clutter;
     this.limit = limit;
@@ -74,11 +85,12 @@ final class LabelPlaces {
    */
   List<Mark> place(Region ground, List<Form> forms, Layer layer, String subject) {
     List<Place> places = places(ground);
+    Ground own = Ground.of(ground);
     for (Form form : forms) {
       Clutter.Shape origin = clutter.shape(form.at(ORIGIN));
       for (Place place : places) {
         Clutter.Shape shape = origin.moved(place.at());
-        if (shape.allCorners(ground::contains) && !clutter.touches(shape)) {
+        if (shape.allCorners(own::contains) && !clutter.touches(shape)) {
           clutter.take(shape);
           return List.of(form.at(place.at()));
         }
@@ -123,7 +135,15 @@ final class LabelPlaces {
   }
 
   private boolean offAllGround(Point corner) {
-    return limit.contains(corner) && grounds.stream().noneMatch(g -> g.contains(corner));
+    if (!limit.contains(corner)) {
+      return false;
+    }
+    for (Ground ground : grounds) {
+      if (ground.contains(corner)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private List<Mark> outside(

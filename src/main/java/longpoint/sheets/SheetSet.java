@@ -41,10 +41,11 @@ public record SheetSet(List<Page> pages, PaperScale roofScale, PaperScale frameS
   /** With the cover before them, which lists them under the numbers it moves them to. */
   private static List<Page> numbered(Solved solved, List<Sheet> sheets, SheetBorder border) {
     int before = 1;
-    List<Sheet> cover = CoverSheets.of(solved, sheets, before, border);
+    CoverSheets covers = new CoverSheets(solved, border);
+    List<Sheet> cover = covers.sheets(sheets, before);
     while (cover.size() > before) {
       before = cover.size();
-      cover = CoverSheets.of(solved, sheets, before, border);
+      cover = covers.sheets(sheets, before);
     }
     List<Sheet> all = new ArrayList<>(cover);
     all.addAll(sheets);

@@ -54,6 +54,15 @@ public final class RandomPlanes {
       }
     }
 
+    void add(Tally other) {
+      planes += other.planes;
+      pieces += other.pieces;
+      sheets += other.sheets;
+      bounds += other.bounds;
+      noted += other.noted;
+      apart = Math.max(apart, other.apart);
+    }
+
     @Override
     public String toString() {
       return planes

@@ -28,11 +28,14 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /**
  * Whatever a user can draw becomes files that strict readers accept: outlines that cross themselves
  * or double back, sides of no length, parts on top of each other, far off, tiny and huge.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class AnyPlanTest {
   @TestFactory
   Stream<DynamicTest> filesStandWhateverIsDrawn() {

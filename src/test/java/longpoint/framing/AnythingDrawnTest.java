@@ -25,8 +25,11 @@ import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
 import longpoint.units.Slope;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** Whatever is drawn, framing answers; it never throws. */
+@Execution(ExecutionMode.CONCURRENT)
 class AnythingDrawnTest {
   private static final RoofSurface NO_ROOF = new RoofSurface(List.of(), List.of(), List.of());
 

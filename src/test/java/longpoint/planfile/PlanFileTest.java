@@ -20,7 +20,10 @@ import longpoint.units.Slope;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
+@Execution(ExecutionMode.CONCURRENT)
 class PlanFileTest {
   private static Opened open(String json) throws PlanFileException {
     return PlanFile.read(json.replace('\'', '"').getBytes(StandardCharsets.UTF_8));

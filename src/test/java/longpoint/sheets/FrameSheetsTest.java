@@ -22,7 +22,10 @@ import longpoint.units.LengthUnit;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
+@Execution(ExecutionMode.CONCURRENT)
 class FrameSheetsTest {
   static Map<String, Plan> plans() throws Exception {
     Map<String, Plan> plans = new LinkedHashMap<>(DrawnPlans.all());

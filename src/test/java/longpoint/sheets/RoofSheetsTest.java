@@ -18,7 +18,10 @@ import longpoint.units.LengthUnit;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
+@Execution(ExecutionMode.CONCURRENT)
 class RoofSheetsTest {
   private static RoofSheets sheets(Plan plan, RoofSurface surface, Paper paper) {
     return RoofSheets.of(plan, surface, new SheetBorder(plan, List.of(), paper));

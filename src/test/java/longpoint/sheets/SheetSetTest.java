@@ -18,7 +18,10 @@ import longpoint.plan.Plan;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
+@Execution(ExecutionMode.CONCURRENT)
 class SheetSetTest {
   /** Share of all lettering that a wide line may run through, for want of a better place. */
   private static final double CROSSED = 0.02;

@@ -14,6 +14,8 @@ import longpoint.plan.Edge;
 import longpoint.plan.Part;
 import longpoint.plan.Problem;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
@@ -22,6 +24,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Made-up houses against laws, and against the offsets of an independent library. */
+@Execution(ExecutionMode.CONCURRENT)
 class RandomRoofTest {
   private static final int HOUSES = 240;
 

@@ -16,4 +16,9 @@ record Item(int index, Shape shape, Shape turned, boolean symmetric) {
     boolean box = shape.length * shape.height - shape.area <= touch * shape.length;
     return new Item(index, shape, shape.turned(), box);
   }
+
+  /** The same piece under another number. */
+  Item numbered(int number) {
+    return new Item(number, shape, turned, symmetric);
+  }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -28,17 +29,21 @@ public final class Sharing {
   /** Items by group; their numbers are unique over all groups and exchanges. */
   private final Map<Integer, List<Item>> groups;
 
+  /** Shapes of outlines seen before; the same few come back with every exchange. */
+  private final Map<Ring, Item> known;
+
   private final int next;
 
   private Sharing(
       Sharing of, List<Bin> whole, List<Bin> bins, Map<Integer, List<Item>> groups, int next) {
-    this(of.length, of.width, of.touch, whole, bins, groups, next);
+    this(of.length, of.width, of.touch, of.known, whole, bins, groups, next);
   }
 
   private Sharing(
       double length,
       double width,
       double touch,
+      Map<Ring, Item> known,
       List<Bin> whole,
       List<Bin> bins,
       Map<Integer, List<Item>> groups,
@@ -46,6 +51,7 @@ public final class Sharing {
     this.length = length;
     this.width = width;
     this.touch = touch;
+    this.known = known;
     this.whole = whole;
     this.bins = bins;
     this.groups = groups;
@@ -54,7 +60,8 @@ public final class Sharing {
 
   /** No pieces on sheets of a size; {@code touch} as for {@link Nest}. */
   public static Sharing empty(double length, double width, double touch) {
-    return new Sharing(length, width, touch, List.of(), List.of(), Map.of(), 0);
+    return new Sharing(
+        length, width, touch, new IdentityHashMap<>(), List.of(), List.of(), Map.of(), 0);
   }
 
   /** How many sheets. */
@@ -83,7 +90,7 @@ public final class Sharing {
     int number = next;
     List<Item> own = new ArrayList<>();
     for (Ring outline : outlines) {
-      own.add(Item.of(number++, outline, touch));
+      own.add(known.computeIfAbsent(outline, o -> Item.of(0, o, touch)).numbered(number++));
     }
     Set<Integer> gone = new HashSet<>();
     all.getOrDefault(group, List.of()).forEach(i -> gone.add(i.index()));

@@ -20,6 +20,8 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -27,6 +29,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Whatever anyone does with any tool: nothing throws, the document changes by commits alone, undo
  * leads back to the very plan it started from, and Escape always leads out without a trace.
  */
+@Execution(ExecutionMode.CONCURRENT)
 class RandomUserTest {
   private static final int USERS = 20;
   private static final int ACTIONS = 70;

@@ -12,8 +12,11 @@ import java.util.stream.Stream;
 import longpoint.geometry.Point;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** A house is the same house turned, mirrored, drawn larger or far from the origin. */
+@Execution(ExecutionMode.CONCURRENT)
 class SweepMovedTest {
   private static final Path FILES = Path.of("src/test/resources/longpoint/surface/sweep");
 
