@@ -11,9 +11,9 @@ import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
 import longpoint.wording.Language;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -30,28 +30,19 @@ final class FiguresCommand implements Callable<Integer> {
   @Option(names = "--json", description = "For programs: unrounded, in the plan's unit.")
   private boolean json;
 
-  @Option(
-      names = "--language",
-      paramLabel = "LANGUAGE",
-      defaultValue = "en",
-      description = "Language of what is wrong and of its cure: en or fr. Left out, en.")
-  private String language;
+  @Mixin private SpokenLanguage language;
 
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    Language said =
-        Language.of(language)
-            .orElseThrow(
-                () ->
-                    new ParameterException(
-                        spec.commandLine(), "--language is en or fr, not " + language + "."));
-    Optional<Plan> plan = PlanReading.read(file, said, spec.commandLine().getErr());
+    Optional<Plan> plan =
+        PlanReading.read(file, language.beforePlan(), spec.commandLine().getErr());
     if (plan.isEmpty()) {
       return ExitCode.UNUSABLE;
     }
-    Design design = Pipeline.solve(plan.get());
-    out.print(json ? FiguresJson.of(design, said) : FiguresText.of(design, said));
+    Language said = language.of(plan.get());
+    Design design = Pipeline.solve(plan.get()).spoken(said);
+    out.print(json ? FiguresJson.of(design, said) : FiguresText.of(design));
     out.flush();
     return design.hasErrors() ? ExitCode.PLAN_HAS_ERRORS : ExitCode.WELL;
   }

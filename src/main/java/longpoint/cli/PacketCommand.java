@@ -20,6 +20,7 @@ import longpoint.sheets.Paper;
 import longpoint.units.LengthUnit;
 import longpoint.wording.Language;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -65,6 +66,8 @@ final class PacketCommand implements Callable<Integer> {
               + " left out, the PDF, the page for phones, the lists, the DXF files and the plan.")
   private boolean mail;
 
+  @Mixin private SpokenLanguage language;
+
   private Request request(LengthUnit unit) {
     Request all = Request.everything(unit);
     Set<Request.Bundle> bundles = EnumSet.noneOf(Request.Bundle.class);
@@ -76,27 +79,29 @@ final class PacketCommand implements Callable<Integer> {
     }
     return all.withPaper(paper == null ? all.paper() : paper)
         .withOutputs(only.isEmpty() ? all.outputs() : only)
-        .withBundles(bundles);
+        .withBundles(bundles)
+        .withLanguage(language.asked());
   }
 
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
-    Optional<Plan> plan = PlanReading.read(file, err);
+    Optional<Plan> plan = PlanReading.read(file, language.beforePlan(), err);
     if (plan.isEmpty()) {
       return ExitCode.UNUSABLE;
     }
     Design design = Pipeline.solve(plan.get());
+    Language said = language.of(plan.get());
     try {
       String name = Packet.baseName(file.getFileName().toString());
       List<Path> files = Packet.write(design, request(plan.get().unit()), folder, name);
-      out.print(FiguresText.of(design));
-      out.print("\nFiles\n");
+      out.print(FiguresText.of(design.spoken(said)));
+      out.print("\n" + SpokenLanguage.text(said, "files") + "\n");
       files.forEach(f -> out.print("  " + f + "\n"));
     } catch (IOException e) {
       err.println(
-          "longpoint: cannot write to " + folder + ": " + FileTrouble.of(e).in(Language.ENGLISH));
+          "longpoint: " + SpokenLanguage.text(said, "cannotWrite", folder, FileTrouble.of(e)));
       return ExitCode.UNUSABLE;
     }
     out.flush();

@@ -14,13 +14,8 @@ import longpoint.wording.Language;
 final class PlanReading {
   private PlanReading() {}
 
-  /** The plan, or empty when the file cannot be used; then the reason has been printed. */
-  static Optional<Plan> read(Path file, PrintWriter err) {
-    return read(file, Language.ENGLISH, err);
-  }
-
   /**
-   * As {@link #read(Path, PrintWriter)}.
+   * The plan, or empty when the file cannot be used; then the reason has been printed.
    *
    * @param language of the reason
    */
@@ -28,12 +23,18 @@ final class PlanReading {
     try {
       Opened opened = PlanFile.read(file);
       for (Problem note : opened.notes()) {
-        err.println("longpoint: " + file + ": note: " + note.message(language));
+        err.println(
+            said(file, SpokenLanguage.text(language, "note", note.message(language)), language));
       }
       return Optional.of(opened.plan());
     } catch (PlanFileException e) {
-      err.println("longpoint: " + file + ": " + e.message(language));
+      err.println(said(file, e.message(language), language));
       return Optional.empty();
     }
+  }
+
+  /** A line on the error stream about a file. */
+  static String said(Path file, String words, Language language) {
+    return "longpoint: " + SpokenLanguage.text(language, "said", file, words);
   }
 }

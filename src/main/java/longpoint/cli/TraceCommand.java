@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -26,7 +25,9 @@ import longpoint.tracing.TracingException;
 import longpoint.units.FigureText;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
+import longpoint.wording.Language;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -76,15 +77,18 @@ final class TraceCommand implements Callable<Integer> {
           "Outlines inside others: ${COMPLETION-CANDIDATES}. Left out, they are left out.")
   private Traced.Inner inner;
 
+  @Mixin private SpokenLanguage spoken;
+
   @Override
   public Integer call() {
+    Language language = spoken.beforePlan();
     PrintWriter err = spec.commandLine().getErr();
     try {
       return trace(CadDrawing.read(file), err);
     } catch (TracingException e) {
-      err.println("longpoint: " + file + ": " + e.getMessage());
+      err.println(PlanReading.said(file, e.message(language), language));
     } catch (PlanFileException e) {
-      err.println("longpoint: " + e.getMessage());
+      err.println("longpoint: " + e.message(language));
     }
     return ExitCode.UNUSABLE;
   }
@@ -98,17 +102,18 @@ final class TraceCommand implements Callable<Integer> {
         unit == null
             ? drawn.planUnit()
             : choice("--unit", unit, LengthUnit.values(), LengthUnit::symbol);
+    Language language = spoken.beforePlan();
     Set<String> chosen = layers.isEmpty() ? drawing.likelyLayers() : new LinkedHashSet<>(layers);
     Traced traced = drawing.trace(chosen, drawn, plan);
     for (Problem note : traced.notes()) {
-      err.println("longpoint: " + file + ": " + note.message() + gapped(note.cure()));
+      err.println(
+          PlanReading.said(file, note.message(language) + gapped(note.cure(language)), language));
     }
     list(drawing, drawn, chosen);
     List<Region> grounds = traced.regions(inner);
     grounds.forEach(g -> list(g, plan));
     if (grounds.isEmpty()) {
-      err.println(
-          "longpoint: " + file + ": no closed outline on " + chosen + ". Choose others: --layer.");
+      err.println(PlanReading.said(file, text("trace.noOutline", chosen), language));
       return ExitCode.UNUSABLE;
     }
     return to == null ? ExitCode.WELL : write(grounds, plan, err);
@@ -120,46 +125,49 @@ final class TraceCommand implements Callable<Integer> {
 
   private void list(CadDrawing drawing, DrawingUnit drawn, Set<String> chosen) {
     PrintWriter out = spec.commandLine().getOut();
-    out.print("Drawn in " + drawn.symbol() + "\nLayers, those traced with a star\n");
+    out.print(text("trace.drawnIn", drawn.symbol()) + "\n" + text("trace.layers") + "\n");
     for (CadDrawing.LayerSummary layer : drawing.layers()) {
       String star = chosen.contains(layer.name()) ? "* " : "  ";
-      out.print("  " + star + layer.name() + "  " + layer.strokes() + " lines");
-      out.print(layer.hidden() ? ", switched off\n" : "\n");
+      String key = layer.hidden() ? "trace.layer.hidden" : "trace.layer";
+      out.print("  " + star + text(key, layer.name(), layer.strokes()) + "\n");
     }
-    out.print("Outlines\n");
+    out.print(text("trace.outlines") + "\n");
   }
 
   private void list(Region ground, LengthUnit unit) {
     Bounds box = ground.shell().bounds();
     String words =
-        String.format(
-            Locale.ROOT,
-            "  %d sides, %s by %s, %s%s\n",
+        text(
+            ground.holes().isEmpty() ? "trace.outline" : "trace.outline.holes",
             ground.shell().size(),
             LengthText.of(box.width(), unit),
             LengthText.of(box.height(), unit),
-            FigureText.area(ground.area(), unit),
-            ground.holes().isEmpty() ? "" : ", courtyards: " + ground.holes().size());
-    spec.commandLine().getOut().print(words);
+            FigureText.area(ground.area(), unit, spoken.beforePlan()),
+            ground.holes().size());
+    spec.commandLine().getOut().print("  " + words + "\n");
   }
 
   private int write(List<Region> grounds, LengthUnit unit, PrintWriter err)
       throws PlanFileException {
     if (Files.exists(to)) {
-      err.println("longpoint: " + to + " is there already. Choose another name.");
+      err.println("longpoint: " + text("trace.taken", to));
       return ExitCode.UNUSABLE;
     }
     List<Part> parts = new ArrayList<>();
     for (Region ground : grounds) {
       int sides = ground.shell().size() + ground.holes().stream().mapToInt(h -> h.size()).sum();
       String id = parts.isEmpty() ? "main" : "part-" + (parts.size() + 1);
-      String name = parts.isEmpty() ? "House" : "Part " + (parts.size() + 1);
+      String name = parts.isEmpty() ? text("trace.house") : text("trace.part", parts.size() + 1);
       parts.add(Part.fresh(id, name, ground, Collections.nCopies(sides, EdgeKind.EAVE), unit));
     }
     String title = file.getFileName().toString().replaceFirst("(?i)\\.dxf$", "");
     PlanFile.write(Plan.empty(unit).withTitle(title).withParts(parts), to);
-    spec.commandLine().getOut().print("Plan\n  " + to + "\n");
+    spec.commandLine().getOut().print(text("trace.plan") + "\n  " + to + "\n");
     return ExitCode.WELL;
+  }
+
+  private String text(String key, Object... parts) {
+    return SpokenLanguage.text(spoken.beforePlan(), key, parts);
   }
 
   private <T> T choice(

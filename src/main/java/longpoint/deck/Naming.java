@@ -10,9 +10,6 @@ import longpoint.geometry.Segment;
 
 /** Numbers pieces, names their sides, and gives equal pieces one letter. */
 final class Naming {
-  /** Letter of whole sheets. */
-  static final String WHOLE = "whole";
-
   /** Two bevels nearer than this many degrees are one setting of the saw. */
   private static final double SAME_BEVEL = 0.01;
 
@@ -59,7 +56,7 @@ final class Naming {
 
   private String letter(Piece piece, Panel panel) {
     if (piece.area() >= panel.area() - panel.sliver() * panel.width()) {
-      return WHOLE;
+      return Piece.WHOLE;
     }
     for (Pattern pattern : patterns) {
       if (pattern.panel.equals(panel) && same(pattern.piece, piece, panel.sliver())) {

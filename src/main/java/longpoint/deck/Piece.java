@@ -18,6 +18,9 @@ import longpoint.geometry.Region;
  */
 public record Piece(
     String id, int number, int course, Region outline, List<PieceEdge> edges, String cut) {
+  /** The letters of whole sheets. */
+  public static final String WHOLE = "whole";
+
   public Piece {
     Objects.requireNonNull(id);
     Objects.requireNonNull(outline);

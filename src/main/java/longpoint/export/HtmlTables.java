@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import longpoint.wording.Spacing;
 
 /**
  * Tables of a page for phones, a tick box before every row.
@@ -49,7 +50,7 @@ final class HtmlTables {
     line("<details>");
     line(
         "<summary>%s <span class=\"count\">%s</span></summary>",
-        XmlText.escaped(table.title()), table.rows().size());
+        shown(table.title()), table.rows().size());
     line("<div class=\"scroll\" tabindex=\"0\">");
     line("<table>");
     line("<thead>");
@@ -57,7 +58,7 @@ final class HtmlTables {
     StringBuilder heads = new StringBuilder("<tr><th scope=\"col\">Done</th>");
     for (int i = 0; i < table.heads().size(); i++) {
       heads.append("<th scope=\"col\"").append(looks.get(i)).append('>');
-      heads.append(XmlText.escaped(table.heads().get(i))).append("</th>");
+      heads.append(shown(table.heads().get(i))).append("</th>");
     }
     text(heads.append("</tr>").toString());
     line("</thead>");
@@ -66,7 +67,7 @@ final class HtmlTables {
     line("</tbody>");
     line("</table>");
     line("</div>");
-    table.notes().forEach(n -> line("<p>%s</p>", XmlText.escaped(n)));
+    table.notes().forEach(n -> line("<p>%s</p>", shown(n)));
     line("</details>");
   }
 
@@ -78,7 +79,7 @@ final class HtmlTables {
     for (int i = 0; i < cells.size(); i++) {
       String name = i == 0 ? "th scope=\"row\"" : "td";
       row.append('<').append(name).append(looks.get(i)).append('>');
-      row.append(XmlText.escaped(cells.get(i)));
+      row.append(shown(cells.get(i)));
       row.append(i == 0 ? "</th>" : "</td>");
     }
     text(row.append("</tr>").toString());
@@ -95,6 +96,10 @@ final class HtmlTables {
     boolean words = column.stream().anyMatch(c -> !c.isEmpty() && !FIGURE.matcher(c).find());
     boolean lines = column.stream().anyMatch(c -> c.length() > ONE_LINE);
     return lines ? " class=\"word long\"" : words ? " class=\"word\"" : "";
+  }
+
+  private static String shown(String text) {
+    return XmlText.escaped(Spacing.kept(text));
   }
 
   /** Rows that say the same are told apart by their order. */

@@ -17,6 +17,7 @@ import longpoint.field.chalk.ChalkSheet;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
+import longpoint.wording.Language;
 
 /** The deck and its chalk lines as JSON; u runs along the eave, v up the slope from the fascia. */
 final class DeckJson {
@@ -51,7 +52,7 @@ final class DeckJson {
   private static ObjectNode line(ChalkLine line) {
     ObjectNode node = NODES.objectNode();
     node.put("kind", line.kind().key());
-    node.put("label", line.label());
+    node.put("label", line.label().in(Language.ENGLISH));
     node.put("snappedOn", TextSections.key(line.kind().stage()));
     node.set("from", place(line.from()));
     node.set("to", place(line.to()));

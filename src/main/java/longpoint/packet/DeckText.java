@@ -1,7 +1,6 @@
 package longpoint.packet;
 
 import java.util.List;
-import java.util.Locale;
 import longpoint.deck.CutDifference;
 import longpoint.deck.DeckPlan;
 import longpoint.deck.Piece;
@@ -9,26 +8,24 @@ import longpoint.deck.PlaneDeck;
 import longpoint.deck.Stock;
 import longpoint.field.chalk.ChalkLine;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.geometry.Point;
 import longpoint.sheets.RoofNames;
-import longpoint.units.FigureText;
-import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
+import longpoint.sheets.Words;
 
 /** The deck as plain text: sheets to buy, cut differences, and every line to snap. */
 final class DeckText {
   private final RoofNames names;
-  private final LengthUnit unit;
+  private final Words words;
   private final TextSections out;
 
-  private DeckText(RoofNames names, LengthUnit unit, TextSections out) {
+  private DeckText(RoofNames names, TextSections out) {
     this.names = names;
-    this.unit = unit;
+    this.words = names.words().from("packet");
     this.out = out;
   }
 
-  static void write(
-      DeckPlan deck, List<ChalkSheet> chalk, RoofNames names, LengthUnit unit, TextSections out) {
-    DeckText text = new DeckText(names, unit, out);
+  static void write(DeckPlan deck, List<ChalkSheet> chalk, RoofNames names, TextSections out) {
+    DeckText text = new DeckText(names, out);
     text.stock(deck);
     text.planes(deck);
     text.pieces(deck);
@@ -37,53 +34,53 @@ final class DeckText {
   }
 
   private void stock(DeckPlan deck) {
-    TextTable table = new TextTable("sheet", "buy", "at least", "area laid", "waste");
+    TextTable table = new TextTable(words, "sheet", "buy", "atLeast", "areaLaid", "waste");
     for (Stock s : deck.stock()) {
       table.row(
           length(s.panel().width()) + " x " + length(s.panel().length()),
           String.valueOf(s.bought()),
           String.valueOf(s.lowerBound()),
-          FigureText.area(s.areaUsed(), unit),
-          String.format(Locale.ROOT, "%.1f %%", 100 * s.waste()));
+          words.area(s.areaUsed()),
+          names.words().percent(100 * s.waste()));
     }
-    out.section("Sheets: no cutting of these courses needs fewer than \"at least\"", table);
+    out.section(words.text("sheets"), table);
   }
 
   private void planes(DeckPlan deck) {
-    TextTable table = new TextTable("plane", "area", "courses", "pieces");
+    TextTable table = new TextTable(words, "plane", "area", "courses", "pieces");
     for (PlaneDeck p : deck.planes()) {
       table.rowOf(
           p.plane(),
           names.planes(p.planes()),
-          FigureText.area(p.area(), unit),
+          words.area(p.area()),
           String.valueOf(p.courses().size()),
           String.valueOf(p.pieces().size()));
     }
-    out.section("Deck", table);
+    out.section(words.text("deck"), table);
   }
 
   /** Every piece to cut, in the order it is laid. */
   private void pieces(DeckPlan deck) {
     TextTable table =
-        new TextTable("plane", "piece", "cut", "course", "long point", "short point", "width");
+        new TextTable(words, "plane", "piece", "cut", "course", "longPoint", "shortPoint", "width");
     for (PlaneDeck p : deck.planes()) {
       for (Piece piece : p.pieces()) {
         table.rowOf(
             piece.id(),
             names.planes(p.planes()),
             String.valueOf(piece.number()),
-            piece.cut(),
+            names.words().cut(piece.cut()),
             String.valueOf(piece.course()),
             length(piece.longPoint()),
             length(piece.shortPoint()),
             length(piece.width()));
       }
     }
-    out.section("Pieces of sheathing on the module; same letters are cut alike", table);
+    out.section(words.text("pieces"), table);
   }
 
   private void cutDifferences(DeckPlan deck) {
-    TextTable table = new TextTable("line", "on plane", "over one sheet's width", "angle");
+    TextTable table = new TextTable(words, "line", "onPlane", "overOneSheetsWidth", "angle");
     for (PlaneDeck p : deck.planes()) {
       for (CutDifference d : p.cutDifferences()) {
         table.rowOf(
@@ -91,30 +88,33 @@ final class DeckText {
             names.line(d.line()),
             names.plane(p.plane()),
             length(d.per()),
-            FigureText.angle(d.angle()));
+            words.angle(d.angle()));
       }
     }
-    out.section("Cuts along hips and valleys, angle from a square cut", table);
+    out.section(words.text("cutDifferences"), table);
   }
 
   private void chalk(ChalkSheet sheet) {
-    TextTable table = new TextTable("snap", "mark", "on", "from", "to", "check");
+    TextTable table = new TextTable(words, "snap", "mark", "on", "from", "to", "check");
     int number = 0;
     for (ChalkLine l : sheet.lines()) {
       table.rowOf(
           sheet.lineId(++number),
-          l.kind().key(),
-          l.label(),
-          TextSections.key(l.kind().stage()),
-          length(l.from().x()) + " over, " + length(l.from().y()) + " up",
-          length(l.to().x()) + " over, " + length(l.to().y()) + " up",
+          words.choice("chalk", l.kind()),
+          words.say(l.label()),
+          words.choice("stage", l.kind().stage()),
+          place(l.from()),
+          place(l.to()),
           length(l.diagonal()));
     }
-    out.section(
-        "Chalk on plane " + names.plane(sheet.plane()) + ", from " + sheet.datum().corner(), table);
+    out.section(words.text("chalk", names.plane(sheet.plane()), sheet.datum().corner()), table);
+  }
+
+  private String place(Point p) {
+    return words.text("chalk.place", length(p.x()), length(p.y()));
   }
 
   private String length(double length) {
-    return LengthText.of(length, unit);
+    return words.length(length);
   }
 }

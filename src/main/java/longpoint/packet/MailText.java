@@ -3,35 +3,47 @@ package longpoint.packet;
 import java.util.List;
 import longpoint.pipeline.Design;
 import longpoint.plan.Problem;
-import longpoint.wording.Language;
+import longpoint.sheets.Words;
 
 /** What a mail with a packet says: the job, what to look at first, what is attached, cautions. */
 final class MailText {
   private MailText() {}
 
   static String subject(Design design) {
-    return "Roof framing: " + FiguresText.title(design.plan());
+    return words(design).text("mail.subject", FiguresText.title(design.plan()));
+  }
+
+  private static Words words(Design design) {
+    return FiguresText.words(design.plan());
   }
 
   static String of(Design design, List<PacketFile> attached) {
+    Words words = words(design);
     StringBuilder out = new StringBuilder();
     out.append(FiguresText.title(design.plan())).append('\n');
-    out.append(FiguresText.lengths(design.plan().unit())).append('\n');
+    out.append(FiguresText.lengths(design.plan())).append('\n');
     List<Problem> first =
         design.problems().stream().filter(p -> p.level() != Problem.Level.NOTE).toList();
     if (!first.isEmpty()) {
-      out.append("\nLook at first\n");
+      heading(out, words.text("mail.first"));
       for (Problem p : first) {
-        out.append("* ").append(FiguresText.told(p, Language.ENGLISH)).append(' ').append(p.cure());
-        out.append('\n');
+        line(out, FiguresText.told(p, words) + " " + p.cure(words.language()));
       }
     }
-    out.append("\nAttached\n");
+    heading(out, words.text("mail.attached"));
     for (PacketFile file : attached) {
-      out.append("* ").append(file.name()).append(": ").append(file.output().about()).append('\n');
+      line(out, words.text("mail.file", file.name(), words.choice("about", file.output())));
     }
-    out.append("\nBefore you build from it\n");
-    Cautions.ALL.forEach(c -> out.append("* ").append(c).append('\n'));
+    heading(out, words.text("mail.before"));
+    FiguresText.cautions(design.plan()).forEach(c -> line(out, c));
     return out.toString();
+  }
+
+  private static void heading(StringBuilder out, String words) {
+    out.append('\n').append(words).append('\n');
+  }
+
+  private static void line(StringBuilder out, String words) {
+    out.append("* ").append(words).append('\n');
   }
 }

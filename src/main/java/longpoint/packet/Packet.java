@@ -59,7 +59,8 @@ public final class Packet {
     List<PacketFile> files = PacketFiles.of(design, request, name);
     Files.createDirectories(folder);
     writeAll(files, folder, told);
-    List<PacketFile> bundles = bundles(design, request, name, files, folder);
+    Design spoken = request.language().map(design::spoken).orElse(design);
+    List<PacketFile> bundles = bundles(spoken, request, name, files, folder);
     writeAll(bundles, folder, told);
     return Stream.concat(files.stream(), bundles.stream())
         .map(f -> folder.resolve(f.name()))

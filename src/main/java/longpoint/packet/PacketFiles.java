@@ -34,12 +34,14 @@ import longpoint.units.LengthUnit;
 /** Makes the files of a packet ready to be written; what is not asked for is not worked out. */
 final class PacketFiles {
   private final Design design;
+  private final Plan plan;
   private final Request request;
   private final String name;
   private final List<PacketFile> files = new ArrayList<>();
 
   private PacketFiles(Design design, Request request, String name) {
-    this.design = design;
+    this.design = request.language().map(design::spoken).orElse(design);
+    this.plan = design.plan();
     this.request = request;
     this.name = name;
   }
@@ -56,7 +58,6 @@ final class PacketFiles {
   }
 
   private void add() {
-    Plan plan = design.plan();
     if (asks(Output.PDF, Output.HTML, Output.SVG, Output.DXF)) {
       SheetSet set = Packet.sheets(design, request.paper());
       sheets(set.pages());
@@ -67,7 +68,8 @@ final class PacketFiles {
     }
     lists();
     solid();
-    file(Output.JSON, "-figures.json", text(() -> FiguresJson.of(design)));
+    file(
+        Output.JSON, "-figures.json", text(() -> FiguresJson.of(design, design.plan().language())));
     file(Output.PLAN, "-plan.json", out -> out.write(PlanFile.bytes(plan)));
   }
 
@@ -76,7 +78,6 @@ final class PacketFiles {
   }
 
   private void sheets(List<Page> pages) {
-    Plan plan = design.plan();
     // A picture to trace would be in every sheet again, and is not part of the work.
     Plan drawn = plan.withMarkup(plan.markup().withBackdrop(Optional.empty()));
     String carried = SheetPlan.element(drawn);
@@ -133,9 +134,11 @@ final class PacketFiles {
   private void lists() {
     if (asks(Output.XLSX, Output.CSV)) {
       List<Table> tables = FiguresText.tables(design);
-      String lengths = FiguresText.lengths(design.plan().unit());
+      Plan spoken = design.plan();
+      String lengths = FiguresText.lengths(spoken);
       Workbook book =
-          new Workbook(FiguresText.title(design.plan()), List.of(lengths), Cautions.ALL, tables);
+          new Workbook(
+              FiguresText.title(spoken), List.of(lengths), FiguresText.cautions(spoken), tables);
       file(Output.XLSX, "-lists.xlsx", out -> XlsxWriter.write(book, out));
       file(Output.CSV, "-figures.csv", out -> CsvWriter.write(tables, out));
     }

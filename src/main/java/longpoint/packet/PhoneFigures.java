@@ -4,21 +4,22 @@ import java.util.List;
 import longpoint.drawing.Page;
 import longpoint.export.PhonePage;
 import longpoint.pipeline.Design;
-import longpoint.wording.Language;
+import longpoint.sheets.Words;
 
 /** What a design puts on the page for phones. */
 final class PhoneFigures {
   private PhoneFigures() {}
 
   static PhonePage of(Design design, List<Page> sheets) {
+    Words words = FiguresText.words(design.plan());
     List<PhonePage.Warning> warnings =
         design.problems().stream()
-            .map(p -> new PhonePage.Warning(FiguresText.told(p, Language.ENGLISH), p.cure()))
+            .map(p -> new PhonePage.Warning(FiguresText.told(p, words), p.cure(words.language())))
             .toList();
     return new PhonePage(
         FiguresText.title(design.plan()),
-        List.of(FiguresText.lengths(design.plan().unit())),
-        Cautions.ALL,
+        List.of(FiguresText.lengths(design.plan())),
+        FiguresText.cautions(design.plan()),
         warnings,
         sheets,
         FiguresText.tables(design));

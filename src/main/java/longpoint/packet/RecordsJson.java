@@ -13,10 +13,13 @@ import java.io.IOException;
 import java.util.Locale;
 import longpoint.geometry.Point;
 import longpoint.geometry.Point3;
+import longpoint.wording.Language;
+import longpoint.wording.Worded;
 
 /**
  * A stage's records as JSON: each component under its own name, a point as {@code [x, y]}, a choice
- * as its name in small letters. What a record works out from its components is left out.
+ * as its name in small letters, words in English. What a record works out from its components is
+ * left out.
  */
 final class RecordsJson {
   private static final ObjectMapper MAPPER =
@@ -27,7 +30,8 @@ final class RecordsJson {
               new SimpleModule()
                   .addSerializer(new Written<>(Point.class, RecordsJson::point))
                   .addSerializer(new Written<>(Point3.class, RecordsJson::point))
-                  .addSerializer(new Written<>(Enum.class, RecordsJson::choice)))
+                  .addSerializer(new Written<>(Enum.class, RecordsJson::choice))
+                  .addSerializer(new Written<>(Worded.class, RecordsJson::said)))
           .build();
 
   private RecordsJson() {}
@@ -53,6 +57,10 @@ final class RecordsJson {
 
   private static void choice(Enum<?> choice, JsonGenerator json) throws IOException {
     json.writeString(choice.name().toLowerCase(Locale.ROOT));
+  }
+
+  private static void said(Worded words, JsonGenerator json) throws IOException {
+    json.writeString(words.in(Language.ENGLISH));
   }
 
   @FunctionalInterface

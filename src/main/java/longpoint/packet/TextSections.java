@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import longpoint.export.Table;
+import longpoint.wording.Spacing;
 
 /** Plain text in titled sections, and the sections as tables; one without rows is left out. */
 final class TextSections {
@@ -16,7 +17,8 @@ final class TextSections {
 
   private final List<String> notes = new ArrayList<>();
 
-  void section(String title, TextTable table) {
+  void section(String worded, TextTable table) {
+    String title = Spacing.plain(worded);
     close();
     if (!table.isEmpty()) {
       out.append('\n').append(title).append('\n').append(table);
@@ -26,14 +28,15 @@ final class TextSections {
   }
 
   /** A line under the last section. */
-  void line(String text) {
+  void line(String worded) {
+    String text = Spacing.plain(worded);
     out.append("  ").append(text).append('\n');
     notes.add(text);
   }
 
   /** A line that belongs to no section. */
   void heading(String text) {
-    out.append(text).append('\n');
+    out.append(Spacing.plain(text)).append('\n');
   }
 
   /** The sections so far, each with the lines under it. */

@@ -2,6 +2,9 @@ package longpoint.packet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import longpoint.sheets.Words;
+import longpoint.wording.Spacing;
 
 /** Columns that line up in plain text: the first to the left, the others to the right. */
 final class TextTable {
@@ -10,8 +13,15 @@ final class TextTable {
   private final List<List<String>> rows = new ArrayList<>();
   private final List<String> subjects = new ArrayList<>();
 
-  TextTable(String... heads) {
-    rows.add(List.of(heads));
+  /**
+   * @param heads keys under {@code head}
+   */
+  TextTable(Words words, String... heads) {
+    this(Stream.of(heads).map(h -> words.text("head." + h)).toList());
+  }
+
+  TextTable(List<String> heads) {
+    rows.add(heads.stream().map(Spacing::plain).toList());
   }
 
   /** Adds a row; as many cells as there are heads. */
@@ -28,7 +38,7 @@ final class TextTable {
     if (cells.length != rows.get(0).size()) {
       throw new IllegalArgumentException("a row needs " + rows.get(0).size() + " cells");
     }
-    rows.add(List.of(cells));
+    rows.add(Stream.of(cells).map(Spacing::plain).toList());
     subjects.add(subject);
     return this;
   }

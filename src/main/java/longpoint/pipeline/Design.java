@@ -9,6 +9,7 @@ import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.surface.RoofSurface;
+import longpoint.wording.Language;
 
 /**
  * A plan with everything worked out from it.
@@ -41,6 +42,20 @@ public record Design(
         TakeOff.NONE,
         Lumber.NONE,
         List.of());
+  }
+
+  /** The design with everything made of it written in a language; no figure changes. */
+  public Design spoken(Language language) {
+    return of(plan.spoken(language));
+  }
+
+  /** The design in the plan's own language, or in this one where the plan names none. */
+  public Design spokenElse(Language language) {
+    return of(plan.spokenElse(language));
+  }
+
+  private Design of(Plan worded) {
+    return new Design(worded, surface, framing, deck, chalk, takeOff, lumber, problems);
   }
 
   /** Whether any part of the plan could not be worked out. */

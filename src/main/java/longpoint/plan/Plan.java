@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import longpoint.units.LengthUnit;
+import longpoint.wording.Language;
 
 /**
  * Everything the user has drawn.
@@ -128,6 +129,21 @@ public record Plan(
 
   public Plan withParticulars(Particulars particulars) {
     return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
+  }
+
+  /** What its sheets, lists and pages are written in: English unless the plan says otherwise. */
+  public Language language() {
+    return particulars.language().orElse(Language.ENGLISH);
+  }
+
+  /** The plan with its own language, or with this one where it names none. */
+  public Plan spokenElse(Language language) {
+    return particulars.language().isPresent() ? this : spoken(language);
+  }
+
+  /** The plan with everything made of it written in a language. */
+  public Plan spoken(Language language) {
+    return withParticulars(particulars.withLanguage(Optional.of(language)));
   }
 
   public Plan withBuying(Buying buying) {

@@ -23,6 +23,7 @@ import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
 import longpoint.units.SlopeEntry;
 import longpoint.units.SlopeText;
+import longpoint.wording.Language;
 
 /**
  * Makes a plan of a parsed file. Refused is only what cannot be made into a plan at all; a plan
@@ -84,7 +85,8 @@ final class PlanReader {
             f.text("site", ""),
             f.text("drawnBy", ""),
             f.text("date", ""),
-            f.optionalNumber("north"));
+            f.optionalNumber("north"),
+            f.optionalChoice("language", Language.values(), Language::key));
     return new Plan(
         unit, title, parts, joins, defaults, buying, markup, particulars, f.rest(notes, "plan"));
   }

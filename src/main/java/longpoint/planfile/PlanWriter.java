@@ -49,6 +49,7 @@ final class PlanWriter {
     text(known, "drawnBy", given.drawnBy());
     text(known, "date", given.date());
     given.north().ifPresent(n -> known.add(field("north", number(n))));
+    given.language().ifPresent(l -> known.add(field("language", JsonText.quote(l.key()))));
     return known;
   }
 

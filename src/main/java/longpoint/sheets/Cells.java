@@ -5,12 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import longpoint.sheets.SheetTable.Column;
 import longpoint.sheets.SheetTable.Kind;
-import longpoint.units.FigureText;
-import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 
-/** How figures stand in the cells of the frame's tables. */
-record Cells(LengthUnit unit) {
+/** Heads and cells of the tables on sheets; a head is named by its key under {@code head}. */
+record Cells(Words words) {
   /** Figures to a row of running marks. */
   private static final int RUNNING = 8;
 
@@ -25,34 +22,53 @@ record Cells(LengthUnit unit) {
     }
   }
 
-  static SheetTable running(String title, String first, String second, List<List<String>> rows) {
+  SheetTable running(String title, String first, String second, List<List<String>> rows) {
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(first, Kind.MARK));
-    columns.add(new Column(second, Kind.MARK));
+    columns.add(mark(first));
+    columns.add(mark(second));
     for (int i = 0; i < RUNNING; i++) {
-      columns.add(figure(""));
+      columns.add(new Column("", Kind.FIGURE));
     }
-    return new SheetTable(title, columns, rows);
+    return table(title, columns, rows);
   }
 
   /** Two columns that name the thing, then figures. */
-  static List<Column> columns(String mark, String kind, String... figures) {
+  List<Column> columns(String mark, String kind, String... figures) {
     List<Column> columns = new ArrayList<>();
-    columns.add(new Column(mark, Kind.MARK));
-    columns.add(new Column(kind, Kind.MARK));
+    columns.add(mark(mark));
+    columns.add(mark(kind));
     for (String head : figures) {
       columns.add(figure(head));
     }
     return columns;
   }
 
-  static Column figure(String head) {
-    return new Column(head, Kind.FIGURE);
+  Column mark(String head) {
+    return new Column(head(head), Kind.MARK);
+  }
+
+  Column words(String head) {
+    return new Column(head(head), Kind.WORDS);
+  }
+
+  Column figure(String head) {
+    return new Column(head(head), Kind.FIGURE);
+  }
+
+  private String head(String key) {
+    return words.text("head." + key);
+  }
+
+  /**
+   * @param title what follows its first colon or semicolon is written small beneath
+   */
+  SheetTable table(String title, List<Column> columns, List<List<String>> rows) {
+    return new SheetTable(words, title, columns, rows);
   }
 
   /** A length that could not be worked out is a question mark: no figure is better than a wrong. */
   String length(double length) {
-    return !Double.isFinite(length) ? "?" : LengthText.of(length, unit);
+    return !Double.isFinite(length) ? "?" : words.length(length);
   }
 
   static String count(long count) {
@@ -60,7 +76,7 @@ record Cells(LengthUnit unit) {
   }
 
   /** What the saw is set to, from square, for a cut measured from the edge of the stock. */
-  static String saw(double fromEdge) {
-    return FigureText.angle(90 - fromEdge);
+  String saw(double fromEdge) {
+    return words.angle(90 - fromEdge);
   }
 }

@@ -19,9 +19,6 @@ import longpoint.plan.Plan;
  * nothing is left off.
  */
 final class ChalkSheets {
-  private static final String MEASURES =
-      "Of the deck laid flat: true lengths on the sheathing. The eave is at the foot.";
-
   /** Share of the free height the drawing may take. */
   private static final double DRAWING = 0.55;
 
@@ -33,17 +30,19 @@ final class ChalkSheets {
   /** A plane is drawn at most this much smaller than it could be, for the sake of fewer sheets. */
   private static final double SMALLER = 1.5;
 
-  private static final List<String> REMINDERS = FrameReminders.deck();
-
   private final Plan plan;
   private final RoofNames names;
+  private final Words words;
+  private final List<String> reminders;
   private final Bounds field;
   private final List<Sheet> sheets = new ArrayList<>();
 
   private ChalkSheets(Plan plan, RoofNames names, SheetBorder border) {
     this.plan = plan;
     this.names = names;
-    this.field = border.field(REMINDERS);
+    this.words = names.words();
+    this.reminders = FrameReminders.deck(words);
+    this.field = border.field(reminders);
   }
 
   /** In the order of the planes. */
@@ -61,11 +60,12 @@ final class ChalkSheets {
   }
 
   private void plane(PlaneDeck deck, Optional<ChalkSheet> chalk) {
-    String title = "Plane " + names.planes(deck.planes()).replace(" ", " and ");
+    String title =
+        words.text("chalk.plane", names.planes(deck.planes()).replace(" ", words.text("and")));
     List<SheetTable> tables = new ArrayList<>();
-    chalk.ifPresent(c -> tables.add(ChalkTables.lines(c, plan.unit())));
-    tables.add(ChalkTables.pieces(deck, plan.unit()));
-    tables.add(ChalkTables.differences(deck, plan.unit(), names));
+    chalk.ifPresent(c -> tables.add(ChalkTables.lines(c, words)));
+    tables.add(ChalkTables.pieces(deck, words));
+    tables.add(ChalkTables.differences(deck, names));
     Laid best = null;
     for (PaperScale scale : scales(ChalkView.ground(deck))) {
       Laid laid = laid(deck, chalk, tables, scale);
@@ -77,10 +77,23 @@ final class ChalkSheets {
     List<List<Mark>> pages = best.pages();
     List<Mark> marks = new ArrayList<>(List.of(best.drawing()));
     marks.addAll(pages.get(0));
-    sheets.add(Sheet.figures(title + ": chalk and sheets", scale, MEASURES, REMINDERS, marks));
+    sheets.add(
+        Sheet.figures(
+            words.text("chalk.sheet", title),
+            scale,
+            words.text("chalk.measures"),
+            reminders,
+            marks));
     pages
         .subList(1, pages.size())
-        .forEach(m -> sheets.add(Sheet.tables(title + ": tables", MEASURES, REMINDERS, m)));
+        .forEach(
+            m ->
+                sheets.add(
+                    Sheet.tables(
+                        words.text("chalk.tables", title),
+                        words.text("chalk.measures"),
+                        reminders,
+                        m)));
   }
 
   /**
@@ -98,7 +111,7 @@ final class ChalkSheets {
   private Laid laid(
       PlaneDeck deck, Optional<ChalkSheet> chalk, List<SheetTable> tables, PaperScale scale) {
     double mm = scale.unitsPerMm(plan.unit());
-    List<Mark> view = ChalkView.of(deck, chalk, plan.unit(), mm).marks();
+    List<Mark> view = ChalkView.of(deck, chalk, words, mm).marks();
     Bounds box = Strokes.of(view, mm).bounds();
     Point top = new Point(box.middle().x(), box.maxY());
     Point origin = new Point(field.middle().x(), field.maxY()).minus(top.times(1 / mm));

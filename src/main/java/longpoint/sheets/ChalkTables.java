@@ -11,44 +11,43 @@ import longpoint.deck.PlaneDeck;
 import longpoint.field.chalk.ChalkLine;
 import longpoint.field.chalk.ChalkSheet;
 import longpoint.geometry.Point;
-import longpoint.units.FigureText;
-import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 
 /** The tables of a chalk sheet: lines to snap, pieces to cut, cut differences. */
 final class ChalkTables {
   private ChalkTables() {}
 
   /** Lines in the order they are snapped; across is from the datum corner, up from the fascia. */
-  static SheetTable lines(ChalkSheet sheet, LengthUnit unit) {
+  static SheetTable lines(ChalkSheet sheet, Words words) {
+    Cells cells = new Cells(words);
     List<List<String>> rows = new ArrayList<>();
     int number = 0;
     for (ChalkLine line : sheet.lines()) {
       rows.add(
           List.of(
               String.valueOf(++number),
-              line.label(),
-              place(line.from(), unit),
-              place(line.to(), unit),
-              LengthText.of(line.diagonal(), unit)));
+              words.say(line.label()),
+              place(line.from(), words),
+              place(line.to(), words),
+              words.length(line.diagonal())));
     }
-    return new SheetTable(
-        "Lines to snap: across from the " + sheet.datum().corner() + " × up from the fascia",
+    return cells.table(
+        words.text("chalk.lines", sheet.datum().corner()),
         List.of(
-            new SheetTable.Column("No.", SheetTable.Kind.MARK),
-            new SheetTable.Column("Line", SheetTable.Kind.WORDS),
-            new SheetTable.Column("From", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("To", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Tape", SheetTable.Kind.FIGURE)),
+            cells.mark("no"),
+            cells.words("line"),
+            cells.figure("from"),
+            cells.figure("to"),
+            cells.figure("tape")),
         rows);
   }
 
-  private static String place(Point p, LengthUnit unit) {
-    return LengthText.of(p.x(), unit) + " × " + LengthText.of(p.y(), unit);
+  private static String place(Point p, Words words) {
+    return words.length(p.x()) + " × " + words.length(p.y());
   }
 
   /** Pieces by letter, with the steepest of their slanted cuts. */
-  static SheetTable pieces(PlaneDeck deck, LengthUnit unit) {
+  static SheetTable pieces(PlaneDeck deck, Words words) {
+    Cells cells = new Cells(words);
     Map<String, List<Piece>> cuts = new LinkedHashMap<>();
     deck.pieces().forEach(p -> cuts.computeIfAbsent(p.cut(), c -> new ArrayList<>()).add(p));
     List<List<String>> rows = new ArrayList<>();
@@ -57,43 +56,43 @@ final class ChalkTables {
           Piece piece = pieces.get(0);
           rows.add(
               List.of(
-                  cut,
+                  words.cut(cut),
                   String.valueOf(pieces.size()),
-                  LengthText.of(piece.longPoint(), unit),
-                  LengthText.of(piece.shortPoint(), unit),
-                  LengthText.of(piece.width(), unit),
-                  angles(piece),
-                  bevel(piece)));
+                  words.length(piece.longPoint()),
+                  words.length(piece.shortPoint()),
+                  words.length(piece.width()),
+                  angles(piece, words),
+                  bevel(piece, words)));
         });
-    return new SheetTable(
-        "Pieces",
+    return cells.table(
+        words.text("chalk.pieces"),
         List.of(
-            new SheetTable.Column("Cut", SheetTable.Kind.MARK),
-            new SheetTable.Column("Count", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Long point", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Short point", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Width", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Off square", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Bevel", SheetTable.Kind.FIGURE)),
+            cells.mark("cut"),
+            cells.figure("count"),
+            cells.figure("longPoint"),
+            cells.figure("shortPoint"),
+            cells.figure("width"),
+            cells.figure("offSquare"),
+            cells.figure("bevel")),
         rows);
   }
 
   /** Only a sheet line needs one; hips, valleys and ridges are commonly left square. */
-  private static String bevel(Piece piece) {
+  private static String bevel(Piece piece, Words words) {
     return piece.edges().stream()
         .filter(e -> e.use() == PieceEdge.Use.SHEET_LINE)
-        .map(e -> FigureText.angle(e.bevel()))
+        .map(e -> words.angle(e.bevel()))
         .findFirst()
         .orElse("");
   }
 
-  private static String angles(Piece piece) {
+  private static String angles(Piece piece, Words words) {
     return piece.edges().stream()
         .mapToDouble(PieceEdge::angle)
         .filter(a -> a > SQUARE && a < 90 - SQUARE)
         .max()
         .stream()
-        .mapToObj(FigureText::angle)
+        .mapToObj(words::angle)
         .findFirst()
         .orElse("");
   }
@@ -102,18 +101,16 @@ final class ChalkTables {
   private static final double SQUARE = 0.01;
 
   /** How far each hip and valley cut runs over from course to course. */
-  static SheetTable differences(PlaneDeck deck, LengthUnit unit, RoofNames names) {
+  static SheetTable differences(PlaneDeck deck, RoofNames names) {
+    Words words = names.words();
+    Cells cells = new Cells(words);
     List<List<String>> rows = new ArrayList<>();
     for (CutDifference d : deck.cutDifferences()) {
-      rows.add(
-          List.of(names.line(d.line()), LengthText.of(d.per(), unit), FigureText.angle(d.angle())));
+      rows.add(List.of(names.line(d.line()), words.length(d.per()), words.angle(d.angle())));
     }
-    return new SheetTable(
-        "Cut difference: how far a hip or valley cut runs over from one course to the next",
-        List.of(
-            new SheetTable.Column("Line", SheetTable.Kind.WORDS),
-            new SheetTable.Column("Runs", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Off square", SheetTable.Kind.FIGURE)),
+    return cells.table(
+        words.text("chalk.differences"),
+        List.of(cells.words("line"), cells.figure("runs"), cells.figure("offSquare")),
         rows);
   }
 }

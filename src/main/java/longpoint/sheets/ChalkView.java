@@ -20,8 +20,6 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
-import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 
 /**
  * One plane of the deck laid flat, in real size: its edges, supports, pieces with their numbers and
@@ -51,8 +49,8 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
    * @param unitsPerMm plan units to a millimetre of paper, &gt; 0
    */
   public static ChalkView of(
-      PlaneDeck deck, Optional<ChalkSheet> chalk, LengthUnit unit, double unitsPerMm) {
-    Painter painter = new Painter(deck, unit, unitsPerMm);
+      PlaneDeck deck, Optional<ChalkSheet> chalk, Words words, double unitsPerMm) {
+    Painter painter = new Painter(deck, words, unitsPerMm);
     painter.lines(chalk);
     painter.pieces();
     chalk.ifPresent(painter::chalk);
@@ -75,16 +73,16 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
   /** The steps, with what they share. */
   private static final class Painter {
     private final PlaneDeck deck;
-    private final LengthUnit unit;
+    private final Words words;
     private final double mm;
     private final Clutter clutter;
     private final List<Mark> lines = new ArrayList<>();
     private final List<Mark> letters = new ArrayList<>();
     private int leftOff;
 
-    Painter(PlaneDeck deck, LengthUnit unit, double unitsPerMm) {
+    Painter(PlaneDeck deck, Words words, double unitsPerMm) {
       this.deck = deck;
-      this.unit = unit;
+      this.words = words;
       this.mm = unitsPerMm;
       Bounds box = ground(deck);
       this.clutter = new Clutter(unitsPerMm, Math.max(box.width(), box.height()));
@@ -117,7 +115,7 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
 
     void pieces() {
       for (Piece piece : deck.pieces()) {
-        String text = piece.number() + " " + piece.cut();
+        String text = piece.number() + " " + words.cut(piece.cut());
         double wide = Lettering.width(text, Lettering.SMALL) * mm;
         boolean fits =
             wide <= piece.length() * ROOMY && Lettering.SMALL * mm <= piece.width() * ROOMY;
@@ -197,7 +195,7 @@ public record ChalkView(String title, List<Mark> marks, int leftOff) {
       double x = left ? box.minX() - OUTSIDE_MM * mm : box.maxX() + OUTSIDE_MM * mm;
       Point at = new Point(x, v - Lettering.SMALL * mm / 2);
       Anchor anchor = left ? Anchor.END : Anchor.START;
-      letter(List.of(at), LengthText.of(v, unit), anchor, Layers.DIMENSIONS, "");
+      letter(List.of(at), words.length(v), anchor, Layers.DIMENSIONS, "");
     }
 
     /** At the first place that is clear, else at the first where no other lettering stands. */

@@ -24,24 +24,17 @@ final class CoverSheets {
   /** Order matters: what can hurt somebody comes first. */
   private static final List<String> CAUTIONS =
       List.of(
-          "Roof work is work at height: fall protection, temporary restraint of trusses as they are"
-              + " set, and lifting under a qualified rigger come before any figure here.",
-          "An aid to layout and carpentry, not engineering: it sizes no member and no connection.",
-          "The truss supplier's drawings and installation documents rule. Local code, the inspector"
-              + " and licensed practice decide what may be built.",
-          "No truss is cut, drilled or altered without the supplier's word in writing.");
+          "cover.caution.height", "cover.caution.aid", "cover.caution.rule", "cover.caution.alter");
 
   /** Common practice. */
   private static final List<String> CHECKS =
       List.of(
-          "Print: lay a rule on the scale bar. Never scale a drawing for a figure that is given.",
-          "Walls: sides and diagonals with the tape against the wall plan; plates straight, level"
-              + " and at their height.",
-          "Trusses as they come: number, span, slopes, heel, overhang and height against the"
-              + " schedule, and the schedule against the supplier's drawings.",
-          "The first truss in its place: heel, tail and ridge height before the next is set.",
-          "Each chalk sheet: the corner for square, then two of its lines by tape.",
-          "The first piece of every kind: try it before the rest are cut.");
+          "cover.check.print",
+          "cover.check.walls",
+          "cover.check.trusses",
+          "cover.check.first",
+          "cover.check.chalk",
+          "cover.check.piece");
 
   /** Shares of the width for the sheet list, the one best liked first, and its least width. */
   private static final double[] LIST_SHARES = {0.32, 0.38, 0.46};
@@ -51,6 +44,7 @@ final class CoverSheets {
   private static final double GAP = 6;
 
   private final Solved solved;
+  private final Words words;
   private final SheetBorder border;
 
   /** The key plan in a field of a size; the cover is laid out again when it grows by a sheet. */
@@ -58,6 +52,7 @@ final class CoverSheets {
 
   CoverSheets(Solved solved, SheetBorder border) {
     this.solved = solved;
+    this.words = Words.of(solved.plan());
     this.border = border;
   }
 
@@ -83,9 +78,11 @@ final class CoverSheets {
     List<Mark> marks = new ArrayList<>(pages.get(0));
     PaperScale scale = left(marks, left);
     List<Sheet> cover = new ArrayList<>();
-    cover.add(Sheet.plan("Cover", scale, "Start here.", 0, List.of(), marks));
+    cover.add(
+        Sheet.plan(
+            words.text("cover.title"), scale, words.text("cover.start"), 0, List.of(), marks));
     for (List<Mark> more : pages.subList(1, pages.size())) {
-      cover.add(Sheet.tables("Cover, continued", "", List.of(), more));
+      cover.add(Sheet.tables(words.text("cover.continued"), "", List.of(), more));
     }
     return cover;
   }
@@ -94,10 +91,10 @@ final class CoverSheets {
   private PaperScale left(List<Mark> marks, Bounds left) {
     double y = heading(marks, left);
     double column = (left.width() - GAP) / 2;
-    Paragraphs cautions = new Paragraphs("Cautions", CAUTIONS, column, Layers.TEXT);
-    Paragraphs checks = new Paragraphs("Check before building", CHECKS, column, Layers.TEXT);
-    double words = Math.max(cautions.height(), checks.height());
-    double foot = left.minY() + words;
+    Paragraphs cautions = paragraphs("cover.cautions", CAUTIONS, column);
+    Paragraphs checks = paragraphs("cover.checks", CHECKS, column);
+    double high = Math.max(cautions.height(), checks.height());
+    double foot = left.minY() + high;
     marks.addAll(cautions.marks(new Point(left.minX(), foot)));
     marks.addAll(checks.marks(new Point(left.minX() + column + GAP, foot)));
     Bounds picture = new Bounds(left.minX(), foot + GAP, left.maxX() - LEGEND - GAP, y - GAP);
@@ -106,15 +103,20 @@ final class CoverSheets {
         keys.computeIfAbsent(
             picture, p -> KeyPlan.of(plan, solved.surface(), p.width(), p.height()));
     marks.add(key.in(picture, "key-plan"));
-    Legend legend = Legend.ofLines(key.view().drawing().marks());
+    Legend legend = Legend.ofLines(words, key.view().drawing().marks());
     marks.addAll(legend.marks(new Point(left.maxX() - LEGEND, y - GAP)));
     return key.scale();
+  }
+
+  private Paragraphs paragraphs(String heading, List<String> items, double width) {
+    List<String> said = items.stream().map(words::text).toList();
+    return new Paragraphs(words.text(heading), said, width, Layers.TEXT);
   }
 
   /** Where the heading ends. */
   private double heading(List<Mark> marks, Bounds left) {
     Particulars given = solved.plan().particulars();
-    String title = solved.plan().title().isBlank() ? "Untitled" : solved.plan().title();
+    String title = words.title(solved.plan());
     double y = left.maxY();
     for (String line : Lettering.wrapped(title, Lettering.LARGE, left.width(), 2)) {
       y -= Lettering.LARGE * 1.4;
@@ -132,10 +134,10 @@ final class CoverSheets {
     return y - 1.5;
   }
 
-  private static SheetTable list(List<Sheet> sheets, int before) {
+  private SheetTable list(List<Sheet> sheets, int before) {
     int of = sheets.size() + before;
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of(range(1, before, of), "Cover"));
+    rows.add(List.of(range(1, before, of), words.text("cover.title")));
     int first = 0;
     while (first < sheets.size()) {
       String title = sheets.get(first).title();
@@ -146,13 +148,14 @@ final class CoverSheets {
       rows.add(List.of(range(before + first + 1, before + last + 1, of), title));
       first = last + 1;
     }
-    return new SheetTable(
-        "Sheets", List.of(new Column("No.", Kind.MARK), new Column("Title", Kind.WORDS)), rows);
+    Cells cells = new Cells(words);
+    return cells.table(
+        words.text("cover.sheets"), List.of(cells.mark("no"), cells.words("title")), rows);
   }
 
-  private static String range(int first, int last, int of) {
+  private String range(int first, int last, int of) {
     String from = SheetBorder.number(first, of);
-    return last == first ? from : from + " to " + SheetBorder.number(last, of);
+    return last == first ? from : words.text("fromTo", from, SheetBorder.number(last, of));
   }
 
   /** What the program found that somebody should look at; errors stand on every sheet. */
@@ -160,14 +163,16 @@ final class CoverSheets {
     List<List<String>> rows = new ArrayList<>();
     for (Problem p : solved.problems()) {
       if (p.level() != Problem.Level.NOTE) {
-        Lettering.wrapped("• " + p.in(solved.plan()).message(), Lettering.SMALL, width - 2, 6)
+        Lettering.wrapped(
+                "• " + p.in(solved.plan()).message(words.language()), Lettering.SMALL, width - 2, 6)
             .forEach(line -> rows.add(List.of(line)));
       }
     }
-    return new SheetTable("To look at first", List.of(new Column("", Kind.WORDS)), rows);
+    return new SheetTable(
+        words, words.text("cover.first"), List.of(new Column("", Kind.WORDS)), rows);
   }
 
-  private static Mark text(double x, double y, String words, double height) {
-    return new Mark.Text(new Point(x, y), words, height, 0, Anchor.START, Layers.TEXT, "");
+  private static Mark text(double x, double y, String shown, double height) {
+    return new Mark.Text(new Point(x, y), shown, height, 0, Anchor.START, Layers.TEXT, "");
   }
 }

@@ -22,8 +22,6 @@ import longpoint.units.LengthText;
  * piece marked * lies end for end from how it goes on the roof; no piece is flipped over.
  */
 final class CuttingSheets {
-  private static final String MEASURES = "Sheets lie face up; no piece is flipped over.";
-
   private static final double HEAD = 12;
   private static final double GUTTER = 8;
 
@@ -38,6 +36,7 @@ final class CuttingSheets {
 
   private final Plan plan;
   private final RoofNames names;
+  private final Words words;
   private final SheetBorder border;
   private final List<Sheet> sheets = new ArrayList<>();
   private List<Mark> marks = new ArrayList<>();
@@ -45,6 +44,7 @@ final class CuttingSheets {
   private CuttingSheets(Plan plan, RoofNames names, SheetBorder border) {
     this.plan = plan;
     this.names = names;
+    this.words = names.words();
     this.border = border;
   }
 
@@ -73,7 +73,9 @@ final class CuttingSheets {
         double top = field.maxY() - HEAD - place / across * step;
         diagram(cut.get(i), stock, new Point(x, top), scale);
       }
-      sheets.add(Sheet.tables("Sheets to cut", MEASURES, List.of(), marks));
+      sheets.add(
+          Sheet.tables(
+              words.text("cutting.sheet"), words.text("cutting.measures"), List.of(), marks));
     }
   }
 
@@ -85,31 +87,29 @@ final class CuttingSheets {
   private void head(Stock stock, int whole, Bounds field) {
     // Thickness to the exact figure: 15/32 in is not a half.
     String kind =
-        LengthText.exact(stock.panel().thickness(), plan.unit())
-            + " thick, "
-            + length(stock.panel().width())
-            + " × "
-            + length(stock.panel().length());
+        words.text(
+            "cutting.kind",
+            LengthText.exact(stock.panel().thickness(), plan.unit()),
+            length(stock.panel().width()),
+            length(stock.panel().length()));
     Point at = new Point(field.minX(), field.maxY() - Lettering.MEDIUM);
-    text(at, "Sheets to cut, " + kind, Lettering.MEDIUM);
+    text(at, kind, Lettering.MEDIUM);
     text(
         at.minus(new Point(0, 5)),
-        stock.bought()
-            + " sheets to buy, "
-            + whole
-            + " of them stay whole; no cutting of these courses takes fewer than "
-            + stock.lowerBound()
-            + ".  * turned end for end.",
+        words.text("cutting.count", stock.bought(), whole, stock.lowerBound()),
         Lettering.SMALL);
   }
 
   private String length(double length) {
-    return LengthText.of(length, plan.unit());
+    return words.length(length);
   }
 
   private void diagram(CutSheet sheet, Stock stock, Point topLeft, double scale) {
     double height = stock.panel().width() * scale;
-    text(topLeft.minus(new Point(0, Lettering.SMALL)), "No. " + sheet.number(), Lettering.SMALL);
+    text(
+        topLeft.minus(new Point(0, Lettering.SMALL)),
+        words.text("cutting.no", sheet.number()),
+        Lettering.SMALL);
     Point origin = topLeft.minus(new Point(0, CAPTION + height));
     List<Mark> inside = new ArrayList<>();
     inside.add(

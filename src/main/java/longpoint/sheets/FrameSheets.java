@@ -8,9 +8,13 @@ import longpoint.plan.Plan;
 
 /** Trusses on paper: schedule and tape marks, the outline of each, every valley set on its deck. */
 final class FrameSheets {
-  static final String MEASURES = "Of the frame without deck; to order and to set out by.";
+  /** What the lengths of every sheet of the frame are. */
+  static String measures(Words words) {
+    return words.text("frame.measures");
+  }
 
   private final Plan plan;
+  private final Words words;
   private final FramingSet framing;
   private final SheetBorder border;
   private final TrussTables trusses;
@@ -18,9 +22,10 @@ final class FrameSheets {
 
   private FrameSheets(Plan plan, FramingSet framing, RoofNames names, SheetBorder border) {
     this.plan = plan;
+    this.words = names.words();
     this.framing = framing;
     this.border = border;
-    this.trusses = new TrussTables(framing, new Cells(plan.unit()), names);
+    this.trusses = new TrussTables(framing, new Cells(words), names);
   }
 
   /** A sheet that would be empty is not made. */
@@ -36,16 +41,19 @@ final class FrameSheets {
 
   private void schedule() {
     List<SheetTable> tables = List.of(trusses.schedule(), trusses.tapes(), trusses.hangers());
-    List<String> reminders = FrameReminders.trusses();
+    List<String> reminders = FrameReminders.trusses(words);
     TableFlow.pages(tables, border.field(reminders))
-        .forEach(m -> sheets.add(Sheet.tables("Truss schedule", MEASURES, reminders, m)));
+        .forEach(
+            m ->
+                sheets.add(
+                    Sheet.tables(words.text("truss.schedule"), measures(words), reminders, m)));
   }
 
   private void profiles() {
     if (framing.marks().isEmpty()) {
       return;
     }
-    List<String> reminders = FrameReminders.trusses();
+    List<String> reminders = FrameReminders.trusses(words);
     Bounds field = border.field(reminders);
     FigureShelves.Drawn drawn =
         FigureShelves.fitted(
@@ -55,6 +63,12 @@ final class FrameSheets {
     FigureShelves.pages(drawn.figures(), field)
         .forEach(
             m ->
-                sheets.add(Sheet.figures("Truss outlines", drawn.scale(), MEASURES, reminders, m)));
+                sheets.add(
+                    Sheet.figures(
+                        words.text("truss.outlines"),
+                        drawn.scale(),
+                        measures(words),
+                        reminders,
+                        m)));
   }
 }

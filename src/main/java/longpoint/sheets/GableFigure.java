@@ -8,8 +8,6 @@ import longpoint.drawing.Mark;
 import longpoint.framing.gable.GableWall;
 import longpoint.geometry.Point;
 import longpoint.plan.Plan;
-import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 
 /**
  * The studs of a gable wall seen square to it from the top of its plate: running marks along the
@@ -22,7 +20,7 @@ final class GableFigure {
 
   private final GableWall wall;
   private final double thickness;
-  private final LengthUnit unit;
+  private final Words words;
   private final double mm;
   private final Clutter clutter;
   private final List<Mark> marks = new ArrayList<>();
@@ -30,7 +28,7 @@ final class GableFigure {
   private GableFigure(Plan plan, GableWall wall, double unitsPerMm) {
     this.wall = wall;
     this.thickness = plan.part(wall.part()).map(p -> p.frame().thickness()).orElse(0.0);
-    this.unit = plan.unit();
+    this.words = Words.of(plan);
     this.mm = unitsPerMm;
     this.clutter = new Clutter(unitsPerMm, wall.spacing() * (wall.places().size() + 1));
   }
@@ -93,13 +91,7 @@ final class GableFigure {
     Point at = new Point(x + Lettering.SMALL / 2 * mm, y + (y < 0 ? -AIR_MM : AIR_MM) * mm);
     Mark text =
         new Mark.Text(
-            at,
-            LengthText.of(length, unit),
-            Lettering.SMALL,
-            90,
-            anchor,
-            FrameLayers.TAPE,
-            wall.side());
+            at, words.length(length), Lettering.SMALL, 90, anchor, FrameLayers.TAPE, wall.side());
     Clutter.Shape shape = clutter.shape(text);
     if (!clutter.covers(shape)) {
       clutter.take(shape);
@@ -115,16 +107,12 @@ final class GableFigure {
   private List<SheetFigure.Line> caption(RoofNames names) {
     List<SheetFigure.Line> lines = new ArrayList<>();
     String name = names.wall(wall.side());
-    lines.add(SheetFigure.Line.of("Studs of " + name));
+    lines.add(SheetFigure.Line.of(words.text("studs.of", name)));
     if (wall.heights().size() > 1) {
       double step = Math.abs(wall.heights().get(1) - wall.heights().get(0));
-      lines.add(
-          SheetFigure.Line.of("Common difference " + LengthText.of(step, unit) + " on one slope."));
+      lines.add(SheetFigure.Line.of(words.text("studs.difference", words.length(step))));
     }
-    lines.add(
-        SheetFigure.Line.of(
-            "Heights run from the top of the plate to the frame plane: take off the plumb depth of"
-                + " the rafter that passes over."));
+    lines.add(SheetFigure.Line.of(words.text("studs.heights")));
     return lines;
   }
 }

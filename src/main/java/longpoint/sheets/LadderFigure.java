@@ -3,7 +3,6 @@ package longpoint.sheets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import longpoint.drawing.Anchor;
@@ -13,9 +12,6 @@ import longpoint.drawing.Mark;
 import longpoint.framing.gable.Ladder;
 import longpoint.geometry.Point;
 import longpoint.plan.Plan;
-import longpoint.units.FigureText;
-import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 import longpoint.units.Rounding;
 
 /**
@@ -28,15 +24,15 @@ final class LadderFigure {
 
   private final Ladder ladder;
   private final double thickness;
-  private final LengthUnit unit;
+  private final Words words;
   private final double unitsPerMm;
   private final Clutter clutter;
   private final List<Mark> marks = new ArrayList<>();
 
-  private LadderFigure(Ladder ladder, double thickness, LengthUnit unit, double unitsPerMm) {
+  private LadderFigure(Ladder ladder, double thickness, Words words, double unitsPerMm) {
     this.ladder = ladder;
     this.thickness = thickness;
-    this.unit = unit;
+    this.words = words;
     this.unitsPerMm = unitsPerMm;
     this.clutter = new Clutter(unitsPerMm, ladder.rakeLength());
   }
@@ -46,20 +42,21 @@ final class LadderFigure {
       Plan plan, List<Ladder> ladders, RoofNames names, double unitsPerMm) {
     Map<List<SheetFigure.Line>, List<Ladder>> alike = new LinkedHashMap<>();
     for (Ladder l : ladders) {
-      List<SheetFigure.Line> words = of(plan, l, unitsPerMm).caption();
-      alike.computeIfAbsent(words, w -> new ArrayList<>()).add(l);
+      List<SheetFigure.Line> caption = of(plan, l, unitsPerMm).caption();
+      alike.computeIfAbsent(caption, w -> new ArrayList<>()).add(l);
     }
     List<SheetFigure> figures = new ArrayList<>();
+    Words words = names.words();
     alike.forEach(
-        (words, same) -> {
+        (caption, same) -> {
           String title =
               same.stream()
-                  .map(l -> names.wall(l.side()) + ", " + l.rake().name().toLowerCase(Locale.ROOT))
+                  .map(l -> names.wall(l.side()) + ", " + words.choice("hand", l.rake()))
                   .collect(Collectors.joining("; "));
           List<SheetFigure.Line> lines = new ArrayList<>();
-          lines.add(SheetFigure.Line.of("Ladder " + (figures.size() + 1)));
-          lines.add(SheetFigure.Line.of("For " + title + "."));
-          lines.addAll(words);
+          lines.add(SheetFigure.Line.of(words.text("ladder.name", figures.size() + 1)));
+          lines.add(SheetFigure.Line.of(words.text("ladder.for", title)));
+          lines.addAll(caption);
           LadderFigure figure = of(plan, same.get(0), unitsPerMm);
           figure.sticks();
           figure.figures();
@@ -71,7 +68,7 @@ final class LadderFigure {
 
   private static LadderFigure of(Plan plan, Ladder ladder, double unitsPerMm) {
     double thickness = plan.part(ladder.part()).map(p -> p.frame().thickness()).orElse(0.0);
-    return new LadderFigure(ladder, thickness, plan.unit(), unitsPerMm);
+    return new LadderFigure(ladder, thickness, Words.of(plan), unitsPerMm);
   }
 
   private void sticks() {
@@ -113,36 +110,37 @@ final class LadderFigure {
     running(ladder.rakeLength());
     running(0);
     ladder.lookouts().forEach(this::running);
-    words();
+    names();
     double from = 0;
     double y = ladder.overhang() + thickness + AIR_MM * 2 * unitsPerMm;
     for (double block : ladder.blocks()) {
-      String words = LengthText.of(block, unit);
-      if (Lettering.width(words, Lettering.SMALL) * unitsPerMm < block) {
-        text(new Point(from + block / 2, y), words, 0, Anchor.MIDDLE);
+      String shown = words.length(block);
+      if (Lettering.width(shown, Lettering.SMALL) * unitsPerMm < block) {
+        text(new Point(from + block / 2, y), shown, 0, Anchor.MIDDLE);
       }
       from += block + ladder.lookoutWidth();
     }
   }
 
   /** What the long pieces are, past their upper ends; which end is which, above. */
-  private void words() {
+  private void names() {
     double right = ladder.rakeLength() + AIR_MM * 2 * unitsPerMm;
     double half = (thickness - Lettering.SMALL * unitsPerMm) / 2;
-    text(new Point(right, half), "fly rafter", 0, Anchor.START);
-    text(new Point(right, ladder.overhang() + half), "gable end", 0, Anchor.START);
+    text(new Point(right, half), words.text("use.fly_rafter"), 0, Anchor.START);
+    text(
+        new Point(right, ladder.overhang() + half), words.text("truss.gable_end"), 0, Anchor.START);
     double inner = ladder.overhang() + ladder.backSpan();
-    text(new Point(right, inner + half), "next in", 0, Anchor.START);
+    text(new Point(right, inner + half), words.text("ladder.nextIn"), 0, Anchor.START);
     double above = inner + thickness + AIR_MM * 2 * unitsPerMm;
-    text(new Point(0, above), "Tail", 0, Anchor.START);
-    text(new Point(ladder.rakeLength(), above), "Ridge", 0, Anchor.END);
+    text(new Point(0, above), words.text("head.tail"), 0, Anchor.START);
+    text(new Point(ladder.rakeLength(), above), words.text("layer.A-ROOF-RIDG"), 0, Anchor.END);
   }
 
   private void running(double along) {
     Point end = new Point(along, -LEAD_MM * unitsPerMm);
     marks.add(Mark.Path.line(new Point(along, 0), end, FrameLayers.TAPE, ""));
     Point at = end.plus(new Point(Lettering.SMALL / 2 * unitsPerMm, -AIR_MM * unitsPerMm));
-    text(at, LengthText.of(along, unit), 90, Anchor.END);
+    text(at, words.length(along), 90, Anchor.END);
   }
 
   /** Lettering that would cover other lettering is left out: the caption has the figures. */
@@ -159,23 +157,23 @@ final class LadderFigure {
     List<SheetFigure.Line> lines = new ArrayList<>();
     lines.add(
         line(
-            "Fly rafter "
-                + length(ladder.rakeLength())
-                + ", plumb cut "
-                + Cells.saw(ladder.plumbCut())
-                + " at both ends."));
-    lines.add(
-        line(ladder.lookouts().size() + " lookouts cut to " + length(ladder.lookoutLength())));
-    lines.add(line("Marks from the tail: " + running()));
-    lines.add(line("Blocks from the tail: " + blocks()));
+            words.text(
+                "ladder.flyRafter",
+                length(ladder.rakeLength()),
+                words.angle(90 - ladder.plumbCut()))));
     lines.add(
         line(
-            "Lower end of each block "
-                + FigureText.angle(ladder.blockBevel())
-                + " for air. Top chord of the gable truss lower by "
-                + LengthText.small(ladder.drop(), unit, Rounding.NEAREST)
-                + " plumb."));
-    ladder.review().forEach(r -> lines.add(new SheetFigure.Line(r, Layers.ALERT)));
+            words.counted(
+                "ladder.lookouts", ladder.lookouts().size(), length(ladder.lookoutLength()))));
+    lines.add(line(words.text("ladder.marks", running())));
+    lines.add(line(words.text("ladder.blocks", blocks())));
+    lines.add(
+        line(
+            words.text(
+                "ladder.bevel",
+                words.angle(ladder.blockBevel()),
+                words.small(ladder.drop(), Rounding.NEAREST))));
+    ladder.review().forEach(r -> lines.add(new SheetFigure.Line(words.say(r), Layers.ALERT)));
     return lines;
   }
 
@@ -184,7 +182,7 @@ final class LadderFigure {
   }
 
   private String length(double length) {
-    return LengthText.of(length, unit);
+    return words.length(length);
   }
 
   private String running() {
@@ -198,7 +196,7 @@ final class LadderFigure {
     return switch (all.size()) {
       case 1 -> first;
       case 2 -> first + ", " + last;
-      default -> first + ", " + (all.size() - 2) + " of " + length(all.get(1)) + ", " + last;
+      default -> words.text("ladder.blocks.row", first, all.size() - 2, length(all.get(1)), last);
     };
   }
 }

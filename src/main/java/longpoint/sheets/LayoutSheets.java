@@ -37,6 +37,7 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
   /** The steps, with what they share. */
   private static final class Layouts {
     private final Plan plan;
+    private final Words words;
     private final RoofSurface surface;
     private final FramingSet framing;
     private final SheetBorder border;
@@ -47,11 +48,12 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
     Layouts(
         Plan plan, RoofSurface surface, FramingSet framing, RoofNames names, SheetBorder border) {
       this.plan = plan;
+      this.words = names.words();
       this.surface = surface;
       this.framing = framing;
       this.border = border;
-      this.field = border.drawing(FrameReminders.layout());
-      this.tables = new TrussTables(framing, new Cells(plan.unit()), names);
+      this.field = border.drawing(FrameReminders.layout(words));
+      this.tables = new TrussTables(framing, new Cells(words), names);
     }
 
     LayoutSheets all() {
@@ -59,16 +61,16 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
       if (alone || FittedFrame.hasRoom(plan, surface, framing, field)) {
         FittedFrame whole = FittedFrame.of(plan, surface, framing, field);
         if (alone || whole.readable()) {
-          layout("Frame layout", whole, plan);
+          layout(words.text("layout.frame"), whole, plan);
           return new LayoutSheets(sheets, whole.scale());
         }
       }
       FittedFrame whole = FittedFrame.bare(plan, surface, framing, field);
-      layout("Frame overview", whole, plan);
+      layout(words.text("layout.overview"), whole, plan);
       for (Part part : plan.parts()) {
         Plan own = plan.withParts(List.of(part));
         if (!new FrameMarks(own, framing, 1).all().isEmpty()) {
-          String title = "Layout: " + RoofNames.part(part);
+          String title = words.text("layout.part", RoofNames.part(part));
           layout(title, FittedFrame.of(own, roofOf(part), framing, field), own);
         }
       }
@@ -90,8 +92,8 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
     /** Legend, and below it what stands here as far as there is room: the schedule has it all. */
     private void layout(String title, FittedFrame fitted, Plan shown) {
       List<Mark> marks = new ArrayList<>(List.of(fitted.in(field)));
-      Bounds column = border.column(FrameReminders.layout());
-      Legend legend = Legend.of(fitted.layers());
+      Bounds column = border.column(FrameReminders.layout(words));
+      Legend legend = Legend.of(words, fitted.layers());
       marks.addAll(legend.marks(new Point(column.minX(), column.maxY())));
       Point below = new Point(column.minX(), column.maxY() - legend.height());
       SheetTable table = tables.standing(new FrameMarks(shown, framing, 1));
@@ -104,9 +106,9 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
           Sheet.plan(
               title,
               fitted.scale(),
-              FrameSheets.MEASURES,
+              FrameSheets.measures(words),
               fitted.view().leftOff(),
-              FrameReminders.layout(),
+              FrameReminders.layout(words),
               marks));
     }
   }

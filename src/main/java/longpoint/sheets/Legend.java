@@ -34,26 +34,28 @@ final class Legend {
           Layers.COVERED,
           Layers.SLOPE);
 
+  private final Words words;
   private final List<Layer> used;
 
-  private Legend(List<Layer> used) {
+  private Legend(Words words, List<Layer> used) {
+    this.words = words;
     this.used = List.copyOf(used);
   }
 
   /** For layers that are known to occur, in the order given. */
-  static Legend of(List<Layer> used) {
-    return new Legend(used);
+  static Legend of(Words words, List<Layer> used) {
+    return new Legend(words, used);
   }
 
   /** For the lines of a view. */
-  static Legend ofLines(List<Mark> marks) {
+  static Legend ofLines(Words words, List<Mark> marks) {
     Set<Layer> seen = new HashSet<>();
     for (Mark mark : marks) {
       if (mark instanceof Mark.Path path) {
         seen.add(path.layer());
       }
     }
-    return new Legend(EXPLAINED.stream().filter(seen::contains).toList());
+    return new Legend(words, EXPLAINED.stream().filter(seen::contains).toList());
   }
 
   double height() {
@@ -66,7 +68,7 @@ final class Legend {
       return marks;
     }
     double y = topLeft.y() - Lettering.MEDIUM;
-    marks.add(text(new Point(topLeft.x(), y), "Lines", Lettering.MEDIUM));
+    marks.add(text(new Point(topLeft.x(), y), words.text("legend"), Lettering.MEDIUM));
     y = topLeft.y() - HEAD;
     for (Layer layer : used) {
       y -= ROW;
@@ -78,7 +80,7 @@ final class Legend {
         Point wide = new Point(0, 0.7);
         marks.add(new Mark.Path(List.of(back.plus(wide), to, back.minus(wide)), false, layer, ""));
       }
-      marks.add(text(new Point(to.x() + 3, y), layer.title(), Lettering.SMALL));
+      marks.add(text(new Point(to.x() + 3, y), words.layer(layer), Lettering.SMALL));
     }
     return marks;
   }

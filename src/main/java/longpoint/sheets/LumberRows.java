@@ -10,27 +10,54 @@ import longpoint.field.lumber.EndCut;
 import longpoint.field.lumber.Lumber;
 import longpoint.field.lumber.Section;
 import longpoint.field.lumber.Use;
-import longpoint.units.FigureText;
 import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
 import longpoint.units.Rounding;
 
 /**
- * The cells of the cut list and of the boards to buy, the same on sheets and in lists.
- *
- * @param unit of the plan
+ * The heads and cells of the cut list and of the boards to buy, the same on sheets and in lists.
  */
-public record LumberRows(LengthUnit unit, RoofNames names) {
-  /** Heads of {@link #cuts}. */
-  public static final List<String> CUT_HEADS =
-      List.of("mark", "piece", "board", "number", "cut to", "one end", "other end", "for");
+public record LumberRows(RoofNames names) {
+  /** Heads of {@link #cuts}, by their keys. */
+  static final List<String> CUT_HEADS =
+      List.of("mark", "piece", "board", "number", "cutTo", "oneEnd", "otherEnd", "for");
 
-  /** Heads of {@link #stock}. */
-  public static final List<String> STOCK_HEADS =
-      List.of("board", "buy", "together", "at least", "waste");
+  /** Heads of {@link #stock}, by their keys. */
+  static final List<String> STOCK_HEADS = List.of("board", "buy", "together", "atLeast", "waste");
 
-  /** Heads of {@link #patterns}. */
-  public static final List<String> PATTERN_HEADS = List.of("boards", "of", "cut into", "left");
+  /** Heads of {@link #patterns}, by their keys. */
+  static final List<String> PATTERN_HEADS = List.of("boards", "of", "cutInto", "leftOver");
+
+  /** Over the rows of {@link #cuts}. */
+  public List<String> cutHeads() {
+    return heads(CUT_HEADS);
+  }
+
+  /** Over the rows of {@link #stock}. */
+  public List<String> stockHeads() {
+    return heads(STOCK_HEADS);
+  }
+
+  /** Over the rows of {@link #patterns}. */
+  public List<String> patternHeads() {
+    return heads(PATTERN_HEADS);
+  }
+
+  private List<String> heads(List<String> keys) {
+    return keys.stream().map(k -> lower(words().text("head." + k))).toList();
+  }
+
+  private static String lower(String head) {
+    return head.substring(0, 1).toLowerCase(Locale.ROOT) + head.substring(1);
+  }
+
+  private Words words() {
+    return names.words();
+  }
+
+  private LengthUnit unit() {
+    return words().unit();
+  }
 
   /** A row for every cut, its ends as the saw is set from square. */
   public List<List<String>> cuts(Lumber lumber) {
@@ -39,10 +66,10 @@ public record LumberRows(LengthUnit unit, RoofNames names) {
             c ->
                 List.of(
                     c.mark(),
-                    c.use().key() + joint(c),
+                    words().text(joint(c), words().choice("use", c.use())),
                     section(c.section()),
                     count(c.count()),
-                    LengthText.of(c.length(), unit, rounding(c.use())),
+                    LengthText.of(c.length(), unit(), rounding(c.use())),
                     end(c.from()),
                     end(c.to()),
                     c.at().stream().map(names::place).collect(Collectors.joining(", "))))
@@ -57,11 +84,11 @@ public record LumberRows(LengthUnit unit, RoofNames names) {
           List.of(
               section(s.section()),
               s.boards().stream()
-                  .map(b -> b.count() + " of " + length(b.length()))
+                  .map(b -> words().text("lumber.buy", b.count(), length(b.length())))
                   .collect(Collectors.joining(", ")),
               length(s.total()),
               length(s.lowerBound()),
-              String.format(Locale.ROOT, "%.1f %%", 100 * s.waste())));
+              words().percent(100 * s.waste())));
     }
     return rows;
   }
@@ -84,16 +111,16 @@ public record LumberRows(LengthUnit unit, RoofNames names) {
 
   /** Thickness by width. */
   public String section(Section section) {
-    return LengthText.small(section.thickness(), unit, Rounding.NEAREST)
+    return LengthText.small(section.thickness(), unit(), Rounding.NEAREST)
         + " × "
-        + LengthText.small(section.width(), unit, Rounding.NEAREST);
+        + LengthText.small(section.width(), unit(), Rounding.NEAREST);
   }
 
   private static String joint(Cut cut) {
     return switch (cut.spliced()) {
-      case WHOLE -> "";
-      case SPLICED -> ", jointed";
-      case TOO_LONG -> ", longer than a board";
+      case WHOLE -> "lumber.whole";
+      case SPLICED -> "lumber.spliced";
+      case TOO_LONG -> "lumber.tooLong";
     };
   }
 
@@ -105,17 +132,17 @@ public record LumberRows(LengthUnit unit, RoofNames names) {
     };
   }
 
-  private static String end(EndCut cut) {
+  private String end(EndCut cut) {
     if (cut.face() == 0 && cut.edge() == 0) {
-      return "square";
+      return words().text("cut.square");
     }
-    String face = cut.face() == 0 ? "" : FigureText.angle(cut.face());
-    String edge = cut.edge() == 0 ? "" : "edge " + FigureText.angle(cut.edge());
+    String face = cut.face() == 0 ? "" : words().angle(cut.face());
+    String edge = cut.edge() == 0 ? "" : words().text("cut.edge", words().angle(cut.edge()));
     return (face + " " + edge).strip();
   }
 
   private String length(double length) {
-    return LengthText.of(length, unit);
+    return words().length(length);
   }
 
   private static String count(long count) {

@@ -8,62 +8,60 @@ import longpoint.field.lumber.Lumber;
 import longpoint.field.takeoff.TakeOff;
 import longpoint.plan.SpanRating;
 import longpoint.sheets.SheetTable.Column;
-import longpoint.sheets.SheetTable.Kind;
-import longpoint.units.FigureText;
 import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 
 /** What to order and what to cut it into, as lists. */
 final class OrderSheets {
-  private static final String MEASURES = "Of the parts that are to be built.";
-
   private OrderSheets() {}
-
-  private static final String CUTTING =
-      "Sizes are to count by; span tables, the local code or an engineer decide them.";
 
   /** None where there is nothing to order. */
   static List<Sheet> of(Solved solved, SheetBorder border) {
+    Words words = Words.of(solved.plan());
     List<Sheet> sheets = new ArrayList<>();
     TableFlow.pages(lumber(solved), border.field(List.of()))
-        .forEach(m -> sheets.add(Sheet.tables("Cut and stock lists", CUTTING, List.of(), m)));
+        .forEach(
+            m ->
+                sheets.add(
+                    Sheet.tables(
+                        words.text("lumber.sheet"), words.text("lumber.sizes"), List.of(), m)));
     sheets.addAll(takeOff(solved, border));
     return sheets;
   }
 
   private static List<SheetTable> lumber(Solved solved) {
     Lumber lumber = solved.lumber();
-    LumberRows rows = new LumberRows(solved.plan().unit(), solved.names());
+    Cells cells = new Cells(Words.of(solved.plan()));
+    Words words = cells.words();
+    LumberRows rows = new LumberRows(solved.names());
     List<SheetTable> tables = new ArrayList<>();
     tables.add(
-        new SheetTable(
-            "Cut list; ends as the saw is set from square; trusses come made",
-            columns(LumberRows.CUT_HEADS, "number", "cut to"),
+        cells.table(
+            words.text("lumber.cuts"),
+            columns(cells, LumberRows.CUT_HEADS, "number", "cutTo"),
             rows.cuts(lumber)));
     tables.add(
-        new SheetTable(
-            "Boards to buy; no cutting of these pieces from these lengths takes less than the least",
-            columns(LumberRows.STOCK_HEADS, "together", "at least", "waste"),
+        cells.table(
+            words.text("lumber.stock"),
+            columns(cells, LumberRows.STOCK_HEADS, "together", "atLeast", "waste"),
             rows.stock(lumber)));
     for (BoardStock stock : lumber.stock()) {
       tables.add(
-          new SheetTable(
-              "Cutting " + rows.section(stock.section()),
-              columns(LumberRows.PATTERN_HEADS, "boards", "of", "left"),
+          cells.table(
+              words.text("lumber.cutting", rows.section(stock.section())),
+              columns(cells, LumberRows.PATTERN_HEADS, "boards", "of", "leftOver"),
               rows.patterns(stock)));
     }
     return tables;
   }
 
   /** What it is for may be cut short; everything else that is not a figure stands whole. */
-  private static List<Column> columns(List<String> heads, String... figures) {
+  private static List<Column> columns(Cells cells, List<String> heads, String... figures) {
     return heads.stream()
         .map(
-            h -> {
-              Kind other = h.equals("for") ? Kind.WORDS : Kind.MARK;
-              Kind kind = List.of(figures).contains(h) ? Kind.FIGURE : other;
-              return new Column(h.substring(0, 1).toUpperCase(Locale.ROOT) + h.substring(1), kind);
-            })
+            h ->
+                List.of(figures).contains(h)
+                    ? cells.figure(h)
+                    : h.equals("for") ? cells.words(h) : cells.mark(h))
         .toList();
   }
 
@@ -72,73 +70,79 @@ final class OrderSheets {
         solved.takeOff().covering().area() > 0
             ? List.of(sheets(solved), covering(solved), edges(solved))
             : List.of();
+    Words words = Words.of(solved.plan());
     return TableFlow.pages(tables, border.field(List.of())).stream()
-        .map(m -> Sheet.tables("Take-off", MEASURES, List.of(), m))
+        .map(
+            m ->
+                Sheet.tables(
+                    words.text("takeoff.sheet"), words.text("takeoff.measures"), List.of(), m))
         .toList();
   }
 
   private static SheetTable sheets(Solved solved) {
-    LengthUnit unit = solved.plan().unit();
+    Words words = Words.of(solved.plan());
+    Cells cells = new Cells(words);
     List<List<String>> rows = new ArrayList<>();
     for (TakeOff.Sheets s : solved.takeOff().sheets()) {
       rows.add(
           List.of(
-              LengthText.exact(s.panel().thickness(), unit),
-              LengthText.of(s.panel().width(), unit)
-                  + " × "
-                  + LengthText.of(s.panel().length(), unit),
+              LengthText.exact(s.panel().thickness(), words.unit()),
+              words.length(s.panel().width()) + " × " + words.length(s.panel().length()),
               count(s.bought()),
               count(s.lowerBound()),
-              FigureText.area(s.areaUsed(), unit)));
+              words.area(s.areaUsed())));
     }
-    return new SheetTable(
-        "Sheathing; to buy by the cutting diagrams, and what no cutting can go below",
+    return cells.table(
+        words.text("takeoff.sheathing"),
         List.of(
-            new Column("Thick", Kind.MARK),
-            new Column("Sheet", Kind.MARK),
-            new Column("To buy", Kind.FIGURE),
-            new Column("At least", Kind.FIGURE),
-            new Column("Covers", Kind.FIGURE)),
+            cells.mark("thick"),
+            cells.mark("panel"),
+            cells.figure("toBuy"),
+            cells.figure("atLeast"),
+            cells.figure("covers")),
         rows);
   }
 
   private static SheetTable covering(Solved solved) {
-    LengthUnit unit = solved.plan().unit();
+    Words words = Words.of(solved.plan());
     TakeOff t = solved.takeOff();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("Nails by the schedule", count(t.fixings().nails())));
+    rows.add(List.of(words.text("takeoff.nails"), count(t.fixings().nails())));
     if (t.edgeSupport() == SpanRating.EdgeSupport.CLIPS) {
-      rows.add(List.of("Edge clips", count(t.fixings().clips())));
+      rows.add(List.of(words.text("takeoff.clips"), count(t.fixings().clips())));
     }
-    rows.add(List.of("Underlay, rolls", count(t.covering().rolls())));
-    rows.add(List.of("Roofing, true area", FigureText.area(t.covering().area(), unit)));
-    rows.add(List.of("Roofing with waste", FigureText.area(t.covering().withWaste(), unit)));
-    String lots = unit == LengthUnit.INCH ? "squares of 100 sq ft" : "lots of 10 m²";
+    rows.add(List.of(words.text("takeoff.rolls"), count(t.covering().rolls())));
+    rows.add(List.of(words.text("takeoff.roofing"), words.area(t.covering().area())));
+    rows.add(List.of(words.text("takeoff.withWaste"), words.area(t.covering().withWaste())));
     rows.add(
-        List.of("Roofing, " + lots, String.format(Locale.ROOT, "%.2f", t.covering().squares())));
-    rows.add(List.of("Roofing, bundles", count(t.covering().bundles())));
-    String share = "Attic vents at " + t.vents().share().key();
-    rows.add(List.of(share, FigureText.area(t.vents().needed(), unit)));
-    rows.add(List.of("Soffit", FigureText.area(t.soffit(), unit)));
-    return table("Fixings and covering; which vent share holds is for the local code to say", rows);
+        List.of(
+            words.text("takeoff.lots." + words.unit().symbol()),
+            words.decimal(t.covering().squares(), 2)));
+    rows.add(List.of(words.text("takeoff.bundles"), count(t.covering().bundles())));
+    String share = words.text("takeoff.vents", t.vents().share().key());
+    rows.add(List.of(share, words.area(t.vents().needed())));
+    rows.add(List.of(words.text("takeoff.soffit"), words.area(t.soffit())));
+    return table(words, "takeoff.covering", rows);
   }
 
   private static SheetTable edges(Solved solved) {
-    LengthUnit unit = solved.plan().unit();
+    Words words = Words.of(solved.plan());
     TakeOff t = solved.takeOff();
     return table(
-        "Edges and lines",
+        words,
+        "takeoff.edges",
         List.of(
-            List.of("Drip edge, eaves", LengthText.of(t.lines().eaves(), unit)),
-            List.of("Drip edge, rakes", LengthText.of(t.lines().rakes(), unit)),
-            List.of("Ridges", LengthText.of(t.lines().ridges(), unit)),
-            List.of("Hips", LengthText.of(t.lines().hips(), unit)),
-            List.of("Valleys", LengthText.of(t.lines().valleys(), unit))));
+            List.of(words.text("takeoff.dripEaves"), words.length(t.lines().eaves())),
+            List.of(words.text("takeoff.dripRakes"), words.length(t.lines().rakes())),
+            List.of(words.text("takeoff.ridges"), words.length(t.lines().ridges())),
+            List.of(words.text("takeoff.hips"), words.length(t.lines().hips())),
+            List.of(words.text("takeoff.valleys"), words.length(t.lines().valleys()))));
   }
 
-  private static SheetTable table(String title, List<List<String>> rows) {
-    return new SheetTable(
-        title, List.of(new Column("What", Kind.WORDS), new Column("How much", Kind.FIGURE)), rows);
+  private static SheetTable table(Words words, String title, List<List<String>> rows) {
+    Cells cells = new Cells(words);
+    return cells.table(
+        words.text(title), List.of(cells.words("what"), cells.figure("howMuch")), rows);
   }
 
   private static String count(long count) {

@@ -16,8 +16,6 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
-import longpoint.units.LengthText;
-import longpoint.units.SlopeText;
 
 /**
  * Slope arrows with the letter and slope of each plane, and the names of the parts.
@@ -40,6 +38,7 @@ final class PlanLabels {
   private static final double LONGEST_NAME = 80;
 
   private final Plan plan;
+  private final Words words;
   private final RoofSurface surface;
   private final double unitsPerMm;
   private final LabelPlaces places;
@@ -47,6 +46,7 @@ final class PlanLabels {
 
   PlanLabels(Plan plan, RoofSurface surface, double unitsPerMm, LabelPlaces places) {
     this.plan = plan;
+    this.words = Words.of(plan);
     this.surface = surface;
     this.unitsPerMm = unitsPerMm;
     this.places = places;
@@ -60,8 +60,7 @@ final class PlanLabels {
   List<Mark> names() {
     List<Mark> marks = new ArrayList<>();
     for (Part part : plan.parts()) {
-      String name = part.name().isBlank() ? part.id() : part.name().strip();
-      String text = part.existing() ? name + " (existing)" : name;
+      String text = words.part(part);
       marks.addAll(
           placed(
               part.region(),
@@ -104,7 +103,7 @@ final class PlanLabels {
           plane.visible().stream().max(Comparator.comparingDouble(Region::area));
       if (ground.isPresent()) {
         String letter = letters.get(plane.id());
-        String full = letter + "  " + SlopeText.of(RoofTables.slope(plan, plane));
+        String full = letter + "  " + words.slope(RoofTables.slope(plan, plane));
         marks.addAll(
             placed(
                 ground.get(),
@@ -133,7 +132,7 @@ final class PlanLabels {
       return new Mark[] {line(part, shown, height, at)};
     }
     Point step = new Point(0, height * PLATE_STEP / 2 * unitsPerMm);
-    String plate = "plate " + LengthText.of(part.plateHeight(), plan.unit());
+    String plate = words.text("plate", words.length(part.plateHeight()));
     return new Mark[] {
       line(part, shown, height, at.plus(step)), line(part, plate, Lettering.SMALL, at.minus(step))
     };

@@ -9,16 +9,13 @@ import longpoint.drawing.Layer;
 import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
 import longpoint.framing.truss.TrussMark;
-import longpoint.framing.truss.TrussShape;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Side;
-import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
-import longpoint.units.SlopeText;
 
 /** One truss seen square to its face, with its dimensions: shape only, not engineered. */
 public final class ProfileFigure {
@@ -40,6 +37,7 @@ public final class ProfileFigure {
   private static final double SAME_SLOPE = 1e-6;
 
   private final Plan plan;
+  private final Words words;
   private final TrussMark truss;
   private final double unitsPerMm;
   private final List<Mark> marks = new ArrayList<>();
@@ -48,6 +46,7 @@ public final class ProfileFigure {
 
   private ProfileFigure(Plan plan, TrussMark truss, double unitsPerMm) {
     this.plan = plan;
+    this.words = Words.of(plan);
     this.truss = truss;
     this.unitsPerMm = unitsPerMm;
     this.clutter = new Clutter(unitsPerMm, Math.max(truss.span(), truss.height()));
@@ -188,25 +187,25 @@ public final class ProfileFigure {
     List<Point> top = truss.profile().top();
     for (int i = 0; i + 1 < top.size(); i++) {
       Segment chord = new Segment(top.get(i), top.get(i + 1));
-      String words = text(chord.length()) + slope(chord);
+      String shown = text(chord.length()) + slope(chord);
       Point along = chord.direction();
       double degrees = DimensionLayout.readable(Math.toDegrees(Math.atan2(along.y(), along.x())));
-      if (!told(chord, words, degrees)) {
-        untold.add(words);
+      if (!told(chord, shown, degrees)) {
+        untold.add(shown);
       }
     }
   }
 
   /** Writes above a chord at the first place where there is room. */
-  private boolean told(Segment chord, String words, double degrees) {
-    double half = Lettering.width(words, Lettering.SMALL) / 2 * unitsPerMm / chord.length();
+  private boolean told(Segment chord, String shown, double degrees) {
+    double half = Lettering.width(shown, Lettering.SMALL) / 2 * unitsPerMm / chord.length();
     Point up = chord.direction().left().times(ABOVE_MM * unitsPerMm);
     for (double share : SHARES) {
       if (share - half >= 0 && share + half <= 1) {
         Point at = chord.from().toward(chord.to(), share).plus(up);
         Mark.Text text =
             new Mark.Text(
-                at, words, Lettering.SMALL, degrees, Anchor.MIDDLE, FrameLayers.TAPE, truss.mark());
+                at, shown, Lettering.SMALL, degrees, Anchor.MIDDLE, FrameLayers.TAPE, truss.mark());
         if (!clutter.touches(clutter.shape(text))) {
           add(text);
           return true;
@@ -222,7 +221,7 @@ public final class ProfileFigure {
     if (run == 0 || rise <= LEVEL * run) {
       return "";
     }
-    return "   " + SlopeText.of(asGiven(rise / run));
+    return "   " + words.slope(asGiven(rise / run));
   }
 
   /** In the notation of a side with this slope, else in the unit's usual one. */
@@ -241,20 +240,21 @@ public final class ProfileFigure {
 
   private List<SheetFigure.Line> caption() {
     List<SheetFigure.Line> lines = new ArrayList<>();
-    String number = truss.quantity() == 1 ? "one" : truss.quantity() + " pieces";
-    lines.add(SheetFigure.Line.of(truss.mark() + "   " + truss.kind().key() + ", " + number));
+    String number = words.counted("truss.pieces", truss.quantity());
+    String kind = words.choice("truss", truss.kind());
+    lines.add(SheetFigure.Line.of(truss.mark() + "   " + kind + ", " + number));
     if (!untold.isEmpty()) {
-      lines.add(SheetFigure.Line.of("Top edge: " + String.join(", ", untold)));
+      lines.add(SheetFigure.Line.of(words.text("truss.topEdge", String.join(", ", untold))));
     }
     if (truss.bottomChords().size() > 1) {
-      List<String> words = truss.bottomChords().stream().map(this::text).toList();
-      lines.add(SheetFigure.Line.of("Bottom edge: " + String.join(", ", words)));
+      List<String> chords = truss.bottomChords().stream().map(this::text).toList();
+      lines.add(SheetFigure.Line.of(words.text("truss.bottomEdge", String.join(", ", chords))));
     }
-    lines.add(new SheetFigure.Line(TrussShape.CAUTION, Layers.SMALL_PRINT));
+    lines.add(new SheetFigure.Line(words.text("truss.shapeOnly"), Layers.SMALL_PRINT));
     return lines;
   }
 
   private String text(double length) {
-    return LengthText.of(length, plan.unit());
+    return words.length(length);
   }
 }

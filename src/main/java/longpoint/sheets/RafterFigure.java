@@ -13,9 +13,6 @@ import longpoint.drawing.Mark;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.stick.RafterKind;
 import longpoint.geometry.Point;
-import longpoint.units.FigureText;
-import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 import longpoint.units.Rounding;
 
 /**
@@ -36,18 +33,18 @@ final class RafterFigure {
   private static final double SQUARE = 0.05;
 
   private final Rafter rafter;
-  private final LengthUnit unit;
+  private final Words words;
   private final double mm;
   private final List<Mark> marks = new ArrayList<>();
 
-  private RafterFigure(Rafter rafter, LengthUnit unit, double unitsPerMm) {
+  private RafterFigure(Rafter rafter, Words words, double unitsPerMm) {
     this.rafter = rafter;
-    this.unit = unit;
+    this.words = words;
     this.mm = unitsPerMm;
   }
 
   /** One figure for each kind there is, in the order first met. */
-  static List<SheetFigure> all(List<Rafter> rafters, LengthUnit unit, double unitsPerMm) {
+  static List<SheetFigure> all(List<Rafter> rafters, Words words, double unitsPerMm) {
     Map<RafterKind, List<Rafter>> kinds = new LinkedHashMap<>();
     rafters.forEach(r -> kinds.computeIfAbsent(r.kind(), k -> new ArrayList<>()).add(r));
     List<SheetFigure> figures = new ArrayList<>();
@@ -56,7 +53,7 @@ final class RafterFigure {
           Rafter longest =
               all.stream().max(Comparator.comparingDouble(Rafter::length)).orElseThrow();
           if (longest.length() > 0) {
-            RafterFigure figure = new RafterFigure(longest, unit, unitsPerMm);
+            RafterFigure figure = new RafterFigure(longest, words, unitsPerMm);
             figure.side();
             figure.edge();
             figures.add(
@@ -95,11 +92,11 @@ final class RafterFigure {
   }
 
   private void dimension(Point from, Point to, double offset, double length) {
-    String words = LengthText.of(length, unit);
+    String shown = words.length(length);
     double room = from.distance(to) / mm;
-    double width = Lettering.width(words, DimensionLayout.TEXT_HEIGHT) + 3;
+    double width = Lettering.width(shown, DimensionLayout.TEXT_HEIGHT) + 3;
     double slide = width <= room ? 0 : (room + width) / 2;
-    marks.add(new Mark.Dimension(from, to, offset, slide, words, FrameLayers.TAPE, rafter.mark()));
+    marks.add(new Mark.Dimension(from, to, offset, slide, shown, FrameLayers.TAPE, rafter.mark()));
   }
 
   /** The top edge below, as long as the rafter, the side cuts drawn at their angles. */
@@ -120,8 +117,8 @@ final class RafterFigure {
             FrameLayers.RAFTER,
             rafter.mark()));
     double y = bottom - (Lettering.SMALL + AIR_MM) * mm;
-    text(new Point(0, y), "foot", Anchor.START);
-    text(new Point(length, y), "head", Anchor.END);
+    text(new Point(0, y), words.text("rafter.foot"), Anchor.START);
+    text(new Point(length, y), words.text("rafter.head"), Anchor.END);
   }
 
   /** How far a side cut runs along the rafter over its width. */
@@ -133,44 +130,44 @@ final class RafterFigure {
     return Math.abs(90 - fromLength) < SQUARE || fromLength <= 0;
   }
 
-  private void text(Point at, String words, Anchor anchor) {
+  private void text(Point at, String shown, Anchor anchor) {
     double room = rafter.length() / mm;
-    if (Lettering.width("foot  head", Lettering.SMALL) + 2 < room) {
+    if (Lettering.width(
+                words.text("rafter.foot") + "  " + words.text("rafter.head"), Lettering.SMALL)
+            + 2
+        < room) {
       marks.add(
-          new Mark.Text(at, words, Lettering.SMALL, 0, anchor, FrameLayers.TAPE, rafter.mark()));
+          new Mark.Text(at, shown, Lettering.SMALL, 0, anchor, FrameLayers.TAPE, rafter.mark()));
     }
   }
 
   private List<SheetFigure.Line> caption(int kinds) {
     List<SheetFigure.Line> lines = new ArrayList<>();
-    String more = kinds == 1 ? "" : ", the longest of " + kinds + " marks";
-    lines.add(SheetFigure.Line.of(rafter.mark() + "   " + rafter.kind().key() + more));
+    String kind = words.choice("rafter", rafter.kind());
+    String more = kinds == 1 ? kind : words.text("rafter.longest", kind, kinds);
+    lines.add(SheetFigure.Line.of(rafter.mark() + "   " + more));
     lines.add(
         SheetFigure.Line.of(
-            "Cut to "
-                + LengthText.of(rafter.length(), unit)
-                + " along the top edge, plumb cuts "
-                + Cells.saw(rafter.plumbCut())
-                + ", level cuts "
-                + Cells.saw(rafter.levelCut())
-                + "."));
+            words.text(
+                "rafter.cuts",
+                words.length(rafter.length()),
+                words.angle(90 - rafter.plumbCut()),
+                words.angle(90 - rafter.levelCut()))));
     lines.add(
         SheetFigure.Line.of(
-            "Side cut: head " + cut(rafter.sideCutHead()) + ", foot " + cut(rafter.sideCutFoot())));
+            words.text("rafter.sideCut", cut(rafter.sideCutHead()), cut(rafter.sideCutFoot()))));
     if (rafter.drop() > 0) {
       lines.add(
           SheetFigure.Line.of(
-              "Dropped "
-                  + LengthText.small(rafter.drop(), unit, Rounding.NEAREST)
-                  + " plumb where its edge is not backed."));
+              words.text("rafter.drop", words.small(rafter.drop(), Rounding.NEAREST))));
     }
-    lines.add(new SheetFigure.Line("Depth and width not to scale.", QUIET));
+    lines.add(new SheetFigure.Line(words.text("rafter.notToScale"), QUIET));
     return lines;
   }
 
   private static final Layer QUIET = Layers.SMALL_PRINT;
 
-  private static String cut(double fromLength) {
-    return isSquare(fromLength) ? "square" : FigureText.angle(90 - fromLength);
+  private String cut(double fromLength) {
+    return isSquare(fromLength) ? words.text("cut.square") : words.angle(90 - fromLength);
   }
 }

@@ -7,9 +7,9 @@ import java.util.stream.Collectors;
 import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
+import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofSurface;
-import longpoint.wording.Language;
 
 /**
  * Parts, walls, planes and lines as the sheets call them: a part by its name, a wall by the way it
@@ -17,13 +17,20 @@ import longpoint.wording.Language;
  */
 public final class RoofNames {
   private final Plan plan;
+  private final Words words;
   private final Map<String, String> letters;
   private final Map<String, RoofLine> lines = new HashMap<>();
 
   public RoofNames(Plan plan, RoofSurface surface) {
     this.plan = plan;
+    this.words = Words.of(plan);
     letters = PlaneMarks.of(surface);
     surface.lines().forEach(l -> lines.put(l.id(), l));
+  }
+
+  /** What the sheets of the plan are worded in. */
+  public Words words() {
+    return words;
   }
 
   /** Letter of a plane. */
@@ -39,7 +46,12 @@ public final class RoofNames {
   /** Kind of a roof line and the letters of its planes. */
   public String line(String id) {
     RoofLine line = lines.get(id);
-    return line == null ? id : line.kind().key() + " " + planes(line.planes());
+    return line == null ? id : words.text("line.between", kind(line.kind()), planes(line.planes()));
+  }
+
+  /** A kind of roof line. */
+  public String kind(LineKind kind) {
+    return words.choice("line", kind);
   }
 
   /** A roof line by its planes, a wall by the way it faces, a run by its part. */
@@ -67,7 +79,7 @@ public final class RoofNames {
     }
     String number = id.substring(dot + 1);
     return plan.part(id.substring(0, dot)).isPresent() && number.matches("[0-9]+")
-        ? part(id.substring(0, dot)) + ", leg " + (Integer.parseInt(number) + 1)
+        ? words.text("run.leg", part(id.substring(0, dot)), Integer.parseInt(number) + 1)
         : id;
   }
 
@@ -79,6 +91,6 @@ public final class RoofNames {
     }
     Part part = plan.part(side.substring(0, slash)).orElseThrow();
     int index = Integer.parseInt(side.substring(slash + 1));
-    return PlaceName.of(part, index).label(Language.ENGLISH);
+    return PlaceName.of(part, index).label(words.language());
   }
 }

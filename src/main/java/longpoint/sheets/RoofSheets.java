@@ -16,15 +16,13 @@ import longpoint.surface.RoofSurface;
  * @param scale of the view
  */
 record RoofSheets(List<Sheet> sheets, PaperScale scale) {
-  private static final String MEASURES =
-      "Lengths and areas of the roof are true, on top of framing.";
-
   RoofSheets {
     sheets = List.copyOf(sheets);
   }
 
   /** Never fails for what a user can draw; an empty plan gives an empty view. */
   static RoofSheets of(Plan plan, RoofSurface surface, SheetBorder border) {
+    Words words = Words.of(plan);
     Bounds field = border.drawing(List.of());
     FittedView<PlanView> fitted = FittedView.of(plan, surface, field.width(), field.height());
     List<SheetTable> tables =
@@ -33,7 +31,7 @@ record RoofSheets(List<Sheet> sheets, PaperScale scale) {
             RoofTables.planes(plan, surface),
             RoofTables.eaves(plan, surface));
     List<Mark> marks = new ArrayList<>(List.of(fitted.in(field, "roof-plan")));
-    Legend legend = Legend.ofLines(fitted.view().drawing().marks());
+    Legend legend = Legend.ofLines(words, fitted.view().drawing().marks());
     Bounds column = border.column(List.of());
     marks.addAll(legend.marks(new Point(column.minX(), column.maxY())));
     Bounds below =
@@ -42,9 +40,11 @@ record RoofSheets(List<Sheet> sheets, PaperScale scale) {
     marks.addAll(pages.get(0));
     List<Sheet> sheets = new ArrayList<>();
     int leftOff = fitted.view().leftOff();
-    sheets.add(Sheet.plan("Roof plan", fitted.scale(), MEASURES, leftOff, List.of(), marks));
+    String measures = words.text("roof.measures");
+    sheets.add(
+        Sheet.plan(words.text("roof.plan"), fitted.scale(), measures, leftOff, List.of(), marks));
     for (List<Mark> more : pages.subList(1, pages.size())) {
-      sheets.add(Sheet.tables("Roof tables", MEASURES, List.of(), more));
+      sheets.add(Sheet.tables(words.text("roof.tables"), measures, List.of(), more));
     }
     return new RoofSheets(sheets, fitted.scale());
   }

@@ -3,7 +3,6 @@ package longpoint.sheets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import longpoint.plan.EdgeKind;
@@ -14,10 +13,7 @@ import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
-import longpoint.units.FigureText;
-import longpoint.units.LengthText;
 import longpoint.units.Slope;
-import longpoint.units.SlopeText;
 
 /** Roof lines, planes and eaves as tables: true lengths and areas, on top of framing. */
 final class RoofTables {
@@ -28,6 +24,7 @@ final class RoofTables {
 
   /** How many lines of each kind there are and how long they are together. */
   static SheetTable lines(Plan plan, RoofSurface surface) {
+    Cells cells = new Cells(Words.of(plan));
     List<List<String>> rows = new ArrayList<>();
     for (LineKind kind : LineKind.values()) {
       List<RoofLine> lines = surface.lines().stream().filter(l -> l.kind() == kind).toList();
@@ -35,22 +32,21 @@ final class RoofTables {
         double sum = lines.stream().mapToDouble(RoofLine::length).sum();
         rows.add(
             List.of(
-                Layers.of(kind).title(),
-                String.format(Locale.ROOT, "%d", lines.size()),
-                LengthText.of(sum, plan.unit())));
+                cells.words().layer(Layers.of(kind)),
+                Cells.count(lines.size()),
+                cells.length(sum)));
       }
     }
-    return new SheetTable(
-        "Roof lines",
-        List.of(
-            new SheetTable.Column("Line", SheetTable.Kind.WORDS),
-            new SheetTable.Column("Count", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Total length", SheetTable.Kind.FIGURE)),
+    return cells.table(
+        cells.words().text("roof.lines"),
+        List.of(cells.words("line"), cells.figure("count"), cells.figure("totalLength")),
         rows);
   }
 
   /** Every plane with its letter, part, slope and true area, and the sum. */
   static SheetTable planes(Plan plan, RoofSurface surface) {
+    Words words = Words.of(plan);
+    Cells cells = new Cells(words);
     Map<String, String> letters = PlaneMarks.of(surface);
     List<List<String>> rows = new ArrayList<>();
     for (RoofPlane plane : surface.planes()) {
@@ -58,24 +54,24 @@ final class RoofTables {
           List.of(
               letters.get(plane.id()),
               partName(plan, plane.part()),
-              SlopeText.of(slope(plan, plane)),
-              FigureText.area(plane.area(), plan.unit())));
+              words.slope(slope(plan, plane)),
+              words.area(plane.area())));
     }
     double sum = surface.planes().stream().mapToDouble(RoofPlane::area).sum();
     double covered = surface.planes().stream().mapToDouble(RoofPlane::coveredArea).sum();
     if (rows.size() > 1) {
-      rows.add(List.of("", "All planes", "", FigureText.area(sum, plan.unit())));
+      rows.add(List.of("", words.text("roof.allPlanes"), "", words.area(sum)));
     }
     if (covered > 0) {
-      rows.add(List.of("", "Covered", "", FigureText.area(covered, plan.unit())));
+      rows.add(List.of("", words.text("roof.covered"), "", words.area(covered)));
     }
-    return new SheetTable(
-        "Roof planes",
+    return cells.table(
+        words.text("roof.planes"),
         List.of(
             new SheetTable.Column("", SheetTable.Kind.MARK),
-            new SheetTable.Column("Part", SheetTable.Kind.WORDS),
-            new SheetTable.Column("Slope", SheetTable.Kind.MARK),
-            new SheetTable.Column("True area", SheetTable.Kind.FIGURE)),
+            cells.words("part"),
+            cells.mark("slope"),
+            cells.figure("trueArea")),
         rows);
   }
 
@@ -84,6 +80,7 @@ final class RoofTables {
    * alike share a row, as many as have room for their letters.
    */
   static SheetTable eaves(Plan plan, RoofSurface surface) {
+    Cells cells = new Cells(Words.of(plan));
     Map<String, String> letters = PlaneMarks.of(surface);
     Map<List<String>, List<String>> alike = new LinkedHashMap<>();
     for (RoofPlane plane : surface.planes()) {
@@ -91,9 +88,9 @@ final class RoofTables {
       if (side.isPresent() && side.get().kind() == EdgeKind.EAVE) {
         List<String> figures =
             List.of(
-                LengthText.of(side.get().overhang(), plan.unit()),
-                LengthText.of(side.get().heel(), plan.unit()),
-                LengthText.of(side.get().plateHeight(), plan.unit()));
+                cells.length(side.get().overhang()),
+                cells.length(side.get().heel()),
+                cells.length(side.get().plateHeight()));
         alike.computeIfAbsent(figures, f -> new ArrayList<>()).add(letters.get(plane.id()));
       }
     }
@@ -107,13 +104,13 @@ final class RoofTables {
             rows.add(row);
           }
         });
-    return new SheetTable(
-        "Eaves",
+    return cells.table(
+        cells.words().text("roof.eaves"),
         List.of(
             new SheetTable.Column("", SheetTable.Kind.MARK),
-            new SheetTable.Column("Overhang", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Heel", SheetTable.Kind.FIGURE),
-            new SheetTable.Column("Plate", SheetTable.Kind.FIGURE)),
+            cells.figure("overhang"),
+            cells.figure("heel"),
+            cells.figure("plate")),
         rows);
   }
 

@@ -29,7 +29,8 @@ final class ScaleBar {
    *
    * @param longest it may be on paper, &gt; 0; never more than 60 mm are used
    */
-  static List<Mark> bar(Point corner, LengthUnit unit, PaperScale scale, double longest) {
+  static List<Mark> bar(Point corner, Words words, PaperScale scale, double longest) {
+    LengthUnit unit = words.unit();
     double foot = unit == LengthUnit.INCH ? 12 : 1000;
     double most = Math.min(LONGEST, longest);
     double field = fieldLength(most / FIELDS * scale.unitsPerMm(unit) / foot);
@@ -49,8 +50,8 @@ final class ScaleBar {
               ? new Mark.Fill(new Region(box), Layers.SYMBOL, "")
               : new Mark.Path(box.points(), true, Layers.SYMBOL, ""));
     }
-    String end = plain(FIELDS * field) + (unit == LengthUnit.INCH ? " ft" : " m");
-    String half = plain(FIELDS / 2 * field);
+    String end = end(words, FIELDS * field);
+    String half = plain(words, FIELDS / 2 * field);
     double widest = Lettering.width(end, Lettering.SMALL);
     marks.add(text(corner.plus(new Point(0, THICK + 1.5)), "0"));
     if (widest < FIELDS / 2 * mm - 1) {
@@ -66,7 +67,7 @@ final class ScaleBar {
    *
    * @param north degrees clockwise from up the page
    */
-  static List<Mark> north(Point middle, Optional<Double> north) {
+  static List<Mark> north(Point middle, Optional<Double> north, Words words) {
     double radians = Math.toRadians(north.orElse(0.0));
     Point up = new Point(StrictMath.sin(radians), StrictMath.cos(radians));
     Point left = up.left();
@@ -78,8 +79,8 @@ final class ScaleBar {
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark.Fill(new Region(half), Layers.SYMBOL, ""));
     marks.add(new Mark.Path(List.of(tip, low.minus(wide), notch), true, Layers.SYMBOL, ""));
-    String words = north.isPresent() ? "North" : "Plan north";
-    marks.add(text(middle.minus(new Point(0, ARROW + 5)), words));
+    String shown = words.text(north.isPresent() ? "title.north" : "title.planNorth");
+    marks.add(text(middle.minus(new Point(0, ARROW + 5)), shown));
     return marks;
   }
 
@@ -90,11 +91,17 @@ final class ScaleBar {
     return power * (lead >= 5 ? 5 : lead >= 2 ? 2 : 1);
   }
 
-  private static String plain(double value) {
-    return BigDecimal.valueOf(value)
-        .setScale(3, RoundingMode.HALF_EVEN)
-        .stripTrailingZeros()
-        .toPlainString();
+  private static String end(Words words, double value) {
+    String figure = plain(words, value);
+    return words.text(words.unit() == LengthUnit.INCH ? "scale.feet" : "scale.metres", figure);
+  }
+
+  private static String plain(Words words, double value) {
+    return words.figure(
+        BigDecimal.valueOf(value)
+            .setScale(3, RoundingMode.HALF_EVEN)
+            .stripTrailingZeros()
+            .toPlainString());
   }
 
   private static Mark text(Point at, String text) {

@@ -38,6 +38,7 @@ final class SheetBorder {
   private static final int PROBLEMS = 2;
 
   private final Plan plan;
+  private final Words words;
   private final List<Problem> errors;
   private final Paper paper;
 
@@ -46,6 +47,7 @@ final class SheetBorder {
    */
   SheetBorder(Plan plan, List<Problem> problems, Paper paper) {
     this.plan = plan;
+    this.words = Words.of(plan);
     this.errors = problems.stream().filter(p -> p.level() == Problem.Level.ERROR).toList();
     this.paper = paper;
   }
@@ -104,8 +106,8 @@ final class SheetBorder {
     errors(marks);
     band(marks, sheet.reminders());
     marks.addAll(sheet.marks());
-    String job = plan.title().isBlank() ? "Untitled" : plan.title();
-    return new Page(shown, sheet.title() + ", " + job, paper.widthMm(), paper.heightMm(), marks);
+    return new Page(
+        shown, sheet.title() + ", " + words.title(plan), paper.widthMm(), paper.heightMm(), marks);
   }
 
   /** With as many digits as the last, so that files sort as sheets do. */
@@ -121,10 +123,13 @@ final class SheetBorder {
   private List<String> errorLines() {
     List<String> lines = new ArrayList<>();
     if (!errors.isEmpty()) {
-      lines.add("Incomplete: not to be built from.");
+      lines.add(words.text("border.incomplete"));
       errors.stream()
           .limit(PROBLEMS)
-          .forEach(p -> lines.add(Lettering.fitted(p.message(), Lettering.SMALL, width())));
+          .forEach(
+              p ->
+                  lines.add(
+                      Lettering.fitted(p.message(words.language()), Lettering.SMALL, width())));
     }
     return lines;
   }
@@ -173,7 +178,7 @@ final class SheetBorder {
         Mark.Path.line(
             new Point(MARGIN, top), new Point(paper.widthMm() - MARGIN, top), Layers.RULES, ""));
     double left = MARGIN + PAD;
-    List<String> heading = List.of("Before", "you start");
+    List<String> heading = List.of(words.text("border.before"), words.text("border.before.second"));
     for (int i = 0; i < heading.size(); i++) {
       double y = top - PAD / 2 - Lettering.MEDIUM - i * Lettering.MEDIUM * LEAD;
       marks.add(text(new Point(left, y), heading.get(i), Lettering.MEDIUM, Layers.TEXT));

@@ -14,17 +14,26 @@ import longpoint.geometry.Point;
  * eye across.
  *
  * @param title above it; what follows its first semicolon or colon is written small beneath
+ * @param continued word behind the title of a table that runs on over another page
  * @param columns from the left
  * @param rows as many cells each as there are columns
  * @param lettering height of the capitals in the rows, millimetres
  */
-record SheetTable(String title, List<Column> columns, List<List<String>> rows, double lettering) {
+record SheetTable(
+    String title,
+    String continued,
+    List<Column> columns,
+    List<List<String>> rows,
+    double lettering) {
   private static final double PAD = 0.7;
 
   private static final double AFTER_MARK = 1.5;
 
   /** So that a count and the length beside it are never read as one figure. */
   private static final double BEFORE_FIGURE = 2.5;
+
+  /** A sign, in French after a space, with the note behind it. */
+  private static final String NOTE = "\u00a0?[;:] ";
 
   private static final String DOTS = "…";
   private static final int RULED = 5;
@@ -66,12 +75,16 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
   }
 
   SheetTable(String title, List<Column> columns, List<List<String>> rows) {
-    this(title, columns, rows, Lettering.SMALL);
+    this(title, "continued", columns, rows, Lettering.SMALL);
+  }
+
+  SheetTable(Words words, String title, List<Column> columns, List<List<String>> rows) {
+    this(title, words.text("table.continued"), columns, rows, Lettering.SMALL);
   }
 
   /** The same in letters of another height. */
   SheetTable lettered(double height) {
-    return new SheetTable(title, columns, rows, height);
+    return new SheetTable(title, continued, columns, rows, height);
   }
 
   private double row() {
@@ -83,11 +96,11 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
   }
 
   private String name() {
-    return title.split("[;:] ", 2)[0];
+    return title.split(NOTE, 2)[0];
   }
 
   private List<String> note(double width) {
-    String[] pieces = title.split("[;:] ", 2);
+    String[] pieces = title.split(NOTE, 2);
     return pieces.length == 1
         ? List.of()
         : Lettering.wrapped(pieces[1], Lettering.SMALL, width, NOTE_LINES);
@@ -120,20 +133,22 @@ record SheetTable(String title, List<Column> columns, List<List<String>> rows, d
 
   /** The rows from one on, under the same heads. */
   SheetTable from(int row) {
-    String[] pieces = title.split("(?=[;:] )", 2);
-    String next = pieces[0].endsWith(", continued") ? title : pieces[0] + ", continued";
+    String[] pieces = title.split("(?=" + NOTE + ")", 2);
+    String more = ", " + continued;
+    String next = pieces[0].endsWith(more) ? title : pieces[0] + more;
     String full = next.equals(title) || pieces.length == 1 ? next : next + pieces[1];
-    return new SheetTable(full, columns, rows.subList(row, rows.size()), lettering);
+    return new SheetTable(full, continued, columns, rows.subList(row, rows.size()), lettering);
   }
 
   SheetTable first(int count) {
-    return new SheetTable(title, columns, rows.subList(0, Math.min(count, rows.size())), lettering);
+    return new SheetTable(
+        title, continued, columns, rows.subList(0, Math.min(count, rows.size())), lettering);
   }
 
   /** The width in which nothing is cut short. */
   double naturalWidth() {
     double columns = natural().stream().mapToDouble(d -> d).sum();
-    String[] pieces = title.split("[;:] ", 2);
+    String[] pieces = title.split(NOTE, 2);
     double note = pieces.length == 1 ? 0 : Lettering.width(pieces[1], Lettering.SMALL);
     return Math.max(
         Math.max(columns, Lettering.width(name(), titleHeight())), Math.min(note, NOTE_WIDTH));

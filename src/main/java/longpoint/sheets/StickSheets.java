@@ -22,22 +22,23 @@ final class StickSheets {
     this.framing = framing;
     this.names = names;
     this.border = border;
-    this.tables = new StickTables(framing, new Cells(plan.unit()), names);
+    this.tables = new StickTables(framing, new Cells(names.words()), names);
   }
 
   /** A sheet that would be empty is not made. */
   static List<Sheet> of(Plan plan, FramingSet framing, RoofNames names, SheetBorder border) {
+    Words words = names.words();
     StickSheets sheets = new StickSheets(plan, framing, names, border);
     sheets.ladders();
     sheets.tables(
-        "Ladders, blocks and fascia",
-        FrameReminders.ladders(),
+        words.text("sticks.tables"),
+        FrameReminders.ladders(words),
         List.of(sheets.tables.ladders(), sheets.tables.blocks(), sheets.tables.boards()));
     sheets.gables();
     sheets.rafters();
     sheets.tables(
-        "Rafter and stud tables",
-        FrameReminders.rafters(),
+        words.text("rafters.tables"),
+        FrameReminders.rafters(words),
         List.of(sheets.tables.rafters(), sheets.tables.gableStuds()));
     return List.copyOf(sheets.sheets);
   }
@@ -45,8 +46,8 @@ final class StickSheets {
   private void ladders() {
     if (!framing.ladders().isEmpty()) {
       figures(
-          "Gable ladders",
-          FrameReminders.ladders(),
+          names.words().text("ladders.sheet"),
+          FrameReminders.ladders(names.words()),
           scale -> LadderFigure.all(plan, framing.ladders(), names, scale));
     }
   }
@@ -55,8 +56,8 @@ final class StickSheets {
     List<GableWall> walls = framing.gableWalls();
     if (walls.stream().anyMatch(w -> !w.places().isEmpty())) {
       figures(
-          "Gable studs",
-          FrameReminders.rafters(),
+          names.words().text("studs.sheet"),
+          FrameReminders.rafters(names.words()),
           scale -> GableFigure.all(plan, walls, names, scale));
     }
   }
@@ -64,9 +65,9 @@ final class StickSheets {
   private void rafters() {
     if (!framing.rafters().isEmpty()) {
       figures(
-          "Rafters",
-          FrameReminders.rafters(),
-          scale -> RafterFigure.all(framing.rafters(), plan.unit(), scale));
+          names.words().text("rafters.sheet"),
+          FrameReminders.rafters(names.words()),
+          scale -> RafterFigure.all(framing.rafters(), names.words(), scale));
     }
   }
 
@@ -79,11 +80,14 @@ final class StickSheets {
         .forEach(
             m ->
                 sheets.add(
-                    Sheet.figures(title, drawn.scale(), FrameSheets.MEASURES, reminders, m)));
+                    Sheet.figures(
+                        title, drawn.scale(), FrameSheets.measures(names.words()), reminders, m)));
   }
 
   private void tables(String title, List<String> reminders, List<SheetTable> wanted) {
     TableFlow.pages(wanted, border.field(reminders))
-        .forEach(m -> sheets.add(Sheet.tables(title, FrameSheets.MEASURES, reminders, m)));
+        .forEach(
+            m ->
+                sheets.add(Sheet.tables(title, FrameSheets.measures(names.words()), reminders, m)));
   }
 }

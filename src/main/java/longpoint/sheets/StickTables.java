@@ -2,17 +2,12 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import longpoint.framing.FramingSet;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.truss.RidgeBlocks;
-import longpoint.sheets.SheetTable.Column;
-import longpoint.sheets.SheetTable.Kind;
-import longpoint.units.FigureText;
-import longpoint.units.LengthText;
 import longpoint.units.Rounding;
 
 /** Blocks, ladders, rafters and boards as tables. Cuts are as the saw is set, from square. */
@@ -20,11 +15,13 @@ final class StickTables {
   private final FramingSet framing;
   private final Cells cells;
   private final RoofNames names;
+  private final Words words;
 
   StickTables(FramingSet framing, Cells cells, RoofNames names) {
     this.framing = framing;
     this.cells = cells;
     this.names = names;
+    this.words = cells.words();
   }
 
   SheetTable blocks() {
@@ -33,15 +30,13 @@ final class StickTables {
       rows.add(
           List.of(
               names.run(b.run()),
-              b.place().name().toLowerCase(Locale.ROOT),
+              words.choice("line", b.place()),
               Cells.count(b.count()),
               cells.length(b.clear()),
-              LengthText.small(b.length(), cells.unit(), Rounding.DOWN)));
+              words.small(b.length(), Rounding.DOWN)));
     }
-    return new SheetTable(
-        "Ridge blocks, cut down to the mark so that they never push the trusses",
-        Cells.columns("Run", "Row", "Number", "Clear", "Cut to"),
-        rows);
+    return cells.table(
+        words.text("blocks.table"), cells.columns("run", "row", "number", "clear", "cutTo"), rows);
   }
 
   SheetTable ladders() {
@@ -50,27 +45,27 @@ final class StickTables {
       rows.add(
           List.of(
               names.wall(l.side()),
-              l.rake().name().toLowerCase(Locale.ROOT),
+              words.choice("hand", l.rake()),
               cells.length(l.rakeLength()),
-              Cells.saw(l.plumbCut()),
+              cells.saw(l.plumbCut()),
               Cells.count(l.lookouts().size()),
               cells.length(l.lookoutLength()),
               cells.length(l.backSpan()),
               cells.length(l.overhang()),
-              LengthText.small(l.drop(), cells.unit(), Rounding.NEAREST)));
+              words.small(l.drop(), Rounding.NEAREST)));
     }
-    return new SheetTable(
-        "Gable ladders; left and right as seen from outside, facing the wall",
-        Cells.columns(
-            "Side",
-            "Rake",
-            "Fly rafter",
-            "Plumb cut",
-            "Lookouts",
-            "Cut to",
-            "Reach in",
-            "Reach out",
-            "Gable drop"),
+    return cells.table(
+        words.text("ladders.table"),
+        cells.columns(
+            "side",
+            "rake",
+            "flyRafter",
+            "plumbCut",
+            "lookouts",
+            "cutTo",
+            "reachIn",
+            "reachOut",
+            "gableDrop"),
         rows);
   }
 
@@ -88,13 +83,13 @@ final class StickTables {
                 i == 0 ? "" : cells.length(Math.abs(step))));
       }
     }
-    return new SheetTable(
-        "Gable studs; centre from the low wall's outside face, top of plate to the frame plane",
+    return cells.table(
+        words.text("studs.table"),
         List.of(
-            new Column("Wall", Kind.MARK),
-            Cells.figure("Centre"),
-            Cells.figure("Height"),
-            Cells.figure("Difference")),
+            cells.mark("wall"),
+            cells.figure("centre"),
+            cells.figure("height"),
+            cells.figure("difference")),
         rows);
   }
 
@@ -104,7 +99,7 @@ final class StickTables {
       rows.add(
           List.of(
               r.mark(),
-              r.kind().key(),
+              words.choice("rafter", r.kind()),
               Cells.count(r.quantity()),
               cells.length(r.planRun()),
               cells.length(r.rise()),
@@ -112,27 +107,27 @@ final class StickTables {
               cells.length(r.shortenHead()),
               cells.length(r.tail()),
               cells.length(r.length()),
-              Cells.saw(r.plumbCut()),
-              Cells.saw(r.sideCutHead()),
-              Cells.saw(r.sideCutFoot()),
-              LengthText.small(r.drop(), cells.unit(), Rounding.NEAREST)));
+              cells.saw(r.plumbCut()),
+              cells.saw(r.sideCutHead()),
+              cells.saw(r.sideCutFoot()),
+              words.small(r.drop(), Rounding.NEAREST)));
     }
-    return new SheetTable(
-        "Rafters; cuts as the saw is set from square",
-        Cells.columns(
-            "Mark",
-            "Kind",
-            "No.",
-            "Run",
-            "Rise",
-            "Line length",
-            "Off the head",
-            "Tail",
-            "Cut to",
-            "Plumb",
-            "Head",
-            "Foot",
-            "Drop"),
+    return cells.table(
+        words.text("rafters.table"),
+        cells.columns(
+            "mark",
+            "kind",
+            "no",
+            "levelRun",
+            "rise",
+            "lineLength",
+            "offHead",
+            "tail",
+            "cutTo",
+            "plumb",
+            "head",
+            "foot",
+            "drop"),
         rows);
   }
 
@@ -142,29 +137,29 @@ final class StickTables {
       rows.add(
           List.of(
               names.line(b.line()),
-              b.kind().key(),
+              words.choice("line", b.kind()),
               cells.length(b.length()),
               cells.length(b.rise()),
               end(b.from()),
               end(b.to())));
     }
-    return new SheetTable(
-        "Fascia and rake boards, long point to long point; cuts as the saw is set from square",
+    return cells.table(
+        words.text("boards.table"),
         List.of(
-            new Column("Along", Kind.MARK),
-            new Column("Kind", Kind.MARK),
-            Cells.figure("Length"),
-            Cells.figure("Rise"),
-            new Column("  One end", Kind.WORDS),
-            new Column("  Other end", Kind.WORDS)),
+            cells.mark("along"),
+            cells.mark("kind"),
+            cells.figure("length"),
+            cells.figure("rise"),
+            cells.words("oneEnd"),
+            cells.words("otherEnd")),
         rows);
   }
 
-  private static String end(EdgeBoard.End end) {
-    String joint = "  " + end.joint().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  private String end(EdgeBoard.End end) {
+    String joint = words.choice("joint", end.joint());
     return switch (end.joint()) {
-      case PLUMB -> joint + " " + Cells.saw(end.degrees());
-      case OUTSIDE_MITRE, INSIDE_MITRE -> joint + " " + FigureText.angle(end.degrees());
+      case PLUMB -> joint + " " + cells.saw(end.degrees());
+      case OUTSIDE_MITRE, INSIDE_MITRE -> joint + " " + words.angle(end.degrees());
       case BUTT, SQUARE -> joint;
     };
   }

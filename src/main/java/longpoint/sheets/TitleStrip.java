@@ -11,7 +11,6 @@ import longpoint.drawing.Mark;
 import longpoint.geometry.Point;
 import longpoint.plan.Particulars;
 import longpoint.plan.Plan;
-import longpoint.units.LengthUnit;
 
 /**
  * The title block along the foot of a sheet: job, sheet, scale with its bar, caution, north, and
@@ -21,10 +20,6 @@ import longpoint.units.LengthUnit;
  */
 final class TitleStrip {
   static final double HEIGHT = 27;
-
-  private static final String CAUTION =
-      "An aid to layout, not engineering. The truss supplier's documents, the local code and"
-          + " licensed practice rule. Check every measure on site before cutting.";
 
   private static final double PAD = 2.5;
   private static final double NUMBER = 24;
@@ -39,12 +34,14 @@ final class TitleStrip {
   private static final double WIDEST = 78;
 
   private final Plan plan;
+  private final Words words;
   private final Paper paper;
   private final double width;
   private final List<Mark> marks = new ArrayList<>();
 
   TitleStrip(Plan plan, Paper paper, double width) {
     this.plan = plan;
+    this.words = Words.of(plan);
     this.paper = paper;
     this.width = width;
   }
@@ -65,14 +62,19 @@ final class TitleStrip {
       marks.addAll(
           ScaleBar.north(
               new Point(x + NORTH / 2, lowerLeft.y() + HEIGHT / 2 + 2),
-              plan.particulars().north()));
+              plan.particulars().north(),
+              words));
     } else {
       x += NORTH;
     }
     double caution = Math.max(NARROWEST_CAUTION, Math.min(WIDEST, width * CAUTION_SHARE));
     x -= caution;
     rule(x, lowerLeft.y());
-    column(x, top, caution, List.of(new Line(CAUTION, Lettering.SMALL, Layers.TEXT, 6)));
+    column(
+        x,
+        top,
+        caution,
+        List.of(new Line(words.text("title.caution"), Lettering.SMALL, Layers.TEXT, 6)));
     double scale = Math.max(NARROWEST_SCALE, Math.min(WIDEST, width * SCALE_SHARE));
     x -= scale;
     rule(x, lowerLeft.y());
@@ -89,25 +91,25 @@ final class TitleStrip {
   private List<Line> job() {
     Particulars given = plan.particulars();
     List<Line> lines = new ArrayList<>();
-    String title = plan.title().isBlank() ? "Untitled" : plan.title();
+    String title = words.title(plan);
     lines.add(new Line(title, Lettering.MEDIUM, Layers.TEXT, 2));
-    String drawn = given.drawnBy().isBlank() ? "" : "Drawn by " + given.drawnBy().strip();
+    String drawn =
+        given.drawnBy().isBlank() ? "" : words.text("title.drawnBy", given.drawnBy().strip());
     Stream.of(given.site().strip(), drawn, given.date().strip())
         .filter(s -> !s.isEmpty())
         .forEach(s -> lines.add(new Line(s, Lettering.SMALL, Layers.TEXT, 1)));
     return lines;
   }
 
-  private static List<Line> sheet(Sheet sheet, double room) {
+  private List<Line> sheet(Sheet sheet, double room) {
     List<Line> lines = new ArrayList<>();
     boolean large = Lettering.width(sheet.title(), Lettering.LARGE) <= room;
     lines.add(
         new Line(
             sheet.title(), large ? Lettering.LARGE : Lettering.MEDIUM, Layers.TEXT, large ? 1 : 2));
     if (sheet.leftOff() > 0) {
-      String left = sheet.leftOff() == 1 ? " label has" : " labels have";
-      String cure = " no room on this paper: take larger paper or the CAD file.";
-      lines.add(new Line(sheet.leftOff() + left + cure, Lettering.SMALL, Layers.ALERT, 3));
+      String left = words.counted("title.leftOff", sheet.leftOff());
+      lines.add(new Line(left, Lettering.SMALL, Layers.ALERT, 3));
     } else {
       lines.add(new Line(sheet.measures(), Lettering.SMALL, Layers.TEXT, 3));
     }
@@ -133,35 +135,35 @@ final class TitleStrip {
   }
 
   private void scale(double left, double foot, double cell, Sheet sheet) {
-    String unit = plan.unit() == LengthUnit.INCH ? "Feet and inches." : "Millimetres.";
-    String scale = sheet.scale().map(PaperScale::title).orElse("none");
+    String unit = words.text("title.unit." + plan.unit().symbol());
+    String scale = sheet.scale().map(PaperScale::title).orElse(words.text("title.noScale"));
     double room = cell - 2 * PAD;
-    String words = "Scale " + scale;
-    boolean wide = Lettering.width(words, Lettering.MEDIUM) <= room;
-    String print = sheet.scale().isPresent() ? " Print at 100 %." : "";
+    String shown = words.text("title.scale", scale);
+    boolean wide = Lettering.width(shown, Lettering.MEDIUM) <= room;
+    String print = sheet.scale().isPresent() ? " " + words.text("title.print") : "";
     List<Line> lines =
         Stream.of(
-                new Line(words, wide ? Lettering.MEDIUM : Lettering.SMALL, Layers.TEXT, 1),
+                new Line(shown, wide ? Lettering.MEDIUM : Lettering.SMALL, Layers.TEXT, 1),
                 new Line(unit + " " + paper.title() + "." + print, Lettering.SMALL, Layers.TEXT, 2))
             .collect(Collectors.toList());
     column(left, foot + HEIGHT, cell, lines);
     // Half the last figure stands out past the end of the bar.
-    double end = Lettering.width("1000 ft", Lettering.SMALL);
+    double end = Lettering.width(words.text("scale.feet", "1000"), Lettering.SMALL);
     sheet
         .scale()
         .ifPresent(
             s ->
                 marks.addAll(
                     ScaleBar.bar(
-                        new Point(left + PAD + 1, foot + 3), plan.unit(), s, room - 1 - end / 2)));
+                        new Point(left + PAD + 1, foot + 3), words, s, room - 1 - end / 2)));
   }
 
   private void number(double left, double foot, String number, int of) {
     rule(left, foot);
     Point middle = new Point(left + NUMBER / 2, foot + HEIGHT / 2);
-    marks.add(centred(middle.plus(new Point(0, 6)), "Sheet", Lettering.SMALL));
+    marks.add(centred(middle.plus(new Point(0, 6)), words.text("title.sheet"), Lettering.SMALL));
     marks.add(centred(middle.minus(new Point(0, 1.5)), number, Lettering.LARGE));
-    marks.add(centred(middle.minus(new Point(0, 8)), "of " + of, Lettering.SMALL));
+    marks.add(centred(middle.minus(new Point(0, 8)), words.text("title.of", of), Lettering.SMALL));
   }
 
   private static Mark centred(Point at, String words, double height) {

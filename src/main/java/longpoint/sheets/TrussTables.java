@@ -14,11 +14,13 @@ final class TrussTables {
   private final FramingSet framing;
   private final Cells cells;
   private final RoofNames names;
+  private final Words words;
 
   TrussTables(FramingSet framing, Cells cells, RoofNames names) {
     this.framing = framing;
     this.cells = cells;
     this.names = names;
+    this.words = cells.words();
   }
 
   SheetTable schedule() {
@@ -27,7 +29,7 @@ final class TrussTables {
       rows.add(
           List.of(
               m.mark(),
-              m.kind().key(),
+              words.choice("truss", m.kind()),
               Cells.count(m.quantity()),
               cells.length(m.span()),
               cells.length(m.height()),
@@ -36,10 +38,10 @@ final class TrussTables {
               cells.length(m.tailLow()),
               cells.length(m.tailHigh())));
     }
-    return new SheetTable(
-        "Trusses: an outline to order by; the supplier's drawings rule",
-        Cells.columns(
-            "Mark", "Kind", "Number", "Span", "Height", "Heel", "Other heel", "Tail", "Other tail"),
+    return cells.table(
+        words.text("truss.table"),
+        cells.columns(
+            "mark", "kind", "number", "span", "height", "heel", "otherHeel", "tail", "otherTail"),
         rows);
   }
 
@@ -49,21 +51,29 @@ final class TrussTables {
     for (TrussMark m : framing.marks()) {
       long standing = layout.trusses().stream().filter(t -> t.mark().equals(m.mark())).count();
       if (standing > 0) {
-        rows.add(List.of(m.mark(), m.kind().key(), Cells.count(standing), cells.length(m.span())));
+        rows.add(
+            List.of(
+                m.mark(),
+                words.choice("truss", m.kind()),
+                Cells.count(standing),
+                cells.length(m.span())));
       }
     }
     for (Rafter r : layout.rafters()) {
       rows.add(
           List.of(
-              r.mark(), r.kind().key(), Cells.count(r.places().size()), cells.length(r.length())));
+              r.mark(),
+              words.choice("rafter", r.kind()),
+              Cells.count(r.places().size()),
+              cells.length(r.length())));
     }
-    return new SheetTable(
-        "Standing here",
+    return cells.table(
+        words.text("layout.standing"),
         List.of(
-            new SheetTable.Column("Mark", SheetTable.Kind.MARK),
-            new SheetTable.Column("Kind", SheetTable.Kind.WORDS),
-            Cells.figure("No."),
-            Cells.figure("Span, length")),
+            cells.mark("mark"),
+            cells.words("kind"),
+            cells.figure("no"),
+            cells.figure("spanLength")),
         rows);
   }
 
@@ -72,11 +82,7 @@ final class TrussTables {
     for (TapeMarks t : framing.tapes()) {
       cells.running(rows, names.run(t.run()), cells.length(t.length()), t.marks());
     }
-    return Cells.running(
-        "Tape marks on both plates; the truss stands on the far side of its mark",
-        "Run",
-        "Plate",
-        rows);
+    return cells.running(words.text("truss.tapes"), "run", "plate", rows);
   }
 
   SheetTable hangers() {
@@ -85,11 +91,7 @@ final class TrussTables {
       List<Double> along = g.hangers().stream().map(Girder.Hanger::along).toList();
       cells.running(rows, g.mark(), names.run(run(g)), along);
     }
-    return Cells.running(
-        "Girders: middle of each hanger from the outside of the first bearing",
-        "Girder",
-        "Of",
-        rows);
+    return cells.running(words.text("truss.hangers"), "girder", "of", rows);
   }
 
   private String run(Girder girder) {

@@ -51,6 +51,7 @@ public final class UnfoldedPlanes {
 
   private static ModelDrawing at(
       PaperScale scale, Plan plan, RoofSurface surface, DeckPlan deck, List<ChalkSheet> chalk) {
+    Words words = Words.of(plan);
     double mm = scale.unitsPerMm(plan.unit());
     Map<String, String> letters = PlaneMarks.of(surface);
     List<Mark> marks = new ArrayList<>();
@@ -66,7 +67,7 @@ public final class UnfoldedPlanes {
     for (PlaneDeck plane : planes) {
       Optional<ChalkSheet> own =
           chalk.stream().filter(c -> c.plane().equals(plane.plane())).findFirst();
-      ChalkView view = ChalkView.of(plane, own, plan.unit(), mm);
+      ChalkView view = ChalkView.of(plane, own, words, mm);
       leftOff += view.leftOff();
       Bounds ground = ChalkView.ground(plane);
       List<Mark> all = new ArrayList<>(outlines(plane));
@@ -76,7 +77,7 @@ public final class UnfoldedPlanes {
       all.add(
           new Mark.Text(
               under,
-              "Plane " + name,
+              words.text("chalk.plane", name),
               Lettering.SMALL * 2,
               0,
               Anchor.MIDDLE,
@@ -86,7 +87,7 @@ public final class UnfoldedPlanes {
       marks.add(new Mark.Group("plane-" + name, new Placement(to, 1, 0), all));
       x += ground.width() + 2 * APART_MM * mm;
     }
-    return new ModelDrawing(new Drawing("Planes laid flat", marks), scale, leftOff);
+    return new ModelDrawing(new Drawing(words.text("planes.flat"), marks), scale, leftOff);
   }
 
   private static List<Mark> outlines(PlaneDeck plane) {

@@ -11,8 +11,6 @@ import longpoint.framing.valley.ValleyLine;
 import longpoint.framing.valley.ValleySet;
 import longpoint.framing.valley.ValleyTruss;
 import longpoint.geometry.Point;
-import longpoint.units.LengthText;
-import longpoint.units.LengthUnit;
 
 /**
  * A valley set on the main roof's deck, seen square to the deck in true size: up the page is up the
@@ -27,7 +25,7 @@ final class ValleyFigure {
   private static final double MORE = 1.12;
 
   private final ValleySet set;
-  private final LengthUnit unit;
+  private final Words words;
   private final double unitsPerMm;
   private final double wide;
   private final BiFunction<ValleySet, ValleyTruss, String> mark;
@@ -36,12 +34,12 @@ final class ValleyFigure {
 
   private ValleyFigure(
       ValleySet set,
-      LengthUnit unit,
+      Words words,
       double unitsPerMm,
       BiFunction<ValleySet, ValleyTruss, String> mark) {
     this.set = set;
     this.mark = mark;
-    this.unit = unit;
+    this.words = words;
     this.unitsPerMm = unitsPerMm;
     double half = 0;
     for (ValleyLine line : lines()) {
@@ -59,10 +57,10 @@ final class ValleyFigure {
    */
   static SheetFigure of(
       ValleySet set,
-      LengthUnit unit,
+      Words words,
       double unitsPerMm,
       BiFunction<ValleySet, ValleyTruss, String> mark) {
-    ValleyFigure figure = new ValleyFigure(set, unit, unitsPerMm, mark);
+    ValleyFigure figure = new ValleyFigure(set, words, unitsPerMm, mark);
     figure.deck();
     figure.snapped();
     figure.set.trusses().forEach(figure::truss);
@@ -88,10 +86,10 @@ final class ValleyFigure {
       top = Math.max(top, v(line.apexX()));
     }
     double ridge = v(set.site().main().ridge());
-    level(0, FrameLayers.DECK_EDGE, "0   lower edge of the deck");
-    level(v(0), FrameLayers.WALL, text(v(0)) + "   wall face below");
+    level(0, FrameLayers.DECK_EDGE, "0   " + words.text("valley.lowerEdge"));
+    level(v(0), FrameLayers.WALL, text(v(0)) + "   " + words.text("valley.wallFace"));
     if (ridge < top * MORE) {
-      level(ridge, FrameLayers.DECK_EDGE, text(ridge) + "   ridge");
+      level(ridge, FrameLayers.DECK_EDGE, text(ridge) + "   " + words.text("line.ridge"));
     }
     add(
         Mark.Path.line(
@@ -136,7 +134,11 @@ final class ValleyFigure {
   /** Figures up the deck to the right, stop nails to the left, with their heads above. */
   private void columns() {
     for (ValleyTruss t : set.trusses()) {
-      column(t.right(), 1, t.v(), text(t.v()) + "   no. " + t.number() + "  " + mark.apply(set, t));
+      column(
+          t.right(),
+          1,
+          t.v(),
+          text(t.v()) + "   " + words.text("valley.no", t.number()) + "  " + mark.apply(set, t));
       column(t.left(), -1, t.stop(), text(t.stop()));
     }
     double top = v(set.apex().x());
@@ -145,8 +147,8 @@ final class ValleyFigure {
     add(Mark.Path.line(apex, new Point(end, top), FrameLayers.TAPE, ""));
     tell(figure(new Point(end, top), 1, text(top)));
     double head = top + 2 * Lettering.SMALL * unitsPerMm;
-    tell(figure(new Point(end, head), 1, "Up the deck"));
-    tell(figure(new Point(-end, head), -1, "Stop nails"));
+    tell(figure(new Point(end, head), 1, words.text("head.upTheDeck")));
+    tell(figure(new Point(-end, head), -1, words.text("head.stopNails")));
   }
 
   private void column(double half, int side, double v, String words) {
@@ -189,7 +191,7 @@ final class ValleyFigure {
   }
 
   private String text(double length) {
-    return LengthText.of(length, unit);
+    return words.length(length);
   }
 
   private void tell(Mark.Text text) {

@@ -40,17 +40,28 @@ final class ValleySheets {
 
   static List<Sheet> of(
       Plan plan, FramingSet framing, ValleySet set, RoofNames names, SheetBorder border) {
-    List<String> reminders = FrameReminders.valley();
-    ValleyTables valleys = new ValleyTables(framing, new Cells(plan.unit()), names);
+    List<String> reminders = FrameReminders.valley(names.words());
+    ValleyTables valleys = new ValleyTables(framing, new Cells(Words.of(plan)), names);
     Laid best = new ValleySheets(plan, set, valleys, border.field(reminders)).best();
-    String title = "Valley set of " + names.run(set.upper());
+    String title = names.words().text("valley.sheet", names.run(set.upper()));
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(
-        Sheet.figures(title, best.scale(), FrameSheets.MEASURES, reminders, best.pages().get(0)));
+        Sheet.figures(
+            title,
+            best.scale(),
+            FrameSheets.measures(names.words()),
+            reminders,
+            best.pages().get(0)));
     best.pages()
         .subList(1, best.pages().size())
         .forEach(
-            m -> sheets.add(Sheet.tables(title + ", tables", FrameSheets.MEASURES, reminders, m)));
+            m ->
+                sheets.add(
+                    Sheet.tables(
+                        names.words().text("tables", title),
+                        FrameSheets.measures(names.words()),
+                        reminders,
+                        m)));
     return sheets;
   }
 
@@ -74,7 +85,7 @@ final class ValleySheets {
     double wide = tables().stream().mapToDouble(SheetTable::naturalWidth).max().orElse(0);
     double column = Math.min(wide, field.width() * BESIDE);
     Bounds right = new Bounds(field.maxX() - column, field.minY(), field.maxX(), field.maxY());
-    Legend legend = Legend.of(FrameLayers.ofValley());
+    Legend legend = Legend.of(Words.of(plan), FrameLayers.ofValley());
     Bounds beneath =
         new Bounds(right.minX(), right.minY(), right.maxX(), right.maxY() - legend.height());
     Bounds room =
@@ -89,7 +100,7 @@ final class ValleySheets {
         new Bounds(field.minX(), line + SheetBorder.PAD, field.maxX() - LEGEND, field.maxY());
     return laid(
         room,
-        Legend.of(FrameLayers.ofValley()),
+        Legend.of(Words.of(plan), FrameLayers.ofValley()),
         field.maxX() - LEGEND + SheetBorder.PAD,
         TableFlow.pages(tables(), foot, field));
   }
@@ -97,7 +108,9 @@ final class ValleySheets {
   private Laid laid(Bounds room, Legend legend, double legendLeft, List<List<Mark>> tables) {
     FigureShelves.Drawn drawn =
         FigureShelves.fitted(
-            plan.unit(), room, s -> List.of(ValleyFigure.of(set, plan.unit(), s, valleys::mark)));
+            plan.unit(),
+            room,
+            s -> List.of(ValleyFigure.of(set, Words.of(plan), s, valleys::mark)));
     SheetFigure figure = drawn.figures().get(0);
     double left = room.middle().x() - figure.widthMm() / 2;
     double top = room.middle().y() + figure.heightMm() / 2;

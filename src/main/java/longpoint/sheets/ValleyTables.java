@@ -2,7 +2,6 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import longpoint.framing.FramingSet;
 import longpoint.framing.truss.Truss;
 import longpoint.framing.truss.TrussKind;
@@ -17,11 +16,13 @@ final class ValleyTables {
   private final FramingSet framing;
   private final Cells cells;
   private final RoofNames names;
+  private final Words words;
 
   ValleyTables(FramingSet framing, Cells cells, RoofNames names) {
     this.framing = framing;
     this.cells = cells;
     this.names = names;
+    this.words = cells.words();
   }
 
   SheetTable valley(ValleySet set) {
@@ -42,19 +43,19 @@ final class ValleyTables {
               cells.length(t.x() - before)));
       before = t.x();
     }
-    return new SheetTable(
-        "Valley trusses, from the eave up; left and right as seen looking up the slope",
+    return cells.table(
+        words.text("valley.table"),
         List.of(
-            new Column("No.", Kind.MARK),
-            new Column("Mark", Kind.MARK),
-            Cells.figure("In from wall"),
-            Cells.figure("Up the deck"),
-            Cells.figure("Stop nails"),
-            Cells.figure("Chord"),
-            Cells.figure("Left"),
-            Cells.figure("Right"),
-            Cells.figure("Height"),
-            Cells.figure("Gap, level")),
+            cells.mark("no"),
+            cells.mark("mark"),
+            cells.figure("inFromWall"),
+            cells.figure("upTheDeck"),
+            cells.figure("stopNails"),
+            cells.figure("chord"),
+            cells.figure("left"),
+            cells.figure("right"),
+            cells.figure("height"),
+            cells.figure("gap")),
         rows);
   }
 
@@ -74,33 +75,33 @@ final class ValleyTables {
 
   /** What stands on what. */
   SheetTable valleyNames(ValleySet set) {
-    return new SheetTable(
-        "This set",
-        List.of(new Column("", Kind.WORDS), Cells.figure("")),
+    return cells.table(
+        words.text("valley.this"),
+        List.of(new Column("", Kind.WORDS), new Column("", Kind.FIGURE)),
         List.of(
-            List.of("Wing", names.run(set.upper())),
-            List.of("Stands on plane", names.plane(set.plane())),
-            List.of("First gap, level", cells.length(set.firstGap())),
-            List.of("Slid down for the deck, level", cells.length(set.shift())),
-            List.of("Set lines meet, in from wall", cells.length(set.apex().x())),
-            List.of("Set lines meet, up the deck", cells.length(set.apex().v()))));
+            List.of(words.text("valley.wing"), names.run(set.upper())),
+            List.of(words.text("valley.plane"), names.plane(set.plane())),
+            List.of(words.text("valley.firstGap"), cells.length(set.firstGap())),
+            List.of(words.text("valley.shift"), cells.length(set.shift())),
+            List.of(words.text("valley.apexIn"), cells.length(set.apex().x())),
+            List.of(words.text("valley.apexUp"), cells.length(set.apex().v()))));
   }
 
   /** Both ends of every line to snap on the deck. */
   SheetTable snapped(ValleySet set) {
     List<List<String>> rows = new ArrayList<>();
-    set.setLines().forEach(l -> rows.add(snapped("Set line", set, l)));
-    set.sheetLines().forEach(l -> rows.add(snapped("Sheet line", set, l)));
-    return new SheetTable(
-        "Lines to snap: foot and top, each up the deck and out from the centre line",
-        Cells.columns("Line", "Side", "Foot up", "Foot out", "Top up", "Top out"),
+    set.setLines().forEach(l -> rows.add(snapped(words.text("valley.setLine"), set, l)));
+    set.sheetLines().forEach(l -> rows.add(snapped(words.text("valley.sheetLine"), set, l)));
+    return cells.table(
+        words.text("valley.lines"),
+        cells.columns("line", "side", "footUp", "footOut", "topUp", "topOut"),
         rows);
   }
 
   private List<String> snapped(String name, ValleySet set, ValleyLine line) {
     return List.of(
         name,
-        line.side().name().toLowerCase(Locale.ROOT),
+        words.choice("hand", line.side()),
         cells.length(set.site().main().v(line.x())),
         cells.length(line.half()),
         cells.length(set.site().main().v(line.apexX())),

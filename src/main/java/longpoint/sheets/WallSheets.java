@@ -16,9 +16,6 @@ import longpoint.sheets.SheetTable.Kind;
  * tapes that set every corner out; the figures of every wall.
  */
 final class WallSheets {
-  private static final String MEASURES =
-      "To the outside face of wall framing. Check the diagonals before the plates are fixed.";
-
   private WallSheets() {}
 
   /** None for a plan without a part. */
@@ -26,6 +23,7 @@ final class WallSheets {
     if (plan.parts().isEmpty()) {
       return List.of();
     }
+    Words words = Words.of(plan);
     Bounds field = border.drawing(List.of());
     FittedView<WallView> fitted =
         FittedView.of(
@@ -36,7 +34,7 @@ final class WallSheets {
             (mm, limit) -> WallView.within(plan, mm, limit));
     List<Mark> marks = new ArrayList<>(List.of(fitted.in(field, "wall-plan")));
     Bounds column = border.column(List.of());
-    Legend legend = Legend.ofLines(fitted.view().drawing().marks());
+    Legend legend = Legend.ofLines(words, fitted.view().drawing().marks());
     marks.addAll(legend.marks(new Point(column.minX(), column.maxY())));
     Bounds below =
         new Bounds(column.minX(), column.minY(), column.maxX(), column.maxY() - legend.height());
@@ -47,19 +45,25 @@ final class WallSheets {
     }
     List<List<Mark>> pages = TableFlow.pages(tables, below, border.field(List.of()));
     marks.addAll(pages.get(0));
+    String measures = words.text("walls.measures");
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(
         Sheet.plan(
-            "Wall plan", fitted.scale(), MEASURES, fitted.view().leftOff(), List.of(), marks));
+            words.text("walls.plan"),
+            fitted.scale(),
+            measures,
+            fitted.view().leftOff(),
+            List.of(),
+            marks));
     pages
         .subList(1, pages.size())
-        .forEach(m -> sheets.add(Sheet.tables("Wall tables", MEASURES, List.of(), m)));
+        .forEach(m -> sheets.add(Sheet.tables(words.text("walls.tables"), measures, List.of(), m)));
     return sheets;
   }
 
   /** Where every corner stands, by running measures and by two tapes. */
   static SheetTable corners(Plan plan, WallCorners part) {
-    Cells cells = new Cells(plan.unit());
+    Cells cells = new Cells(Words.of(plan));
     Segment base = part.baseWall();
     String from = String.valueOf(part.number(part.base()));
     String to = String.valueOf(part.number(part.baseEnd()));
@@ -74,47 +78,41 @@ final class WallSheets {
               cells.length(corner.distance(base.from())),
               cells.length(corner.distance(base.to()))));
     }
-    return new SheetTable(
-        "Corners of "
-            + RoofNames.part(part.part())
-            + "; along the wall "
-            + from
-            + " to "
-            + to
-            + ", square off it, and tapes from both its ends",
+    Words words = cells.words();
+    return cells.table(
+        words.text("walls.corners", RoofNames.part(part.part()), from, to),
         List.of(
-            new Column("No.", Kind.MARK),
-            Cells.figure("Along"),
-            Cells.figure("Off"),
-            Cells.figure("From " + from),
-            Cells.figure("From " + to)),
+            cells.mark("no"),
+            cells.figure("alongWall"),
+            cells.figure("offWall"),
+            new Column(words.text("walls.from", from), Kind.FIGURE),
+            new Column(words.text("walls.from", to), Kind.FIGURE)),
         rows);
   }
 
   private static SheetTable walls(Plan plan, WallCorners part) {
-    Cells cells = new Cells(plan.unit());
+    Words words = Words.of(plan);
+    Cells cells = new Cells(words);
     List<List<String>> rows = new ArrayList<>();
     for (Side side : plan.sides(part.part())) {
       int start = side.index();
       rows.add(
           List.of(
-              part.number(start) + " to " + part.number(next(part, start)),
-              side.kind().key(),
+              words.text("fromTo", part.number(start), part.number(next(part, start))),
+              words.choice("edge", side.kind()),
               cells.length(side.wall().length()),
               cells.length(side.overhang()),
               cells.length(side.heel())));
     }
-    return new SheetTable(
-        "Walls of "
-            + RoofNames.part(part.part())
-            + "; plate "
-            + cells.length(part.part().plateHeight()),
+    return cells.table(
+        words.text(
+            "walls.of", RoofNames.part(part.part()), cells.length(part.part().plateHeight())),
         List.of(
-            new Column("Corners", Kind.MARK),
-            new Column("Top", Kind.MARK),
-            Cells.figure("Length"),
-            Cells.figure("Overhang"),
-            Cells.figure("Heel")),
+            cells.mark("corners"),
+            cells.mark("top"),
+            cells.figure("length"),
+            cells.figure("overhang"),
+            cells.figure("heel")),
         rows);
   }
 

@@ -15,7 +15,6 @@ import longpoint.geometry.Segment;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.surface.RoofSurface;
-import longpoint.units.LengthText;
 
 /**
  * The walls from above, in real size, with dimensions, numbered corners, the diagonals to check and
@@ -48,6 +47,7 @@ record WallView(Drawing drawing, double unitsPerMm, int leftOff, int crossed, in
   /** The steps, with what they share. */
   private static final class Painter {
     private final Plan plan;
+    private final Words words;
     private final double unitsPerMm;
     private final Bounds limit;
     private final Clutter clutter;
@@ -57,6 +57,7 @@ record WallView(Drawing drawing, double unitsPerMm, int leftOff, int crossed, in
 
     Painter(Plan plan, double unitsPerMm, Bounds limit) {
       this.plan = plan;
+      this.words = Words.of(plan);
       this.unitsPerMm = unitsPerMm;
       this.limit = limit;
       Bounds solid = solid(plan);
@@ -128,7 +129,7 @@ record WallView(Drawing drawing, double unitsPerMm, int leftOff, int crossed, in
     }
 
     private void diagonal(Part part, Segment line) {
-      String words = LengthText.of(line.length(), plan.unit());
+      String shown = words.length(line.length());
       Point along = line.direction();
       double degrees = DimensionLayout.readable(Math.toDegrees(Math.atan2(along.y(), along.x())));
       double radians = Math.toRadians(degrees);
@@ -139,7 +140,7 @@ record WallView(Drawing drawing, double unitsPerMm, int leftOff, int crossed, in
           if (free(
               new Mark.Text(
                   at,
-                  words,
+                  shown,
                   Lettering.SMALL,
                   degrees,
                   Anchor.MIDDLE,
@@ -163,8 +164,8 @@ record WallView(Drawing drawing, double unitsPerMm, int leftOff, int crossed, in
     }
 
     private void plate(LabelPlaces places, Part part) {
-      String name = RoofNames.part(part) + (part.existing() ? " (existing)" : "");
-      String plate = "plate " + LengthText.of(part.plateHeight(), plan.unit());
+      String name = words.part(part);
+      String plate = words.text("plate", words.length(part.plateHeight()));
       List<Mark> marks =
           places.place(
               part.region(),

@@ -20,6 +20,11 @@ public final class Spacing {
 
   private Spacing() {}
 
+  /** The text with ordinary spaces only, for lists that programs read too. */
+  public static String plain(String text) {
+    return text.replace('\u00a0', ' ');
+  }
+
   /** The text with no-break spaces where one line is not to end. */
   public static String kept(String text) {
     String kept = text;

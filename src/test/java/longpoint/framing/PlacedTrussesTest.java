@@ -28,6 +28,7 @@ import longpoint.plan.Placements;
 import longpoint.plan.Plan;
 import longpoint.plan.RunChoices;
 import longpoint.units.Slope;
+import longpoint.wording.Language;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -132,7 +133,7 @@ class PlacedTrussesTest {
     assertThat(hangers.hangers().stream().filter(h -> h.face() == Girder.Face.LEFT)).hasSize(3);
     // From the girder's end at 96.75 to the trusses' middles.
     assertThat(hangers.hangers().get(0).along()).isEqualTo(120 - 96.75, within(1e-9));
-    assertThat(hangers.reminder()).contains("1/4 to 3/8 in");
+    assertThat(hangers.reminder().in(Language.ENGLISH)).contains("1/4 to 3/8 in");
     List<Truss> mono = ofKind(set, TrussKind.MONO);
     assertThat(mono).hasSize(3);
     assertThat(mono.get(0).span()).isEqualTo(98.5, within(1e-9));

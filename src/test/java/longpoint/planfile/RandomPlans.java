@@ -28,6 +28,7 @@ import longpoint.plan.RunChoices;
 import longpoint.plan.SpanRating;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
+import longpoint.wording.Language;
 
 /** Plans of every shape a file can hold, sensible or not, rings the right way round. */
 final class RandomPlans {
@@ -80,7 +81,11 @@ final class RandomPlans {
 
   private static Particulars particulars(Random r) {
     return new Particulars(
-        text(r), text(r), text(r), r.nextBoolean() ? Optional.empty() : Optional.of(number(r)));
+        text(r),
+        text(r),
+        text(r),
+        r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
+        r.nextBoolean() ? Optional.empty() : Optional.of(Language.values()[r.nextInt(2)]));
   }
 
   private static Buying buying(Random r, LengthUnit unit) {

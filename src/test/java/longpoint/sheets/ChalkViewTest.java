@@ -17,7 +17,7 @@ import longpoint.field.chalk.Chalk;
 import longpoint.field.chalk.ChalkSheet;
 import longpoint.geometry.Ring;
 import longpoint.plan.Deck;
-import longpoint.units.LengthUnit;
+import longpoint.wording.Language;
 import org.junit.jupiter.api.Test;
 
 class ChalkViewTest {
@@ -34,7 +34,7 @@ class ChalkViewTest {
     DeckPlan deck = HIP.lay();
     List<ChalkSheet> chalk = Chalk.sheets(deck, List.of(), List.of());
     return ChalkView.of(
-        deck.planes().get(0), Optional.of(chalk.get(0)), LengthUnit.INCH, UNITS_PER_MM);
+        deck.planes().get(0), Optional.of(chalk.get(0)), Words.of(HIP.plan()), UNITS_PER_MM);
   }
 
   private static List<Mark.Text> texts(List<Mark> marks) {
@@ -80,7 +80,7 @@ class ChalkViewTest {
     List<String> words = new ArrayList<>();
     pages.forEach(p -> texts(p.marks()).forEach(t -> words.add(t.text())));
     deck.planes().get(0).pieces().forEach(p -> assertThat(words).contains(p.cut()));
-    chalk.get(0).lines().forEach(l -> assertThat(words).contains(l.label()));
+    chalk.get(0).lines().forEach(l -> assertThat(words).contains(l.label().in(Language.ENGLISH)));
     assertThat(words).noneMatch(w -> w.equals("…"));
   }
 

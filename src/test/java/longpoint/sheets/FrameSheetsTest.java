@@ -91,7 +91,7 @@ class FrameSheetsTest {
     RoofSurface surface = Roof.solve(plan);
     FramingSet framing = Framing.solve(plan, surface);
     RoofNames names = new RoofNames(plan, surface);
-    SheetTable table = new TrussTables(framing, new Cells(plan.unit()), names).schedule();
+    SheetTable table = new TrussTables(framing, new Cells(Words.of(plan)), names).schedule();
     StringBuilder printed = new StringBuilder();
     sheets(plan, Paper.A4).forEach(s -> printed.append(SheetLaws.words(s.marks())).append(' '));
     double half = plan.unit() == LengthUnit.INCH ? 1 / 32.0 : 0.5;
@@ -134,7 +134,7 @@ class FrameSheetsTest {
     RoofSurface surface = Roof.solve(plan);
     FramingSet framing = Framing.solve(plan, surface);
     ValleyTables tables =
-        new ValleyTables(framing, new Cells(plan.unit()), new RoofNames(plan, surface));
+        new ValleyTables(framing, new Cells(Words.of(plan)), new RoofNames(plan, surface));
     List<List<String>> rows = tables.valley(framing.valleySets().get(0)).rows();
     // A wing of 10/12 on a main roof of 8/12, 24 in apart: each truss is 24 · 8/12 lower at its
     // peak

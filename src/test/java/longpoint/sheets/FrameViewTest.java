@@ -207,7 +207,7 @@ class FrameViewTest {
     Plan plan = DrawnPlans.wing();
     FramingSet framing = Framing.solve(plan, Roof.solve(plan));
     ValleySet set = framing.valleySets().get(0);
-    SheetFigure figure = ValleyFigure.of(set, plan.unit(), QUARTER, (s, t) -> "");
+    SheetFigure figure = ValleyFigure.of(set, Words.of(plan), QUARTER, (s, t) -> "");
     List<Segment> lines = new ArrayList<>();
     Set<Double> seen = new HashSet<>();
     for (Mark mark : figure.marks()) {

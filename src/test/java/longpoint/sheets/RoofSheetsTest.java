@@ -154,7 +154,8 @@ class RoofSheetsTest {
   @Test
   void theScaleBarIsTrue() {
     PaperScale scale = PaperScale.usual(LengthUnit.INCH);
-    List<Mark> bar = ScaleBar.bar(new Point(0, 0), LengthUnit.INCH, scale, 60);
+    List<Mark> bar =
+        ScaleBar.bar(new Point(0, 0), Words.of(Plan.empty(LengthUnit.INCH)), scale, 60);
     // Four fields of 2 ft at 1:48: 96 in of building on 2 in of paper.
     assertThat(texts(bar).map(Mark.Text::text)).containsExactly("0", "4", "8 ft");
     List<Mark.Text> ends = texts(bar).toList();

@@ -97,7 +97,8 @@ class SheetSetTest {
   @Test
   void theTitleBlockSaysWhatThePlanGives() {
     Particulars given =
-        new Particulars("12 Quarry Lane", "M. Orrin", "2031-05-06", Optional.of(30.0));
+        new Particulars(
+            "12 Quarry Lane", "M. Orrin", "2031-05-06", Optional.of(30.0), Optional.empty());
     Design design = Pipeline.solve(DrawnPlans.wing().withParticulars(given));
     for (Page page : Packet.pages(design, Paper.LETTER)) {
       assertThat(SheetLaws.words(page))

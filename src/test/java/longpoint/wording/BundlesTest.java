@@ -92,7 +92,10 @@ class BundlesTest {
                     }));
   }
 
-  /** A problem's key is written whole or by its last part; {@code .cure} goes with its message. */
+  /**
+   * A key is written whole, by its last part, or by what stands before that where a choice ends it;
+   * {@code .cure} goes with its message.
+   */
   @Test
   void nothingIsSaidThatNobodyAsksFor() {
     for (String name : packages()) {
@@ -106,6 +109,8 @@ class BundlesTest {
                   name + "." + key,
                   name + "." + stem,
                   name + "." + stem.substring(0, stem.lastIndexOf('.') + 1),
+                  stem.substring(0, Math.max(0, stem.lastIndexOf('.'))),
+                  stem.substring(0, stem.lastIndexOf('.') + 1),
                   stem,
                   stem.substring(stem.lastIndexOf('.') + 1));
         }

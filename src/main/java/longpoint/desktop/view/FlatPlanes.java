@@ -14,6 +14,7 @@ import longpoint.field.chalk.ChalkSheet;
 import longpoint.pipeline.Design;
 import longpoint.sheets.ChalkView;
 import longpoint.sheets.PlaneMarks;
+import longpoint.sheets.Words;
 
 /** Every plane of the deck laid flat, with its pieces and chalk lines. */
 final class FlatPlanes implements DrawingSource {
@@ -51,7 +52,7 @@ final class FlatPlanes implements DrawingSource {
     return design
         .deck()
         .plane(id)
-        .map(p -> ChalkView.of(p, chalk(design, p), design.plan().unit(), unitsPerMm).drawing())
+        .map(p -> ChalkView.of(p, chalk(design, p), Words.of(design.plan()), unitsPerMm).drawing())
         .orElse(new Drawing("", List.of()));
   }
 

@@ -11,6 +11,8 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Segment;
 import longpoint.plan.Plan;
+import longpoint.wording.Phrase;
+import longpoint.wording.Worded;
 
 /**
  * Front door of this package: the chalk sheets of a deck.
@@ -60,7 +62,7 @@ public final class Chalk {
       double in = atLeft ? u + rake.reach() : u - rake.reach();
       add(
           ChalkLine.Kind.LOOKOUT,
-          "lookout " + ++number,
+          Phrase.of("field.chalk.lookout", ++number),
           new Point(Math.min(out, in), v),
           new Point(Math.max(out, in), v));
     }
@@ -83,35 +85,43 @@ public final class Chalk {
         Bounds box = region.shell().bounds().grown(1);
         Segment across = new Segment(new Point(box.minX(), v), new Point(box.maxX(), v));
         for (Segment run : Inside.of(region, across)) {
-          add(ChalkLine.Kind.COURSE, "course " + course, run.from(), run.to());
+          add(ChalkLine.Kind.COURSE, Phrase.of("field.chalk.course", course), run.from(), run.to());
         }
       }
     }
   }
 
   private void overbuild(Overbuild over) {
-    add(ChalkLine.Kind.CENTRE, over.name() + " centre", toEdge(onDeck(over.centre())));
+    add(
+        ChalkLine.Kind.CENTRE,
+        Phrase.of("field.chalk.centre", over.name()),
+        toEdge(onDeck(over.centre())));
     for (Segment line : over.setLines()) {
-      add(ChalkLine.Kind.SET, over.name() + " set line" + hand(over, line), toEdge(onDeck(line)));
+      Phrase label = hand(over, line, "field.chalk.set.left", "field.chalk.set.right");
+      add(ChalkLine.Kind.SET, label, toEdge(onDeck(line)));
     }
     int number = 0;
     for (Segment bearing : over.bearings()) {
       Segment at = onDeck(bearing);
       number++;
-      add(ChalkLine.Kind.BEARING, over.name() + " valley truss " + number, at);
+      add(ChalkLine.Kind.BEARING, Phrase.of("field.chalk.bearing", over.name(), number), at);
       Point down = downhill(at).times(over.thickness());
-      add(ChalkLine.Kind.STOP, "stop nails " + number, at.from().plus(down), at.to().plus(down));
+      add(
+          ChalkLine.Kind.STOP,
+          Phrase.of("field.chalk.stop", number),
+          at.from().plus(down),
+          at.to().plus(down));
     }
     for (Segment line : over.sheetLines()) {
-      String label = over.name() + " sheet line" + hand(over, line);
+      Phrase label = hand(over, line, "field.chalk.sheet.left", "field.chalk.sheet.right");
       add(ChalkLine.Kind.SHEET, label, toEdge(onDeck(line)));
     }
   }
 
   /** Which of two lines it is, facing the plane from the ground. */
-  private String hand(Overbuild over, Segment line) {
+  private Phrase hand(Overbuild over, Segment line, String left, String right) {
     double centre = onDeck(over.centre()).middle().x();
-    return onDeck(line).middle().x() < centre ? ", left" : ", right";
+    return Phrase.of(onDeck(line).middle().x() < centre ? left : right, over.name());
   }
 
   /**
@@ -142,11 +152,11 @@ public final class Chalk {
         deck.unfold().flatOnDeck(plan.to(), thickness));
   }
 
-  private void add(ChalkLine.Kind kind, String label, Segment line) {
+  private void add(ChalkLine.Kind kind, Worded label, Segment line) {
     add(kind, label, line.from(), line.to());
   }
 
-  private void add(ChalkLine.Kind kind, String label, Point from, Point to) {
+  private void add(ChalkLine.Kind kind, Worded label, Point from, Point to) {
     Point a = datum.taped(from);
     Point b = datum.taped(to);
     // Level lines start at the end nearer the corner they are taped from; others at their foot.

@@ -3,6 +3,7 @@ package longpoint.field.chalk;
 import java.util.Locale;
 import java.util.Objects;
 import longpoint.geometry.Point;
+import longpoint.wording.Worded;
 
 /**
  * One line to snap.
@@ -12,7 +13,7 @@ import longpoint.geometry.Point;
  * @param from one end: x across from the sheet's datum, y up the slope from the fascia arris
  * @param to other end
  */
-public record ChalkLine(Kind kind, String label, Point from, Point to) {
+public record ChalkLine(Kind kind, Worded label, Point from, Point to) {
   /** What a line marks, in the order lines are snapped. */
   public enum Kind {
     /** Lower edge of a lookout, on the rake trusses. */

@@ -6,6 +6,8 @@ import longpoint.deck.PieceEdge;
 import longpoint.deck.PlaneDeck;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
+import longpoint.wording.Phrase;
+import longpoint.wording.Worded;
 
 /**
  * The corner of a plane that its figures are taped from: an end of its fascia where a rake starts
@@ -15,7 +17,7 @@ import longpoint.geometry.Region;
  * @param end which end of the fascia
  * @param u of that corner in the plane's own figures
  */
-public record Datum(String corner, End end, double u) {
+public record Datum(Worded corner, End end, double u) {
   /** An end of the fascia, seen from the ground facing the plane. */
   public enum End {
     LEFT,
@@ -29,8 +31,8 @@ public record Datum(String corner, End end, double u) {
     Optional<PieceEdge> atRight = rising(deck, right);
     End end = rank(atRight) < rank(atLeft) ? End.RIGHT : End.LEFT;
     Optional<PieceEdge> edge = end == End.LEFT ? atLeft : atRight;
-    String side = end == End.LEFT ? "left" : "right";
-    return new Datum(side + " " + words(edge), end, end == End.LEFT ? left : right);
+    String side = end == End.LEFT ? "field.corner.left." : "field.corner.right.";
+    return new Datum(Phrase.of(side + words(edge)), end, end == End.LEFT ? left : right);
   }
 
   private static double rightEndOfEave(PlaneDeck deck) {
@@ -74,12 +76,12 @@ public record Datum(String corner, End end, double u) {
             use ->
                 switch (use) {
                   case RAKE -> "rake";
-                  case HIP -> "hip corner of the fascia";
+                  case HIP -> "hip";
                   case ABUTMENT, STEP -> "wall";
-                  case VALLEY, SHEET_LINE -> "valley corner of the fascia";
-                  default -> "end of the fascia";
+                  case VALLEY, SHEET_LINE -> "valley";
+                  default -> "end";
                 })
-        .orElse("end of the fascia");
+        .orElse("end");
   }
 
   /** A point of the plane as it is taped: across from the corner, and up. */

@@ -2,6 +2,7 @@ package longpoint.framing.gable;
 
 import java.util.List;
 import java.util.Objects;
+import longpoint.wording.Phrase;
 
 /**
  * The ladder along one rake.
@@ -38,7 +39,7 @@ public record Ladder(
     double blockBevel,
     double backSpan,
     double overhang,
-    List<String> review) {
+    List<Phrase> review) {
   /** Which slope of a gable, seen standing outside and facing the wall. */
   public enum Rake {
     LEFT,

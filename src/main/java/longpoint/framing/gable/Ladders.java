@@ -139,13 +139,13 @@ public final class Ladders {
     return right ? Ladder.Rake.RIGHT : Ladder.Rake.LEFT;
   }
 
-  private static List<String> review(double overhang, double backSpan, Shop shop) {
-    List<String> review = new ArrayList<>();
+  private static List<Phrase> review(double overhang, double backSpan, Shop shop) {
+    List<Phrase> review = new ArrayList<>();
     if (overhang > backSpan) {
-      review.add("The rake reaches further out than its lookouts reach in.");
+      review.add(Phrase.of("framing.ladder.reach"));
     }
     if (overhang > shop.rakeReview()) {
-      review.add("The rake overhang is more than 24 in (610 mm).");
+      review.add(Phrase.of("framing.ladder.overhang"));
     }
     return review;
   }

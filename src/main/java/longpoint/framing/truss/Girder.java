@@ -1,6 +1,7 @@
 package longpoint.framing.truss;
 
 import java.util.List;
+import longpoint.wording.Phrase;
 
 /**
  * A truss that carries others, and where its hangers go.
@@ -10,7 +11,7 @@ import java.util.List;
  * @param hangers in order along it
  * @param reminder what the crew should know before hanging trusses on it
  */
-public record Girder(String truss, String mark, List<Hanger> hangers, String reminder) {
+public record Girder(String truss, String mark, List<Hanger> hangers, Phrase reminder) {
   /** A face of a girder, looking from its first bearing to its last. */
   public enum Face {
     LEFT,

@@ -10,6 +10,7 @@ import longpoint.framing.Shop;
 import longpoint.framing.truss.Placed.Carrier;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
+import longpoint.wording.Phrase;
 
 /**
  * Shares marks among trusses: one mark for all that would come off one jig, turned end for end or
@@ -24,10 +25,7 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
   private static final double SAME = 1.0 / 16;
 
   /** Common practice; printed with every girder. */
-  private static final String REMINDER =
-      "Trusses hung between girders are cut to the clear distance; one girder is commonly left 1/4"
-          + " to 3/8 in (6 to 10 mm) out while they are hung and brought in afterwards. The truss"
-          + " supplier's documents rule.";
+  private static final Phrase REMINDER = Phrase.of("framing.girder.hung");
 
   public Marks {
     marks = List.copyOf(marks);

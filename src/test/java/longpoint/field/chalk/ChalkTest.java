@@ -17,6 +17,8 @@ import longpoint.pipeline.Pipeline;
 import longpoint.plan.Deck;
 import longpoint.plan.Extras;
 import longpoint.planfile.PlanFile;
+import longpoint.wording.Language;
+import longpoint.wording.Worded;
 import org.junit.jupiter.api.Test;
 
 class ChalkTest {
@@ -118,7 +120,7 @@ class ChalkTest {
         design.chalk().stream().filter(s -> s.plane().equals("main/2")).findFirst().orElseThrow();
     ChalkLine left =
         main.lines(ChalkLine.Kind.SET).stream()
-            .filter(l -> l.label().endsWith("left"))
+            .filter(l -> l.label().in(Language.ENGLISH).endsWith("left"))
             .findFirst()
             .orElseThrow();
     assertThat(left.from().y()).isCloseTo(0, within(1e-9));
@@ -140,11 +142,12 @@ class ChalkTest {
   @Test
   void tapesFromACornerAndBack() {
     PlaneDeck deck = main().planes().get(0);
-    for (Datum datum : List.of(Datum.of(deck), new Datum("right rake", Datum.End.RIGHT, 480))) {
+    for (Datum datum :
+        List.of(Datum.of(deck), new Datum(Worded.plain("right rake"), Datum.End.RIGHT, 480))) {
       Point p = new Point(100, 50);
       assertThat(datum.onPlane(datum.taped(p))).isEqualTo(p);
     }
-    assertThat(new Datum("right rake", Datum.End.RIGHT, 480).taped(new Point(470, 5)))
+    assertThat(new Datum(Worded.plain("right rake"), Datum.End.RIGHT, 480).taped(new Point(470, 5)))
         .isEqualTo(new Point(10, 5));
   }
 }

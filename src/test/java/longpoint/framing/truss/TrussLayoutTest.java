@@ -14,6 +14,7 @@ import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.units.Slope;
+import longpoint.wording.Language;
 import org.junit.jupiter.api.Test;
 
 /** Layouts a framer can check with a tape and a pocket calculator. */
@@ -145,7 +146,7 @@ class TrussLayoutTest {
     assertThat(girder.hangers()).hasSize(9);
     assertThat(girder.hangers().get(0).along()).isEqualTo(71.25, within(1e-9));
     assertThat(girder.hangers().get(1).along()).isEqualTo(96, within(1e-9));
-    assertThat(girder.reminder()).contains("1/4 to 3/8 in");
+    assertThat(girder.reminder().in(Language.ENGLISH)).contains("1/4 to 3/8 in");
   }
 
   /** 40 ft at 10 in 12 stands 16 ft 8 in over its heel: base to 12 ft, cap above. */
