@@ -81,7 +81,8 @@ record FlushPlanes(RoofPlane whole, List<String> ids) {
             whole.edge(),
             whole.plane(),
             together(whole.visible(), other.whole.visible()),
-            together(whole.covered(), other.whole.covered()));
+            together(whole.covered(), other.whole.covered()),
+            together(whole.sheltered(), other.whole.sheltered()));
     return new FlushPlanes(joined, Stream.concat(ids.stream(), other.ids.stream()).toList());
   }
 

@@ -92,6 +92,7 @@ public final class FiguresJson {
     node.put("coveredArea", plane.coveredArea());
     node.set("visible", rings(plane, plane.visible()));
     node.set("covered", rings(plane, plane.covered()));
+    node.set("sheltered", rings(plane, plane.sheltered()));
     return node;
   }
 

@@ -127,7 +127,7 @@ public final class FiguresText {
           words.slope(slopeOf(p)),
           words.area(p.planArea()),
           words.area(p.area()),
-          p.covered().isEmpty() ? "" : words.area(p.coveredArea()));
+          p.coveredArea() > 0 ? words.area(p.coveredArea()) : "");
     }
     out.section(words.text("planes"), table);
   }

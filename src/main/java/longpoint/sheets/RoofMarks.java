@@ -54,14 +54,16 @@ final class RoofMarks {
     return marks;
   }
 
-  /** The roof lines, by kind in the order of the layers; the subject is the line. */
+  /**
+   * The roof lines as seen from above, by kind in the order of the layers; the subject is the line.
+   */
   static List<Mark> lines(RoofSurface surface) {
     List<Mark> marks = new ArrayList<>();
     for (RoofLine line : surface.lines()) {
-      Point from = line.from().plan();
-      Point to = line.to().plan();
-      if (!from.equals(to)) {
-        marks.add(Mark.Path.line(from, to, Layers.of(line.kind()), line.id()));
+      for (Segment seen : surface.seen(line)) {
+        if (!seen.from().equals(seen.to())) {
+          marks.add(Mark.Path.line(seen.from(), seen.to(), Layers.of(line.kind()), line.id()));
+        }
       }
     }
     return marks;
@@ -70,8 +72,7 @@ final class RoofMarks {
   /** Edges of what lies beneath another roof, each once; the subject is the hidden plane. */
   static List<Mark> covered(Plan plan, RoofSurface surface) {
     double same = plan.unit().fromMillimetres(SAME_MM);
-    List<Segment> drawn =
-        surface.lines().stream().map(l -> new Segment(l.from().plan(), l.to().plan())).toList();
+    List<Segment> drawn = surface.lines().stream().flatMap(l -> surface.seen(l).stream()).toList();
     Set<Set<List<Long>>> seen = new LinkedHashSet<>();
     List<Mark> marks = new ArrayList<>();
     for (RoofPlane plane : surface.planes()) {

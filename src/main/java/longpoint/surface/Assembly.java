@@ -46,6 +46,7 @@ final class Assembly {
     }
     Map<String, List<Polygon>> visible = new HashMap<>();
     Map<String, List<Polygon>> covered = new HashMap<>();
+    Map<String, List<Polygon>> sheltered = new HashMap<>();
     for (int c = 0; c < joining.standing().size(); c++) {
       Polygon shape = joining.presence().ground().cells().get(c).shape();
       Standing here = joining.standing().get(c);
@@ -53,6 +54,8 @@ final class Assembly {
         visible.computeIfAbsent(here.top().id(), k -> new ArrayList<>()).add(shape);
         here.covered()
             .forEach(p -> covered.computeIfAbsent(p.id(), k -> new ArrayList<>()).add(shape));
+        here.sheltered()
+            .forEach(p -> sheltered.computeIfAbsent(p.id(), k -> new ArrayList<>()).add(shape));
       }
     }
     Set<String> ids = new HashSet<>(visible.keySet());
@@ -63,7 +66,8 @@ final class Assembly {
           id,
           new JoinedRoof.Share(
               regions(visible.getOrDefault(id, List.of()), ends),
-              regions(covered.getOrDefault(id, List.of()), ends)));
+              regions(covered.getOrDefault(id, List.of()), ends),
+              regions(sheltered.getOrDefault(id, List.of()), ends)));
     }
     return shares;
   }

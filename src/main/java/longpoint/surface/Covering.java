@@ -88,12 +88,16 @@ final class Covering {
       return Standing.NOTHING;
     }
     List<Piece> covered = new ArrayList<>();
+    List<Piece> sheltered = new ArrayList<>();
     for (int part = 0; part < presence.parts(); part++) {
       if (built[part][cell]) {
         covered.add(presence.piece(part, cell));
+        if (sheltered(part, cell)) {
+          sheltered.add(presence.piece(part, cell));
+        }
       }
     }
-    return new Standing(presence.piece(top[cell], cell), covered);
+    return new Standing(presence.piece(top[cell], cell), covered, sheltered);
   }
 
   /** By part and cell: built, but not seen. */
@@ -144,6 +148,21 @@ final class Covering {
     return hidden(part, cell)
         && roles.over(name(part), name(top[cell]))
         && !presence.insideWalls(top[cell], cell);
+  }
+
+  /**
+   * Outside the walls that carry what is above, with room for its tails all over: it is roofed like
+   * the rest. Where the gap closes, as in a valley's mouth, it is not.
+   */
+  private boolean sheltered(int part, int cell) {
+    if (!presence.own(top[cell], cell) || presence.insideWalls(top[cell], cell)) {
+      return false;
+    }
+    Piece above = presence.piece(top[cell], cell);
+    Piece below = presence.piece(part, cell);
+    double heel = presence.roof(top[cell]).sides().get(above.side()).heel();
+    return presence.borders(cell).stream()
+        .allMatch(b -> Math.min(gap(above, below, b.from()), gap(above, below, b.to())) >= heel);
   }
 
   private boolean clears(int part, int cell, Ground.Border at) {

@@ -18,8 +18,8 @@ import org.locationtech.jts.geom.Coordinate;
  */
 record JoinedRoof(Joining joining, Grain grain, Map<String, Share> shares, List<RoofLine> lines) {
 
-  /** The ground of one plane, in the plan's own coordinates: what shows and what is built on. */
-  record Share(List<Region> visible, List<Region> covered) {}
+  /** The ground of one plane, in the plan's own coordinates; as in {@link RoofPlane}. */
+  record Share(List<Region> visible, List<Region> covered, List<Region> sheltered) {}
 
   /**
    * Joins the roofs.

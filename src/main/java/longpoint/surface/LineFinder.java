@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import longpoint.geometry.Jts;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
@@ -41,6 +43,7 @@ final class LineFinder {
       Standing right = at(standing, border.right());
       Segment line = new Segment(border.from(), border.to());
       finder.seen(line, left, right);
+      finder.beneathOverhangs(line, left, right);
       finder.wallOnRoof(line, left, right);
       finder.abutments(line, left, right);
       finder.abutments(new Segment(line.to(), line.from()), right, left);
@@ -66,7 +69,7 @@ final class LineFinder {
       return;
     }
     double step = gap(left.top(), right.top(), line);
-    if (Math.abs(step) <= grain.height(left.top().plane(), right.top().plane())) {
+    if (level(step, left.top(), right.top())) {
       meeting(line, left.top(), right.top());
     } else if (step > 0) {
       edge(line, left.top());
@@ -74,6 +77,40 @@ final class LineFinder {
     } else {
       edge(back, right.top());
       step(line, left.top(), right);
+    }
+  }
+
+  private boolean level(double step, Piece a, Piece b) {
+    return Math.abs(step) <= grain.height(a.plane(), b.plane());
+  }
+
+  /** Hips, valleys, eaves and rakes go on where an overhang above hides them but clears them. */
+  private void beneathOverhangs(Segment line, Standing left, Standing right) {
+    Set<String> parts = new TreeSet<>();
+    left.sheltered().forEach(p -> parts.add(p.part()));
+    right.sheltered().forEach(p -> parts.add(p.part()));
+    for (String part : parts) {
+      Piece here = left.outdoors(part);
+      Piece there = right.outdoors(part);
+      if (here != null && there != null) {
+        if (!here.id().equals(there.id()) && level(gap(here, there, line), here, there)) {
+          meeting(line, here, there);
+        }
+      } else if (here != null) {
+        ownEdge(line, here, right);
+      } else {
+        ownEdge(new Segment(line.to(), line.from()), there, left);
+      }
+    }
+  }
+
+  private void ownEdge(Segment line, Piece piece, Standing beyond) {
+    boolean eaveOrRake =
+        sideAt(line, piece)
+            .filter(s -> s.kind() == EdgeKind.EAVE || s.kind() == EdgeKind.GABLE)
+            .isPresent();
+    if (eaveOrRake && !beyond.holds(piece.id())) {
+      edge(line, piece);
     }
   }
 

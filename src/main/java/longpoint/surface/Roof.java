@@ -107,7 +107,8 @@ public final class Roof {
                   side.index(),
                   side.framePlane(),
                   share.visible(),
-                  share.covered()));
+                  share.covered(),
+                  share.sheltered()));
         }
       }
     }

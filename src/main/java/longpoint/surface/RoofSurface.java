@@ -2,6 +2,7 @@ package longpoint.surface;
 
 import java.util.List;
 import java.util.Optional;
+import longpoint.geometry.Segment;
 import longpoint.plan.Problem;
 
 /**
@@ -25,6 +26,15 @@ public record RoofSurface(List<RoofPlane> planes, List<RoofLine> lines, List<Pro
   /** The lines of one kind, in their order. */
   public List<RoofLine> lines(LineKind kind) {
     return lines.stream().filter(l -> l.kind() == kind).toList();
+  }
+
+  /**
+   * What shows of a line from above, in plan: all of it but for where it passes beneath another
+   * part's overhang.
+   */
+  public List<Segment> seen(RoofLine line) {
+    List<RoofPlane> beside = line.planes().stream().flatMap(id -> plane(id).stream()).toList();
+    return SeenLine.of(line, beside);
   }
 
   /**

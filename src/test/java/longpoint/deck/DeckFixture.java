@@ -72,6 +72,7 @@ public record DeckFixture(
             0,
             side.framePlane(),
             List.of(new Region(moved(new Ring(ground), degrees, to))),
+            List.of(),
             List.of());
     double top = outline.bounds().maxY() / stretch;
     List<Support> supports = new ArrayList<>();

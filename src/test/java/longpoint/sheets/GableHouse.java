@@ -74,7 +74,7 @@ public final class GableHouse {
 
   private static RoofPlane plane(int edge, Plane plane, Ring ground) {
     return new RoofPlane(
-        "main/" + edge, "main", edge, plane, List.of(new Region(ground)), List.of());
+        "main/" + edge, "main", edge, plane, List.of(new Region(ground)), List.of(), List.of());
   }
 
   private static RoofLine line(

@@ -233,7 +233,8 @@ class PlanViewTest {
     RoofPlane plane = GableHouse.SURFACE.planes().get(0);
     List<RoofPlane> many = new ArrayList<>();
     for (int i = 0; i < 704; i++) {
-      many.add(new RoofPlane("p" + i, "main", 0, plane.plane(), plane.visible(), List.of()));
+      many.add(
+          new RoofPlane("p" + i, "main", 0, plane.plane(), plane.visible(), List.of(), List.of()));
     }
     List<String> letters =
         List.copyOf(PlaneMarks.of(new RoofSurface(many, List.of(), List.of())).values());

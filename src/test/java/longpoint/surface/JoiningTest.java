@@ -118,9 +118,11 @@ class JoiningTest {
         .hasSize(2)
         .allSatisfy(l -> assertThat(l.from().x()).isCloseTo(480, within(1e-9)))
         .allSatisfy(l -> assertThat(l.run()).isCloseTo(68 + 17.5, within(1e-9)));
-    // Its ridge shows up to the edge of the main roof's rake, 16 out.
+    // Its ridge runs to the wall and shows up to the edge of the main roof's rake, 16 out.
     RoofLine ridge = line(roof, "ridge:w/0+w/2");
-    assertThat(ridge.from().x()).isCloseTo(496, within(1e-9));
+    assertThat(ridge.from().x()).isCloseTo(480, within(1e-9));
+    assertThat(roof.seen(ridge)).hasSize(1);
+    assertThat(roof.seen(ridge).get(0).from().x()).isCloseTo(496, within(1e-9));
   }
 
   /**
@@ -185,7 +187,7 @@ class JoiningTest {
     assertThat(against).allSatisfy(l -> assertThat(l.from().y()).isCloseTo(0, within(1e-9)));
     // From rake to rake: 280 of wall and 17.5 beyond each end.
     assertThat(against.stream().mapToDouble(RoofLine::run).sum()).isCloseTo(315, within(1e-6));
-    assertThat(roof.plane("porch/0").orElseThrow().coveredArea()).isPositive();
+    assertThat(roof.plane("porch/0").orElseThrow().covered()).isNotEmpty();
     assertThat(roof.lines(LineKind.STEP)).isEmpty();
   }
 

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
 import longpoint.plan.Problem;
 import longpoint.plan.Said;
 
@@ -62,9 +63,13 @@ final class RoofLaws {
         roof.lines().stream()
             .filter(l -> l.kind() != LineKind.ABUTMENT && l.kind() != LineKind.STEP)
             .mapToDouble(
-                l -> l.run() * (SHARED.contains(l.kind()) && l.planes().size() == 2 ? 2 : 1))
+                l -> shows(roof, l) * (SHARED.contains(l.kind()) && l.planes().size() == 2 ? 2 : 1))
             .sum();
     assertThat(lines).isLessThanOrEqualTo(borders * (1 + 1e-9));
+  }
+
+  private static double shows(RoofSurface roof, RoofLine line) {
+    return roof.seen(line).stream().mapToDouble(Segment::length).sum();
   }
 
   private static Set<Point> corners(RoofPlane plane) {

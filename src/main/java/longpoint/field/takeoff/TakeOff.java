@@ -151,12 +151,16 @@ public record TakeOff(
         .toList();
   }
 
-  /** The roof's shadow outside the walls, less what the fascia boards stand on. */
+  /**
+   * The roof's shadow outside the walls, once more where one overhang lies beneath another, less
+   * what the fascia boards stand on.
+   */
   private static double soffit(
       Plan plan, List<Part> sound, RoofSurface surface, List<RoofPlane> planes) {
-    List<Region> roof = planes.stream().flatMap(p -> p.visible().stream()).toList();
     List<Region> walls = sound.stream().map(Part::region).toList();
-    double outside = Overlay.minus(roof, walls).stream().mapToDouble(Region::area).sum();
+    double outside =
+        outside(planes.stream().flatMap(p -> p.visible().stream()).toList(), walls)
+            + outside(planes.stream().flatMap(p -> p.sheltered().stream()).toList(), walls);
     double fascia = 0;
     for (Part part : sound.stream().filter(p -> !p.existing()).toList()) {
       for (Side side : plan.sides(part)) {
@@ -166,6 +170,10 @@ public record TakeOff(
       }
     }
     return Math.max(0, outside - fascia);
+  }
+
+  private static double outside(List<Region> roof, List<Region> walls) {
+    return Overlay.minus(roof, walls).stream().mapToDouble(Region::area).sum();
   }
 
   private static double eave(RoofSurface surface, Side side) {

@@ -109,7 +109,8 @@ public record Mouth(String part, String run, Bank bank, Segment wall, double rea
             plane.edge(),
             plane.plane(),
             plane.visible(),
-            Overlay.minus(plane.covered(), off));
+            Overlay.minus(plane.covered(), off),
+            plane.sheltered().isEmpty() ? List.of() : Overlay.minus(plane.sheltered(), off));
   }
 
   /** On the plan, from the wall out to past the fascia. */

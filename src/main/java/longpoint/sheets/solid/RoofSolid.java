@@ -98,7 +98,9 @@ public record RoofSolid(List<SolidFace> faces, List<SolidEdge> edges) {
 
   private static void planes(RoofSurface surface, List<SolidFace> faces) {
     for (RoofPlane plane : surface.planes()) {
-      for (Region region : plane.visible()) {
+      List<Region> roofed =
+          Stream.concat(plane.visible().stream(), plane.sheltered().stream()).toList();
+      for (Region region : roofed) {
         List<List<Point3>> rings =
             Stream.concat(Stream.of(region.shell()), region.holes().stream())
                 .map(ring -> lifted(ring, plane.plane()))
