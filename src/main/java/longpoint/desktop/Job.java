@@ -91,7 +91,8 @@ public final class Job implements AutoCloseable {
             };
         solved = question;
       }
-      PlanView view = PlanView.of(last.plan(), last.surface(), question.unitsPerMm());
+      PlanView view =
+          PlanView.of(last.plan().spoken(Texts.language()), last.surface(), question.unitsPerMm());
       List<Mark> marks = new ArrayList<>(view.tints());
       marks.addAll(FrameMarks.of(last.framing()));
       marks.addAll(view.walls());

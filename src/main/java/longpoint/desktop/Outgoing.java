@@ -16,6 +16,7 @@ import longpoint.drawing.Page;
 import longpoint.packet.Packet;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
+import longpoint.wording.Language;
 
 /** Everything that leaves the window: packet, print, one sheet as a file, the clipboard. */
 final class Outgoing {
@@ -61,7 +62,9 @@ final class Outgoing {
     Plan plan = window.job().document().plan();
     errands.run(
         Texts.of("state.sheets"),
-        watch -> Packet.pages(Pipeline.solve(plan), Packet.paperFor(plan.unit())),
+        watch ->
+            Packet.pages(
+                Pipeline.solve(plan).spokenElse(Texts.language()), Packet.paperFor(plan.unit())),
         work,
         broken -> window.dialogs().tell(Texts.of("tell.noPrint"), String.valueOf(broken)));
   }
@@ -88,10 +91,11 @@ final class Outgoing {
 
   private void write(Page page, Path file) {
     String title = window.job().title();
+    Language language = window.job().document().plan().spokenElse(Texts.language()).language();
     errands.run(
         Texts.of("state.sheet"),
         watch -> {
-          SheetFile.write(page, title, file);
+          SheetFile.write(page, title, language, file);
           return file;
         },
         done -> window.say(Texts.of("state.written", done.getFileName())),

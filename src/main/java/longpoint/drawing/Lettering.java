@@ -8,10 +8,10 @@ import longpoint.geometry.Point;
  * How much room lettering takes up, without a font at hand.
  *
  * <p>Widths are those of the Helvetica metrics (Adobe font metrics of 1989, from memory), which
- * Arial, Liberation Sans and Nimbus Sans keep. Characters outside ASCII count as wide as a capital
- * M: more room than most need, so that lettering placed by this estimate does not collide. A font
- * with other metrics (Inter is up to a tenth wider) needs a little more; the margin placed round
- * every box covers it.
+ * Arial, Liberation Sans and Nimbus Sans keep; a letter with an accent is as wide as without. What
+ * is not in Latin-1 or in French text counts as wide as a capital M: more room than most need, so
+ * that lettering placed by this estimate does not collide. A font with other metrics (Inter is up
+ * to a tenth wider) needs a little more; the margin placed round every box covers it.
  */
 public final class Lettering {
   /** Heights of capitals on paper in millimetres, from the series of ISO 3098-1 (from memory). */
@@ -36,6 +36,19 @@ public final class Lettering {
     667, 778, 722, 667, 611, 722, 667, 944, 667, 667, 611, 278, 278, 278, 469, 556, // P to _
     333, 556, 556, 500, 556, 556, 278, 556, 556, 222, 222, 500, 222, 833, 556, 556, // ` to o
     556, 556, 333, 500, 278, 556, 500, 722, 500, 500, 500, 334, 260, 334, 584 // p to ~
+  };
+
+  /** The no-break space, after the controls that no text has. */
+  private static final int FIRST_LATIN = 0xA0;
+
+  /** Thousandths of the font's size, from the no-break space to ÿ. */
+  private static final int[] LATIN_WIDTHS = {
+    278, 333, 556, 556, 556, 556, 260, 556, 333, 737, 370, 556, 584, 333, 737, 333, // to macron
+    400, 584, 333, 333, 333, 556, 537, 278, 333, 333, 365, 556, 834, 834, 834, 611, // ° to ¿
+    667, 667, 667, 667, 667, 667, 1000, 722, 667, 667, 667, 667, 278, 278, 278, 278, // À to Ï
+    722, 722, 778, 778, 778, 778, 778, 584, 778, 722, 722, 722, 722, 667, 667, 611, // Ð to ß
+    556, 556, 556, 556, 556, 556, 889, 500, 556, 556, 556, 556, 278, 278, 278, 278, // à to ï
+    556, 556, 556, 556, 556, 556, 556, 584, 611, 556, 556, 556, 556, 500, 556, 500 // ð to ÿ
   };
 
   private Lettering() {}
@@ -65,7 +78,22 @@ public final class Lettering {
 
   private static int width(int character) {
     int place = character - ' ';
-    return place >= 0 && place < WIDTHS.length ? WIDTHS[place] : WIDEST;
+    if (place >= 0 && place < WIDTHS.length) {
+      return WIDTHS[place];
+    }
+    int latin = character - FIRST_LATIN;
+    if (latin >= 0 && latin < LATIN_WIDTHS.length) {
+      return LATIN_WIDTHS[latin];
+    }
+    return switch (character) {
+      case '’', '‘' -> 222;
+      case '•' -> 350;
+      case '–' -> 556;
+      case '−' -> 584;
+      case 'œ' -> 944;
+      case 'Œ', '…', '—' -> 1000;
+      default -> WIDEST;
+    };
   }
 
   /**

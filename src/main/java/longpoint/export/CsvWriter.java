@@ -18,7 +18,8 @@ import java.util.regex.Pattern;
  * come its heads, its rows and its notes, filled up to the columns of the widest table. A byte
  * order mark leads, or spreadsheets take a degree sign for two other letters. A cell that a
  * spreadsheet would work out as a formula is led by an apostrophe, as is common practice against
- * formulas in files of strangers; plain numbers stay numbers.
+ * formulas in files of strangers; plain numbers stay numbers, with a decimal point in every
+ * language.
  */
 public final class CsvWriter {
   private static final char BYTE_ORDER_MARK = '\uFEFF';
@@ -51,7 +52,7 @@ public final class CsvWriter {
       throws IOException {
     List<String> fields = new ArrayList<>();
     fields.add(field(title));
-    cells.forEach(c -> fields.add(field(c)));
+    cells.forEach(c -> fields.add(field(ReadFigure.pointed(c))));
     while (fields.size() < columns) {
       fields.add("");
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import longpoint.wording.Phrasebook;
 import longpoint.wording.Spacing;
 
 /**
@@ -26,21 +27,23 @@ final class HtmlTables {
 
   private final Lines lines;
   private final String title;
+  private final Phrasebook words;
   private final Set<String> used = new HashSet<>();
 
-  HtmlTables(Writer out, String title) {
+  HtmlTables(Writer out, String title, Phrasebook words) {
     this.lines = new Lines(out);
     this.title = title;
+    this.words = words;
   }
 
   void write(List<Table> tables) {
     line("<section id=\"figures\">");
-    line("<h2>Figures</h2>");
-    line("<p class=\"keep\">Tick a row when it is done.</p>");
+    line("<h2>%s</h2>", said("page.figures"));
+    line("<p class=\"keep\">%s</p>", said("page.tick"));
     line("<p class=\"bar\" hidden=\"hidden\">");
-    line("<button type=\"button\" data-job=\"open\">Open all</button>");
-    line("<button type=\"button\" data-job=\"close\">Close all</button>");
-    line("<button type=\"button\" data-job=\"clear\">Clear ticks</button>");
+    for (String job : List.of("open", "close", "clear")) {
+      line("<button type=\"button\" data-job=\"%s\">%s</button>", job, said("page." + job));
+    }
     line("</p>");
     tables.forEach(this::table);
     line("</section>");
@@ -55,7 +58,8 @@ final class HtmlTables {
     line("<table>");
     line("<thead>");
     List<String> looks = looks(table);
-    StringBuilder heads = new StringBuilder("<tr><th scope=\"col\">Done</th>");
+    StringBuilder heads = new StringBuilder("<tr><th scope=\"col\">");
+    heads.append(said("page.done")).append("</th>");
     for (int i = 0; i < table.heads().size(); i++) {
       heads.append("<th scope=\"col\"").append(looks.get(i)).append('>');
       heads.append(shown(table.heads().get(i))).append("</th>");
@@ -74,7 +78,7 @@ final class HtmlTables {
   private void row(Table table, List<String> cells, List<String> looks) {
     StringBuilder row = new StringBuilder("<tr><td class=\"tick\"><label><input type=\"checkbox\"");
     row.append(" autocomplete=\"off\" data-row=\"").append(key(table, cells));
-    row.append("\" aria-label=\"").append(XmlText.escaped("done: " + cells.get(0)));
+    row.append("\" aria-label=\"").append(shown(words.text("page.done.row", cells.get(0))));
     row.append("\" /></label></td>");
     for (int i = 0; i < cells.size(); i++) {
       String name = i == 0 ? "th scope=\"row\"" : "td";
@@ -96,6 +100,10 @@ final class HtmlTables {
     boolean words = column.stream().anyMatch(c -> !c.isEmpty() && !FIGURE.matcher(c).find());
     boolean lines = column.stream().anyMatch(c -> c.length() > ONE_LINE);
     return lines ? " class=\"word long\"" : words ? " class=\"word\"" : "";
+  }
+
+  private String said(String key) {
+    return shown(words.text(key));
   }
 
   private static String shown(String text) {

@@ -10,7 +10,10 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 import longpoint.drawing.Page;
+import longpoint.wording.Language;
+import longpoint.wording.Phrasebook;
 import longpoint.wording.Spacing;
 
 /**
@@ -28,10 +31,14 @@ public final class HtmlWriter {
   private static final String SCRIPT = "phone-page.js";
 
   private final Writer out;
+  private final Language language;
+  private final Phrasebook words;
   private final Lines lines;
 
-  private HtmlWriter(Writer out) {
+  private HtmlWriter(Writer out, Language language) {
     this.out = out;
+    this.language = language;
+    this.words = Phrasebook.of("export", language);
     this.lines = new Lines(out);
   }
 
@@ -42,14 +49,14 @@ public final class HtmlWriter {
    */
   public static void write(PhonePage page, OutputStream out) throws IOException {
     Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
-    HtmlWriter html = new HtmlWriter(writer);
+    HtmlWriter html = new HtmlWriter(writer, page.language());
     try {
       html.head(page.title());
       html.top(page);
       html.cautions(page.cautions());
       html.warnings(page.warnings());
       html.sheets(page.sheets());
-      new HtmlTables(writer, page.title()).write(page.tables());
+      new HtmlTables(writer, page.title(), html.words).write(page.tables());
       html.close();
     } catch (UncheckedIOException e) {
       throw e.getCause();
@@ -60,7 +67,7 @@ public final class HtmlWriter {
   private void head(String title) {
     String style = resource(STYLE);
     line("<!DOCTYPE html>");
-    line("<html lang=\"en\" xmlns=\"http://www.w3.org/1999/xhtml\">");
+    line("<html lang=\"%s\" xmlns=\"http://www.w3.org/1999/xhtml\">", language.key());
     line("<head>");
     line("<meta charset=\"utf-8\" />");
     line(
@@ -74,7 +81,13 @@ public final class HtmlWriter {
     line("<title>%s</title>", XmlText.escaped(title));
     line("<style>%s</style>", style);
     line("</head>");
-    line("<body>");
+    // The script is the same for every page: its words stand here.
+    line(
+        "<body data-count=\"%s\" data-kept=\"%s\" data-lost=\"%s\" data-ask=\"%s\">",
+        text("page.done.count"),
+        text("page.tick.kept"),
+        text("page.tick.lost"),
+        text("page.clear.ask"));
   }
 
   private void top(PhonePage page) {
@@ -87,7 +100,7 @@ public final class HtmlWriter {
       String name = SvgWriter.title(sheet).replace(", " + page.title(), "");
       line("<a href=\"#sheet-%s\">%s</a>", i + 1, XmlText.escaped(name));
     }
-    line("<a href=\"#figures\">Figures</a>");
+    line("<a href=\"#figures\">%s</a>", text("page.figures"));
     line("</nav>");
     line("</header>");
     line("<main>");
@@ -95,9 +108,9 @@ public final class HtmlWriter {
 
   private void cautions(List<String> cautions) {
     line("<section class=\"cautions\">");
-    line("<h2>Before you build from it</h2>");
+    line("<h2>%s</h2>", text("page.before"));
     line("<ul>");
-    cautions.forEach(c -> line("<li>%s</li>", XmlText.escaped(c)));
+    cautions.forEach(c -> line("<li>%s</li>", XmlText.escaped(Spacing.kept(c))));
     line("</ul>");
     line("</section>");
   }
@@ -107,7 +120,7 @@ public final class HtmlWriter {
       return;
     }
     line("<section class=\"warnings\">");
-    line("<h2>Look at first</h2>");
+    line("<h2>%s</h2>", text("page.first"));
     line("<ul>");
     for (PhonePage.Warning w : warnings) {
       String cure = w.cure().isEmpty() ? "" : "<br />" + XmlText.escaped(Spacing.kept(w.cure()));
@@ -123,10 +136,10 @@ public final class HtmlWriter {
       line("<section class=\"sheet\" id=\"%s\">", id);
       line("<h2>%s</h2>", XmlText.escaped(SvgWriter.title(sheets.get(i))));
       line("<p class=\"bar\" hidden=\"hidden\">");
-      button("out", "Smaller", "\u2212");
-      button("in", "Larger", "+");
-      button("fit", "Whole sheet", "Fit");
-      button("full", "Fill the screen", "Full screen");
+      button("out", "", "\u2212");
+      button("in", "", "+");
+      button("fit", "", text("page.fit.face"));
+      button("full", back(), text("page.full.face"));
       line("</p>");
       line("<div class=\"view\" tabindex=\"0\">");
       SvgWriter.writeInside(sheets.get(i), id + ".", out);
@@ -135,8 +148,23 @@ public final class HtmlWriter {
     }
   }
 
-  private void button(String job, String name, String face) {
-    line("<button type=\"button\" data-job=\"%s\" aria-label=\"%s\">%s</button>", job, name, face);
+  /** What the button that fills the screen says while it is filled. */
+  private String back() {
+    return String.format(
+        Locale.ROOT,
+        " data-back=\"%s\" data-back-face=\"%s\"",
+        text("page.back"),
+        text("page.back.face"));
+  }
+
+  private void button(String job, String data, String face) {
+    line(
+        "<button type=\"button\" data-job=\"%s\" aria-label=\"%s\"%s>%s</button>",
+        job, text("page." + job), data, face);
+  }
+
+  private String text(String key) {
+    return XmlText.escaped(Spacing.kept(words.text(key)));
   }
 
   private void close() {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.CRC32;
 import longpoint.drawing.Page;
+import longpoint.wording.Language;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
@@ -41,15 +42,17 @@ public final class PdfWriter {
    *
    * @param pages at least one
    * @param title of the file, any text
+   * @param language of what is written on them
    * @throws IOException if the stream cannot be written
    */
-  public static void write(List<Page> pages, String title, OutputStream out) throws IOException {
+  public static void write(List<Page> pages, String title, Language language, OutputStream out)
+      throws IOException {
     if (pages.isEmpty()) {
       throw new IllegalArgumentException("a PDF needs a sheet");
     }
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
-      about(document, title);
+      about(document, title, language);
       bookmarks(document, pages, sheets(document, pages));
       labels(document, pages);
       document.setDocumentId(fingerprint(document));
@@ -61,11 +64,11 @@ public final class PdfWriter {
     out.flush();
   }
 
-  private static void about(PDDocument document, String title) {
+  private static void about(PDDocument document, String title, Language language) {
     PDDocumentInformation about = document.getDocumentInformation();
     about.setTitle(XmlText.allowed(title));
     about.setCreator("Longpoint");
-    document.getDocumentCatalog().setLanguage("en");
+    document.getDocumentCatalog().setLanguage(language.key());
     PDViewerPreferences viewer = new PDViewerPreferences(new COSDictionary());
     viewer.setDisplayDocTitle(true);
     viewer.setPrintScaling(PRINT_SCALING.None);

@@ -3,10 +3,12 @@ package longpoint.export;
 import java.util.List;
 import java.util.Objects;
 import longpoint.drawing.Page;
+import longpoint.wording.Language;
 
 /**
  * What a page for phones tells, in its order.
  *
+ * @param language it is written in
  * @param title of the page
  * @param abouts lines under the title, such as the unit of the lengths
  * @param cautions what everybody who builds from it must have read; at least one
@@ -15,6 +17,7 @@ import longpoint.drawing.Page;
  * @param tables of figures; the crew ticks off their rows
  */
 public record PhonePage(
+    Language language,
     String title,
     List<String> abouts,
     List<String> cautions,
@@ -30,6 +33,7 @@ public record PhonePage(
   public record Warning(String text, String cure) {}
 
   public PhonePage {
+    Objects.requireNonNull(language);
     Objects.requireNonNull(title);
     abouts = List.copyOf(abouts);
     cautions = List.copyOf(cautions);

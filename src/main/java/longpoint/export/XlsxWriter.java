@@ -15,6 +15,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import longpoint.wording.Language;
+import longpoint.wording.Phrasebook;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
@@ -42,7 +44,6 @@ public final class XlsxWriter {
   private static final int NARROWEST = 8;
   private static final int NUMBER_WIDTH = 12;
   private static final String PROPERTIES = "docProps/core.xml";
-  private static final String FIRST_SHEET = "Read first";
 
   /** The two places where the library writes the clock. */
   private static final Pattern CLOCK =
@@ -50,7 +51,11 @@ public final class XlsxWriter {
 
   private final Set<String> names = new HashSet<>();
 
-  private XlsxWriter() {}
+  private final Phrasebook words;
+
+  private XlsxWriter(Language language) {
+    this.words = Phrasebook.of("export", language);
+  }
 
   /**
    * Writes the workbook. The stream is flushed, not closed.
@@ -76,13 +81,14 @@ public final class XlsxWriter {
     try (org.dhatim.fastexcel.Workbook xlsx =
         new org.dhatim.fastexcel.Workbook(out, "Longpoint", "1.0")) {
       xlsx.properties().setTitle(XmlText.allowed(book.title()));
-      XlsxWriter writer = new XlsxWriter();
+      XlsxWriter writer = new XlsxWriter(book.language());
+      String first = writer.words.text("book.first");
       List<String> sheets = new ArrayList<>();
-      writer.name(FIRST_SHEET);
+      writer.name(first);
       book.tables().forEach(t -> sheets.add(writer.name(t.title())));
-      about(xlsx.newWorksheet(FIRST_SHEET), book, sheets);
+      about(xlsx.newWorksheet(first), book, sheets);
       for (int i = 0; i < sheets.size(); i++) {
-        table(xlsx.newWorksheet(sheets.get(i)), book.tables().get(i));
+        writer.table(xlsx.newWorksheet(sheets.get(i)), book.tables().get(i));
       }
     }
   }
@@ -110,7 +116,7 @@ public final class XlsxWriter {
     }
   }
 
-  private static void table(Worksheet sheet, Table table) {
+  private void table(Worksheet sheet, Table table) {
     List<Column> columns = columns(table);
     for (int i = 0; i < columns.size(); i++) {
       text(sheet, 0, i, columns.get(i).head());
@@ -136,7 +142,7 @@ public final class XlsxWriter {
     }
   }
 
-  private static List<Column> columns(Table table) {
+  private List<Column> columns(Table table) {
     List<Column> columns = new ArrayList<>();
     for (int i = 0; i < table.heads().size(); i++) {
       int at = i;
@@ -148,13 +154,14 @@ public final class XlsxWriter {
           .map(ReadFigure::unit)
           .filter(u -> !u.isEmpty())
           .distinct()
-          .forEach(u -> columns.add(new Column(head + ", " + u, at, u, numbers(head + ", " + u))));
+          .map(u -> numbers(words.text("book.number", head, words.text("unit." + u)), at, u))
+          .forEach(columns::add);
     }
     return columns;
   }
 
-  private static int numbers(String head) {
-    return Math.max(NUMBER_WIDTH, head.length() + 2);
+  private static Column numbers(String head, int cell, String unit) {
+    return new Column(head, cell, unit, Math.max(NUMBER_WIDTH, head.length() + 2));
   }
 
   private static int width(String head, List<String> cells) {
@@ -198,7 +205,7 @@ public final class XlsxWriter {
     String plain =
         UNFIT.matcher(title.split("[,:]", 2)[0].replace('/', FRACTION)).replaceAll(" ").strip();
     String stem = XmlText.allowed(plain).replaceAll("^'+|'+$", "");
-    String name = cut(stem.isEmpty() ? "Table" : stem, LONGEST_NAME);
+    String name = cut(stem.isEmpty() ? words.text("book.table") : stem, LONGEST_NAME);
     for (int n = 2; !names.add(name.toLowerCase(Locale.ROOT)); n++) {
       String end = " " + n;
       name = cut(stem, LONGEST_NAME - end.length()).strip() + end;

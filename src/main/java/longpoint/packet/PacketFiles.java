@@ -92,7 +92,10 @@ final class PacketFiles {
 
   private void handouts(List<Page> pages) {
     PhonePage phone = PhoneFigures.of(design, pages);
-    file(Output.PDF, "-sheets.pdf", out -> PdfWriter.write(pages, phone.title(), out));
+    file(
+        Output.PDF,
+        "-sheets.pdf",
+        out -> PdfWriter.write(pages, phone.title(), phone.language(), out));
     file(Output.HTML, ".html", out -> HtmlWriter.write(phone, out));
   }
 
@@ -138,7 +141,11 @@ final class PacketFiles {
       String lengths = FiguresText.lengths(spoken);
       Workbook book =
           new Workbook(
-              FiguresText.title(spoken), List.of(lengths), FiguresText.cautions(spoken), tables);
+              spoken.language(),
+              FiguresText.title(spoken),
+              List.of(lengths),
+              FiguresText.cautions(spoken),
+              tables);
       file(Output.XLSX, "-lists.xlsx", out -> XlsxWriter.write(book, out));
       file(Output.CSV, "-figures.csv", out -> CsvWriter.write(tables, out));
     }

@@ -17,6 +17,7 @@ final class PhoneFigures {
             .map(p -> new PhonePage.Warning(FiguresText.told(p, words), p.cure(words.language())))
             .toList();
     return new PhonePage(
+        words.language(),
         FiguresText.title(design.plan()),
         List.of(FiguresText.lengths(design.plan())),
         FiguresText.cautions(design.plan()),

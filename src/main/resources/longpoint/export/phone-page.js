@@ -10,6 +10,9 @@ try {
   store = null;
 }
 
+// In the language of the page.
+var words = document.body.dataset;
+
 function each(where, what, job) {
   Array.prototype.forEach.call(where.querySelectorAll(what), job);
 }
@@ -18,7 +21,8 @@ function count(table) {
   var all = table.querySelectorAll("input").length;
   var done = table.querySelectorAll("input:checked").length;
   var shown = table.querySelector(".count");
-  shown.textContent = done === 0 ? String(all) : done + " of " + all + " done";
+  shown.textContent = done === 0
+    ? String(all) : words.count.replace("[done]", done).replace("[all]", all);
   shown.classList.toggle("all", done === all);
 }
 
@@ -38,9 +42,7 @@ function keep(box) {
 }
 
 function told(kept) {
-  document.querySelector(".keep").textContent = kept
-    ? "Tick a row when it is done. This phone or computer remembers; others do not see it."
-    : "Tick a row when it is done. This viewer forgets ticks when the page is closed.";
+  document.querySelector(".keep").textContent = kept ? words.kept : words.lost;
 }
 
 each(document, "details", function (table) {
@@ -61,7 +63,7 @@ var figures = {
   open: function () { each(document, "details", function (t) { t.open = true; }); },
   close: function () { each(document, "details", function (t) { t.open = false; }); },
   clear: function () {
-    if (window.confirm("Clear every tick on this page?")) {
+    if (window.confirm(words.ask)) {
       each(document, "input", function (box) { box.checked = false; keep(box); });
       each(document, "details", count);
     }
@@ -121,10 +123,12 @@ function zoomable(sheet) {
   }, { passive: false });
 
   var full = sheet.querySelector("[data-job=full]");
+  var face = full.textContent;
+  var name = full.getAttribute("aria-label");
   function fill(on) {
     sheet.classList.toggle("full", on);
-    full.textContent = on ? "Close" : "Full screen";
-    full.setAttribute("aria-label", on ? "Back to the page" : "Fill the screen");
+    full.textContent = on ? full.dataset.backFace : face;
+    full.setAttribute("aria-label", on ? full.dataset.back : name);
   }
   var jobs = {
     in: function () { by(1.5); },

@@ -24,6 +24,7 @@ import longpoint.sheets.Solved;
 import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
 import longpoint.units.Slope;
+import longpoint.wording.Language;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.DynamicTest;
@@ -54,7 +55,7 @@ class AnyPlanTest {
       assertThat(SvgFile.read(svg.toByteArray()).root().getLocalName()).isEqualTo("svg");
     }
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-    PdfWriter.write(sheet.pages(), plan.title(), pdf);
+    PdfWriter.write(sheet.pages(), plan.title(), Language.ENGLISH, pdf);
     try (PDDocument read = Loader.loadPDF(pdf.toByteArray())) {
       assertThat(read.getNumberOfPages()).isEqualTo(sheet.pages().size());
     }

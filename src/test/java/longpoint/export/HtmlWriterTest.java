@@ -22,6 +22,7 @@ import longpoint.sheets.Layers;
 import longpoint.sheets.Paper;
 import longpoint.sheets.SheetSet;
 import longpoint.sheets.Solved;
+import longpoint.wording.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,6 +53,7 @@ class HtmlWriterTest {
 
   private static PhonePage page(List<Page> sheets, Table... tables) {
     return new PhonePage(
+        Language.ENGLISH,
         "House",
         List.of("Lengths in feet."),
         List.of("Work at height."),
@@ -183,6 +185,7 @@ class HtmlWriterTest {
   private static PhonePage everywhere(String text) {
     Mark mark = new Mark.Text(new Point(5, 5), text, 2.5, 0, Anchor.START, Layers.TEXT, text);
     return new PhonePage(
+        Language.ENGLISH,
         text,
         List.of(text),
         List.of(text),
@@ -194,7 +197,9 @@ class HtmlWriterTest {
   @Test
   void noPageWithoutItsCautions() {
     assertThatThrownBy(
-            () -> new PhonePage("t", List.of(), List.of(), List.of(), List.of(), List.of()))
+            () ->
+                new PhonePage(
+                    Language.ENGLISH, "t", List.of(), List.of(), List.of(), List.of(), List.of()))
         .isInstanceOf(IllegalArgumentException.class);
   }
 

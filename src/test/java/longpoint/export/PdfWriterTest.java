@@ -26,6 +26,7 @@ import longpoint.sheets.GableHouse;
 import longpoint.sheets.Paper;
 import longpoint.sheets.SheetSet;
 import longpoint.sheets.Solved;
+import longpoint.wording.Language;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -54,7 +55,7 @@ class PdfWriterTest {
 
   private static byte[] bytes(String title, Page... pages) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    PdfWriter.write(List.of(pages), title, out);
+    PdfWriter.write(List.of(pages), title, Language.ENGLISH, out);
     return out.toByteArray();
   }
 
@@ -270,7 +271,7 @@ class PdfWriterTest {
             throw new IOException("no space left");
           }
         };
-    assertThatThrownBy(() -> PdfWriter.write(List.of(page()), "t", full))
+    assertThatThrownBy(() -> PdfWriter.write(List.of(page()), "t", Language.ENGLISH, full))
         .isInstanceOf(IOException.class)
         .hasMessage("no space left");
   }

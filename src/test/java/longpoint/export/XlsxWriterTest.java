@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
+import longpoint.wording.Language;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
@@ -22,6 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class XlsxWriterTest {
   private static final Workbook BOOK =
       new Workbook(
+          Language.ENGLISH,
           "Shed & \u0007 <barn>",
           List.of("Lengths in feet and inches."),
           List.of("Roof work is work at height."),
@@ -94,9 +96,13 @@ class XlsxWriterTest {
         "7/16\", 0.4375, in",
         "22 1/2\", 22.5, in",
         "33.7°, 33.7, deg",
-        "1380.0 sq ft, 1380, sq ft",
-        "28.40 m², 28.4, m²",
-        "12.5 %, 12.5, %"
+        "1380.0 sq ft, 1380, area",
+        "28.40 m², 28.4, metres",
+        "12.5 %, 12.5, percent",
+        "|33,7°|, 33.7, deg",
+        "|133,2 pi²|, 133.2, area",
+        "|12,37 m²|, 12.37, metres",
+        "|2,50|, 2.5, ||"
       })
   void printedFiguresAreReadAsTheyStand(String text, double value, String unit) {
     assertThat(ReadFigure.of(text)).contains(new ReadFigure(value, unit));

@@ -48,7 +48,8 @@ public final class PacketFlow {
   public void packet(Path planFile) {
     Path beside = planFile.toAbsolutePath();
     String name = beside.getFileName().toString().replaceAll("\\.json$", "");
-    Request offered = last.orElseGet(() -> Request.everything(job.document().plan().unit()));
+    Plan plan = job.document().plan();
+    Request offered = last.orElseGet(() -> Request.everything(plan.unit()));
     dialogs
         .packet(
             new PacketChoice(beside.resolveSibling(name + "-" + Texts.of("file.packet")), offered))
@@ -75,10 +76,11 @@ public final class PacketFlow {
     try {
       watch.step(Texts.of("state.working"));
       Design design = Pipeline.solve(plan);
+      Plan spoken = plan.spokenElse(Texts.language());
       List<Path> made =
           packets.write(
               design,
-              choice.request(),
+              choice.request().withLanguage(Optional.of(spoken.language())),
               apart,
               file -> watch.step(Texts.of("state.written", file.getFileName().toString())));
       List<Path> moved = new ArrayList<>();

@@ -1,5 +1,6 @@
 package longpoint.desktop.panel;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -16,6 +17,7 @@ import longpoint.units.LengthEntry;
 import longpoint.units.LengthText;
 import longpoint.units.SlopeEntry;
 import longpoint.units.SlopeText;
+import longpoint.wording.Language;
 
 /** Properties of the whole plan: its title and what holds wherever a side says nothing. */
 final class PlanForm implements Properties.Subject {
@@ -42,6 +44,12 @@ final class PlanForm implements Properties.Subject {
             () -> plan().particulars().north().map(Decimal::json),
             () -> "")
         .orEmpty(() -> particulars(p -> p.withNorth(Optional.empty())));
+    form.choice(
+        "language",
+        List.of(Language.values()),
+        l -> Texts.of("language." + l.key()),
+        () -> Optional.of(plan().spokenElse(Texts.language()).language()),
+        l -> particulars(p -> p.withLanguage(Optional.of(l))));
     form.says("unit", () -> Texts.of("unit." + plan().unit().symbol()));
     form.across(new Words(Words.Rank.QUIET, Texts.of("form.plan.defaults")));
     form.entry(

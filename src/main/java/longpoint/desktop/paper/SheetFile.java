@@ -12,6 +12,7 @@ import javax.imageio.ImageIO;
 import longpoint.drawing.Page;
 import longpoint.export.PdfWriter;
 import longpoint.export.SvgWriter;
+import longpoint.wording.Language;
 
 /** One sheet as a file of its own, of the kind its name ends in. */
 public final class SheetFile {
@@ -24,9 +25,11 @@ public final class SheetFile {
    * Writes a sheet.
    *
    * @param title of the plan
+   * @param language of what is written on the sheet
    * @throws IOException with words for the user
    */
-  public static void write(Page page, String title, Path file) throws IOException {
+  public static void write(Page page, String title, Language language, Path file)
+      throws IOException {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
       if (name.endsWith(".svg")) {
@@ -34,7 +37,7 @@ public final class SheetFile {
       } else if (name.endsWith(".png")) {
         ImageIO.write((BufferedImage) SheetCopy.picture(page), "png", out);
       } else {
-        PdfWriter.write(List.of(page), title, out);
+        PdfWriter.write(List.of(page), title, language, out);
       }
     }
   }

@@ -52,7 +52,14 @@ final class FlatPlanes implements DrawingSource {
     return design
         .deck()
         .plane(id)
-        .map(p -> ChalkView.of(p, chalk(design, p), Words.of(design.plan()), unitsPerMm).drawing())
+        .map(
+            p ->
+                ChalkView.of(
+                        p,
+                        chalk(design, p),
+                        Words.of(design.plan().spoken(Texts.language())),
+                        unitsPerMm)
+                    .drawing())
         .orElse(new Drawing("", List.of()));
   }
 

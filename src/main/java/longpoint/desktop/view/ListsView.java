@@ -67,7 +67,11 @@ public final class ListsView implements BesideView {
   ListsView(Job job, Picks picks, List<Task> steps, Task copy) {
     this.job = job;
     this.picks = picks;
-    engine = new Engine<>(d -> new Answer(d, FiguresText.listings(d)), this::arrived, Engine::bug);
+    engine =
+        new Engine<>(
+            d -> new Answer(d, FiguresText.listings(d.spoken(Texts.language()))),
+            this::arrived,
+            Engine::bug);
     chooser.setName("lists.chooser");
     chooser.getAccessibleContext().setAccessibleName(Texts.of("task.beside.lists"));
     chooser.addActionListener(

@@ -100,7 +100,9 @@ public final class SheetsView implements BesideView {
   }
 
   private static Answer pages(Design design) {
-    return new Answer(design, Packet.pages(design, Packet.paperFor(design.plan().unit())));
+    return new Answer(
+        design,
+        Packet.pages(design.spokenElse(Texts.language()), Packet.paperFor(design.plan().unit())));
   }
 
   @Override

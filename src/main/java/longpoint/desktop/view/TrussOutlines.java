@@ -40,7 +40,7 @@ final class TrussOutlines implements DrawingSource {
     return design.framing().marks().stream()
         .filter(m -> m.mark().equals(id))
         .findFirst()
-        .map(m -> ProfileFigure.drawing(design.plan(), m, unitsPerMm))
+        .map(m -> ProfileFigure.drawing(design.plan().spoken(Texts.language()), m, unitsPerMm))
         .orElse(new Drawing("", List.of()));
   }
 }
