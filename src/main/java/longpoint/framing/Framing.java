@@ -15,8 +15,9 @@ import longpoint.framing.run.FoundRuns;
 import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
 import longpoint.framing.run.RunFinder;
-import longpoint.framing.stick.Peaks;
+import longpoint.framing.stick.HeldBy;
 import longpoint.framing.stick.Rafter;
+import longpoint.framing.stick.StickChecks;
 import longpoint.framing.stick.Sticks;
 import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.Marks;
@@ -68,14 +69,16 @@ public final class Framing {
     problems.addAll(OwnPlaces.check(plan, layouts.stream().map(RunLayout::run).toList()));
     problems.addAll(Ladders.check(plan, shop));
     List<Rafter> rafters =
-        Sticks.lay(
-            found.runs().stream().filter(Framing::isNew).toList(),
-            found.meetings(),
-            mouths,
-            irregular(plan, found),
-            plan,
-            surface);
-    problems.addAll(Peaks.warnings(plan, rafters));
+        HeldBy.name(
+            Sticks.lay(
+                found.runs().stream().filter(Framing::isNew).toList(),
+                found.meetings(),
+                mouths,
+                irregular(plan, found),
+                plan,
+                surface),
+            marks.trusses());
+    problems.addAll(StickChecks.check(plan, rafters));
     return new FramingSet(
         marks.trusses(),
         marks.marks(),

@@ -145,6 +145,8 @@ final class FigureCheck {
     positive(frame.thickness(), "thickness");
     frame.hipSetback().ifPresent(setback -> positive(setback, "hipSetback"));
     frame.choices().haul().ifPresent(haul -> positive(haul, "haul"));
+    frame.choices().sticks().plateWidth().ifPresent(w -> positive(w, "plateWidth"));
+    frame.choices().sticks().post().ifPresent(w -> positive(w, "post"));
     frame.choices().ceiling().ifPresent(this::ceiling);
     if (frame.thickness() >= frame.spacing() && frame.spacing() > 0) {
       problems.add(Problem.error(part.id(), Phrase.of("plan.thick", name())));

@@ -17,6 +17,7 @@ import longpoint.units.Slope;
  * @param girderPlies trusses side by side in every girder that the user did not place, ≥ 1; empty
  *     for one
  * @param runs about the straight runs of the part
+ * @param sticks about its rafters
  */
 public record FrameChoices(
     Optional<Ridge> ridge,
@@ -26,7 +27,8 @@ public record FrameChoices(
     Optional<LookoutPlaces> lookoutPlaces,
     Optional<Flats> flats,
     Optional<Integer> girderPlies,
-    RunChoices runs) {
+    RunChoices runs,
+    StickChoices sticks) {
   public static final FrameChoices NONE =
       new FrameChoices(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
@@ -91,6 +93,7 @@ public record FrameChoices(
     Objects.requireNonNull(flats);
     Objects.requireNonNull(girderPlies);
     Objects.requireNonNull(runs);
+    Objects.requireNonNull(sticks);
   }
 
   /** With nothing said about the rest. */
@@ -107,53 +110,102 @@ public record FrameChoices(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        RunChoices.NONE);
+        RunChoices.NONE,
+        StickChoices.NONE);
   }
 
   public FrameChoices withRidge(Ridge ridge) {
     return new FrameChoices(
-        Optional.of(ridge), ceiling, haul, lookout, lookoutPlaces, flats, girderPlies, runs);
+        Optional.of(ridge),
+        ceiling,
+        haul,
+        lookout,
+        lookoutPlaces,
+        flats,
+        girderPlies,
+        runs,
+        sticks);
   }
 
   public FrameChoices withCeiling(Slope ceiling) {
     return new FrameChoices(
-        ridge, Optional.of(ceiling), haul, lookout, lookoutPlaces, flats, girderPlies, runs);
+        ridge,
+        Optional.of(ceiling),
+        haul,
+        lookout,
+        lookoutPlaces,
+        flats,
+        girderPlies,
+        runs,
+        sticks);
   }
 
   public FrameChoices withCeiling(Optional<Slope> ceiling) {
-    return new FrameChoices(ridge, ceiling, haul, lookout, lookoutPlaces, flats, girderPlies, runs);
+    return new FrameChoices(
+        ridge, ceiling, haul, lookout, lookoutPlaces, flats, girderPlies, runs, sticks);
   }
 
   public FrameChoices withHaul(double haul) {
     return new FrameChoices(
-        ridge, ceiling, Optional.of(haul), lookout, lookoutPlaces, flats, girderPlies, runs);
+        ridge,
+        ceiling,
+        Optional.of(haul),
+        lookout,
+        lookoutPlaces,
+        flats,
+        girderPlies,
+        runs,
+        sticks);
   }
 
   public FrameChoices withHaul(Optional<Double> haul) {
-    return new FrameChoices(ridge, ceiling, haul, lookout, lookoutPlaces, flats, girderPlies, runs);
+    return new FrameChoices(
+        ridge, ceiling, haul, lookout, lookoutPlaces, flats, girderPlies, runs, sticks);
   }
 
   public FrameChoices withLookout(Lookout lookout) {
     return new FrameChoices(
-        ridge, ceiling, haul, Optional.of(lookout), lookoutPlaces, flats, girderPlies, runs);
+        ridge,
+        ceiling,
+        haul,
+        Optional.of(lookout),
+        lookoutPlaces,
+        flats,
+        girderPlies,
+        runs,
+        sticks);
   }
 
   public FrameChoices withLookoutPlaces(LookoutPlaces places) {
     return new FrameChoices(
-        ridge, ceiling, haul, lookout, Optional.of(places), flats, girderPlies, runs);
+        ridge, ceiling, haul, lookout, Optional.of(places), flats, girderPlies, runs, sticks);
   }
 
   public FrameChoices withFlats(Flats flats) {
     return new FrameChoices(
-        ridge, ceiling, haul, lookout, lookoutPlaces, Optional.of(flats), girderPlies, runs);
+        ridge,
+        ceiling,
+        haul,
+        lookout,
+        lookoutPlaces,
+        Optional.of(flats),
+        girderPlies,
+        runs,
+        sticks);
   }
 
   public FrameChoices withGirderPlies(int plies) {
     return new FrameChoices(
-        ridge, ceiling, haul, lookout, lookoutPlaces, flats, Optional.of(plies), runs);
+        ridge, ceiling, haul, lookout, lookoutPlaces, flats, Optional.of(plies), runs, sticks);
   }
 
   public FrameChoices withRuns(RunChoices runs) {
-    return new FrameChoices(ridge, ceiling, haul, lookout, lookoutPlaces, flats, girderPlies, runs);
+    return new FrameChoices(
+        ridge, ceiling, haul, lookout, lookoutPlaces, flats, girderPlies, runs, sticks);
+  }
+
+  public FrameChoices withSticks(StickChoices sticks) {
+    return new FrameChoices(
+        ridge, ceiling, haul, lookout, lookoutPlaces, flats, girderPlies, runs, sticks);
   }
 }

@@ -14,6 +14,8 @@ import longpoint.plan.FrameChoices.Ridge;
 import longpoint.plan.PlacedTruss;
 import longpoint.plan.Placements;
 import longpoint.plan.RunChoices;
+import longpoint.plan.StickChoices;
+import longpoint.plan.StickChoices.RidgeEnds;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
 import longpoint.wording.Phrase;
@@ -62,7 +64,15 @@ final class FrameReader {
         fields.optionalChoice("lookoutPlaces", LookoutPlaces.values(), LookoutPlaces::key),
         fields.optionalChoice("flats", Flats.values(), Flats::key),
         plies.isEmpty() ? Optional.empty() : Optional.of(plies(plies.get())),
-        runs());
+        runs(),
+        sticks());
+  }
+
+  private StickChoices sticks() throws PlanFileException {
+    return new StickChoices(
+        fields.optionalNumber("plateWidth"),
+        fields.optionalNumber("post"),
+        fields.optionalChoice("ridgeEnds", RidgeEnds.values(), RidgeEnds::key));
   }
 
   private RunChoices runs() throws PlanFileException {

@@ -13,6 +13,7 @@ import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices;
 import longpoint.plan.PlacedTruss;
 import longpoint.plan.RunChoices;
+import longpoint.plan.StickChoices;
 
 /** Writes a part's frame; what is left to the program is left out. */
 final class FrameWriter {
@@ -27,6 +28,7 @@ final class FrameWriter {
     writer.add("thickness", number(frame.thickness()));
     frame.hipSetback().ifPresent(h -> writer.add("hipSetback", number(h)));
     writer.choices(frame.choices());
+    writer.sticks(frame.choices().sticks());
     writer.runs(frame.choices().runs());
     writer.list("placed", frame.placements().trusses().stream().map(FrameWriter::truss).toList());
     writer.places("leftOut", frame.placements().leftOut());
@@ -43,6 +45,12 @@ final class FrameWriter {
     choices.lookoutPlaces().ifPresent(l -> word("lookoutPlaces", l.key()));
     choices.flats().ifPresent(f -> word("flats", f.key()));
     choices.girderPlies().ifPresent(n -> add("girderPlies", Integer.toString(n)));
+  }
+
+  private void sticks(StickChoices sticks) {
+    sticks.plateWidth().ifPresent(w -> add("plateWidth", number(w)));
+    sticks.post().ifPresent(w -> add("post", number(w)));
+    sticks.ridgeEnds().ifPresent(e -> word("ridgeEnds", e.key()));
   }
 
   private void runs(RunChoices runs) {

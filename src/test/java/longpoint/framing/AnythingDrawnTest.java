@@ -21,6 +21,7 @@ import longpoint.plan.PlacedTruss;
 import longpoint.plan.Placements;
 import longpoint.plan.Plan;
 import longpoint.plan.RunChoices;
+import longpoint.plan.StickChoices;
 import longpoint.surface.Roof;
 import longpoint.surface.RoofSurface;
 import longpoint.units.Slope;
@@ -143,7 +144,12 @@ class AnythingDrawnTest {
     return some.withRuns(runs)
         .withGirderPlies(1 + random.nextInt(3))
         .withFlats(pick(random, FrameChoices.Flats.values()))
-        .withLookoutPlaces(pick(random, FrameChoices.LookoutPlaces.values()));
+        .withLookoutPlaces(pick(random, FrameChoices.LookoutPlaces.values()))
+        .withSticks(
+            new StickChoices(
+                Optional.of(random.nextInt(9) - 1.0),
+                random.nextBoolean() ? Optional.empty() : Optional.of(random.nextInt(12) - 1.0),
+                Optional.of(pick(random, StickChoices.RidgeEnds.values()))));
   }
 
   private static Placements placements(Random random) {

@@ -199,13 +199,14 @@ class SoundFramesTest {
                     () -> {
                       for (Rafter r : Houses.solve(withRafters(e.getValue())).rafters()) {
                         double off = r.shortenFoot() + r.shortenHead();
-                        double alongSlope = off * r.lineLength() / r.planRun();
-                        assertThat(off).as(r.toString()).isBetween(0.0, r.planRun());
-                        assertThat(r.length())
+                        double perRun = r.lineLength() / r.planRun();
+                        boolean ridge = r.kind() == RafterKind.RIDGE;
+                        assertThat(off)
                             .as(r.toString())
-                            .isBetween(
-                                r.lineLength() - 2 * alongSlope - 1e-6,
-                                r.lineLength() + r.tail() + 1e-6);
+                            .isBetween(ridge ? -r.planRun() : 0.0, r.planRun());
+                        assertThat(r.length() + off * perRun)
+                            .as(r.toString())
+                            .isEqualTo(r.lineLength() + r.tail() + r.over(), within(1e-6));
                         assertThat(r.length()).as(r.toString()).isGreaterThan(r.tail());
                       }
                     }));

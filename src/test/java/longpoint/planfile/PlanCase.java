@@ -66,6 +66,9 @@ record PlanCase(String name, String json, String wrong, String place) {
                     + "'placed':[{'at':[120,0]},{'at':[96,168],'to':[240,168],'kind':'girder',"
                     + "'plies':2}],'leftOut':[[72,0]],"
                     + "'ceilings':[{'from':[0,0],'to':[96,0],'slope':'4/12'}]}")),
+        good(
+            "choices of rafters",
+            part(",'frame':{'method':'rafter','plateWidth':5.5,'post':6,'ridgeEnds':'commons'}")),
         good("hip of rafters", edge("{'kind':'eave','hip':'rafters'}")),
         good(
             "supplier's list",

@@ -26,6 +26,7 @@ import longpoint.plan.Placements;
 import longpoint.plan.Plan;
 import longpoint.plan.RunChoices;
 import longpoint.plan.SpanRating;
+import longpoint.plan.StickChoices;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
 import longpoint.wording.Language;
@@ -173,7 +174,13 @@ final class RandomPlans {
             r.nextBoolean() ? Optional.empty() : Optional.of(point(r)),
             r.nextBoolean()
                 ? Optional.empty()
-                : Optional.of(RunChoices.Legs.values()[r.nextInt(2)])));
+                : Optional.of(RunChoices.Legs.values()[r.nextInt(2)])),
+        new StickChoices(
+            r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
+            r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
+            r.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(StickChoices.RidgeEnds.values()[r.nextInt(2)])));
   }
 
   private static Placements placements(Random r) {

@@ -153,7 +153,7 @@ final class CutList {
   private void rafter(Rafter rafter) {
     Use use = Use.of(rafter.kind());
     Section section = section(use, thickness(rafter.part()));
-    EndCut foot = new EndCut(90 - rafter.plumbCut(), 90 - rafter.sideCutFoot());
+    EndCut foot = new EndCut(90 - rafter.foot().faceCut(), 90 - rafter.sideCutFoot());
     EndCut head = new EndCut(90 - rafter.plumbCut(), 90 - rafter.sideCutHead());
     Piece piece = new Piece(rafter.mark(), use, section, rafter.length(), foot, head, rafter.run());
     if (use != Use.RIDGE_BOARD) {

@@ -1,13 +1,13 @@
 package longpoint.framing.stick;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import longpoint.framing.rafter.RoofCorner;
+import java.util.stream.Stream;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
-import longpoint.framing.stick.Stick.Joint;
 import longpoint.geometry.Plane;
 import longpoint.geometry.Point;
 import longpoint.plan.Frame;
@@ -72,17 +72,10 @@ final class MeetingSticks {
       Point foot = wing.axes().at(u, up ? wing.width() : 0);
       Point head = wing.axes().at(u, up ? wing.width() + on : -on);
       sticks.add(
-          new Stick(
-              RafterKind.COMMON,
-              wing.part().id(),
-              wing.id(),
-              foot,
-              head,
-              eave.slope().ratio(),
-              0,
-              Joint.NONE,
-              Joint.NONE,
-              0));
+          Stick.of(RafterKind.COMMON, wing.part().id(), wing.id(), foot, head, eave.slope().ratio())
+              .withFoot(Joint.WALL)
+              .withHead(Joint.square(Bearing.DECK, 0))
+              .withHeel(eave.heel()));
     }
   }
 
@@ -123,43 +116,39 @@ final class MeetingSticks {
     double room = wing.ridgeHeight() - under.heightAt(head);
     double closing = eave.slope().ratio() + under.a() * fall.x() + under.b() * fall.y();
     if (room > 0 && closing > 0) {
-      add(
-          RafterKind.VALLEY_JACK,
-          head.plus(fall.times(room / closing)),
-          head,
-          eave.slope().ratio());
+      Point foot = head.plus(fall.times(room / closing));
+      double slope = eave.slope().ratio();
+      Point up = head.minus(foot);
+      Joint atFoot = through() ? onValley(bank, up.times(-1), up) : Joint.onDeck(under, up, slope);
+      add(RafterKind.VALLEY_JACK, foot, head, slope, atFoot, ridgeTop(), "wing-" + bank);
     }
+  }
+
+  private Joint ridgeTop() {
+    return Joint.square(Bearing.RIDGE, thickness / 2);
+  }
+
+  /** Against the valley that starts at one side of the mouth. */
+  private Joint onValley(Bank bank, Point out, Point up) {
+    return Joint.against(Bearing.VALLEY, thickness, out, up, apex().minus(corner(bank)));
   }
 
   /** A jack between a valley or a deck and a ridge. */
-  private void add(RafterKind kind, Point foot, Point head, double slope) {
-    if (foot.distance(head) < thickness) {
-      return;
-    }
-    Joint atFoot = through() ? new Joint(thickness, jackAngle(foot, head)) : Joint.NONE;
-    if (foot.distance(head) - atFoot.shortening() - thickness / 2 > thickness) {
+  private void add(
+      RafterKind kind,
+      Point foot,
+      Point head,
+      double slope,
+      Joint atFoot,
+      Joint atHead,
+      String row) {
+    if (foot.distance(head) - atFoot.off() - atHead.off() > thickness) {
       sticks.add(
-          new Stick(
-              kind,
-              wing.part().id(),
-              wing.id(),
-              foot,
-              head,
-              slope,
-              0,
-              atFoot,
-              new Joint(thickness, 90),
-              0));
+          Stick.of(kind, wing.part().id(), wing.id(), foot, head, slope)
+              .withFoot(atFoot)
+              .withHead(atHead)
+              .withRow(meeting.lower().id() + "-" + row));
     }
-  }
-
-  /** Angle in plan between a jack and the valley at its foot. */
-  private double jackAngle(Point foot, Point head) {
-    boolean low = wing.axes().v(foot) < wing.ridgeV();
-    Point valley = apex().minus(corner(low ? Bank.LOW : Bank.HIGH)).unit();
-    Point jack = head.minus(foot).unit();
-    double cos = Math.min(1, Math.abs(jack.dot(valley)));
-    return Math.toDegrees(Math.acos(cos));
   }
 
   private Point apex() {
@@ -171,68 +160,92 @@ final class MeetingSticks {
     return wing.axes().at(wing.length(), bank == Bank.LOW ? 0 : wing.width());
   }
 
+  /** From the mouth to the valleys, or to the deck; one board with the ridge of the wing itself. */
   private void ridge() {
     Point from = wing.axes().at(wing.length(), wing.ridgeV());
     if (apexU() - wing.length() > thickness) {
       sticks.add(
-          new Stick(
-              RafterKind.RIDGE,
-              wing.part().id(),
-              wing.id(),
-              from,
-              apex(),
-              0,
-              0,
-              Joint.NONE,
-              Joint.NONE,
-              0));
+          Stick.of(RafterKind.RIDGE, wing.part().id(), wing.id(), from, apex(), 0)
+              .withHead(ridgeEnd()));
     }
   }
 
+  private Joint ridgeEnd() {
+    Point along = wing.axes().along();
+    if (!through()) {
+      // A level board comes to the slope of the deck: cut along the slope.
+      return Joint.square(Bearing.DECK, 0);
+    }
+    if (isLower() && wing.low().isEave() && wing.high().isEave()) {
+      return Joint.against(Bearing.VALLEY, thickness, along, along, apex().minus(corner(Bank.LOW)));
+    }
+    return Joint.square(Bearing.RIDGE, thickness / 2);
+  }
+
+  /** Whether the wing's ridge ends below the main ridge, so that one valley must run on to that. */
+  private boolean isLower() {
+    return wing.ridgeHeight() < meeting.lower().ridgeHeight() - thickness;
+  }
+
+  /**
+   * The supporting valley runs on to the main ridge, the supported one stops against it where the
+   * wing's ridge does (US Navy NAVEDTRA 14044 vol. 2, p. 2-28). At one height both meet the ridge.
+   */
   private void valleys() {
-    double mainSlope = frame.slope();
     double mainRidge = meeting.lower().ridgeHeight();
-    boolean lower = wing.ridgeHeight() < mainRidge - thickness;
+    Point apex = apex();
+    Point mainAlong = wing.axes().along().left();
     for (Bank bank : List.of(Bank.LOW, Bank.HIGH)) {
       Side eave = wing.bound(bank).side().orElseThrow();
       Point foot = corner(bank);
+      boolean supporting = isLower() && bank == Bank.LOW;
       double share =
-          lower && bank == Bank.LOW
+          supporting
               ? (mainRidge - frame.heightAt(foot)) / (wing.ridgeHeight() - frame.heightAt(foot))
               : 1;
-      Point head = foot.toward(apex(), share);
-      double run = foot.distance(head);
-      RoofCorner corner = RoofCorner.square(eave.slope().ratio(), mainSlope);
-      double toRidge = lower && bank == Bank.LOW ? corner.planAngleB() : corner.planAngleA();
+      Point head = foot.toward(apex, share);
+      Point up = head.minus(foot);
+      Joint atHead =
+          isLower() && !supporting
+              ? Joint.against(Bearing.VALLEY, thickness, up, up, apex.minus(corner(Bank.LOW)))
+              : Joint.against(Bearing.RIDGE, thickness, up, up, mainAlong);
+      Side main = meeting.lower().bound(meeting.bank()).side().orElseThrow();
+      double tail = Math.min(tail(main, foot, up), tail(eave, foot, up));
       sticks.add(
-          new Stick(
-              RafterKind.VALLEY,
-              wing.part().id(),
-              wing.id(),
-              foot,
-              head,
-              (frame.heightAt(head) - frame.heightAt(foot)) / run,
-              0,
-              Joint.NONE,
-              new Joint(thickness, lower && bank == Bank.HIGH ? 90 : toRidge),
-              0));
+          Stick.of(
+                  RafterKind.VALLEY,
+                  wing.part().id(),
+                  wing.id(),
+                  foot,
+                  head,
+                  (frame.heightAt(head) - frame.heightAt(foot)) / foot.distance(head))
+              .withTail(tail)
+              .withFoot(Joint.valleyFascia(up, main.wall().direction(), eave.wall().direction()))
+              .withHead(atHead)
+              .withHeel(frame.heightAt(foot) - main.plateHeight()));
     }
-    mainJacks(lower);
+    mainJacks();
+  }
+
+  /** Plan length of a valley from its foot to the tails of one wall. */
+  private static double tail(Side side, Point foot, Point up) {
+    double sine = side.wall().direction().cross(up.unit());
+    return sine > 0 ? Math.max(0, (side.overhang() + side.wall().offset(foot)) / sine) : 0;
   }
 
   /** Jacks of the main roof over the mouth, from the valleys up. */
-  private void mainJacks(boolean lower) {
+  private void mainJacks() {
     Run main = meeting.lower();
     Side side = main.bound(meeting.bank()).side().orElseThrow();
     double ridgeIn = (main.ridgeHeight() - side.plateHeight() - side.heel()) / frame.slope();
     for (double station : RunSticks.stations(main, meeting.bank())) {
       if (station > meeting.from() && station < meeting.to()) {
-        mainJack(station, ridgeIn, lower);
+        mainJack(station, ridgeIn);
       }
     }
   }
 
-  private void mainJack(double station, double ridgeIn, boolean lower) {
+  private void mainJack(double station, double ridgeIn) {
     Run main = meeting.lower();
     Point wall =
         switch (meeting.bank()) {
@@ -242,17 +255,74 @@ final class MeetingSticks {
           case END -> main.axes().at(main.length(), station);
         };
     Point up = wing.axes().along();
-    double v = wing.axes().v(wall);
-    boolean lowSide = v <= wing.ridgeV();
-    double foot = valleyIn(lowSide ? Bank.LOW : Bank.HIGH, wall);
-    Point from = wall.plus(up.times(foot));
-    double supporting = valleyIn(Bank.LOW, wall);
-    if (lower && !lowSide && supporting < ridgeIn) {
-      // The supporting valley runs on above the wing's ridge and cuts this line in two.
-      add(RafterKind.CRIPPLE, from, wall.plus(up.times(supporting)), frame.slope());
-      from = wall.plus(up.times(supporting));
+    Bank near = wing.axes().v(wall) <= wing.ridgeV() ? Bank.LOW : Bank.HIGH;
+    Point from = wall.plus(up.times(valleyIn(near, wall)));
+    Joint foot = onValley(near, up.times(-1), up);
+    double hipIn = hipIn(station);
+    if (hipIn < ridgeIn - thickness / 2) {
+      Point top = wall.plus(up.times(hipIn));
+      Joint head = Joint.against(Bearing.HIP, thickness, up, up, hipAt(station));
+      addMain(RafterKind.CRIPPLE, from, top, foot, head, "hip-" + near);
+      return;
     }
-    add(RafterKind.VALLEY_JACK, from, wall.plus(up.times(ridgeIn)), frame.slope());
+    Point top = wall.plus(up.times(ridgeIn));
+    addMain(RafterKind.VALLEY_JACK, from, top, foot, ridgeTop(), "main-" + near);
+  }
+
+  /** Plan distance from the main wall up to a hip of the main roof. */
+  private double hipIn(double station) {
+    return hipEnds()
+        .mapToDouble(
+            b ->
+                (height(b) + slope(b) * away(b, station) - height(meeting.bank()))
+                    / slope(meeting.bank()))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private Point hipAt(double station) {
+    Bank nearest = hipEnds().min(Comparator.comparingDouble(b -> away(b, station))).orElseThrow();
+    return RunSticks.hipLine(side(meeting.bank()), side(nearest));
+  }
+
+  private Stream<Bank> hipEnds() {
+    boolean bearing = meeting.bank() == Bank.LOW || meeting.bank() == Bank.HIGH;
+    List<Bank> ends = bearing ? List.of(Bank.START, Bank.END) : List.of(Bank.LOW, Bank.HIGH);
+    return ends.stream().filter(b -> meeting.lower().bound(b).isEave());
+  }
+
+  private double away(Bank end, double station) {
+    return switch (end) {
+      case START, LOW -> station;
+      case END -> meeting.lower().length() - station;
+      case HIGH -> meeting.lower().width() - station;
+    };
+  }
+
+  private Side side(Bank bank) {
+    return meeting.lower().bound(bank).side().orElseThrow();
+  }
+
+  private double height(Bank bank) {
+    return side(bank).plateHeight() + side(bank).heel();
+  }
+
+  private double slope(Bank bank) {
+    return side(bank).slope().ratio();
+  }
+
+  /** A jack of the main roof, of the part it stands in unless that is there already. */
+  private void addMain(
+      RafterKind kind, Point foot, Point head, Joint atFoot, Joint atHead, String row) {
+    Run of = meeting.lower().part().existing() ? wing : meeting.lower();
+    if (foot.distance(head) - atFoot.off() - atHead.off() > thickness
+        && head.minus(foot).dot(wing.axes().along()) > 0) {
+      sticks.add(
+          Stick.of(kind, of.part().id(), of.id(), foot, head, frame.slope())
+              .withFoot(atFoot)
+              .withHead(atHead)
+              .withRow(wing.id() + "-" + row));
+    }
   }
 
   /** Plan distance up the main plane from its wall to a valley's line. */

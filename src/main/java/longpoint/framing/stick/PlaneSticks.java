@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longpoint.framing.run.Mouth;
-import longpoint.framing.stick.Stick.Joint;
 import longpoint.geometry.Plane;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
@@ -66,7 +65,7 @@ final class PlaneSticks {
     for (RoofLine line : surface.lines()) {
       layer.along(line);
     }
-    return layer.sticks;
+    return SupportingValleys.runOn(layer.sticks, layer.thickness, near);
   }
 
   private void onPlane(RoofPlane plane) {
@@ -122,26 +121,30 @@ final class PlaneSticks {
     }
     Optional<RoofLine> below = onWall ? Optional.empty() : footLine(plane, foot);
     Optional<RoofLine> above = headLine(plane, head);
-    Joint atFoot = joint(below, in);
-    Joint atHead = joint(above, in);
-    double left = foot.distance(head) - atFoot.shortening() - atHead.shortening();
+    Joint atFoot = onWall ? Joint.WALL : joint(below, in.times(-1), in);
+    Joint atHead = joint(above, in, in);
+    double left = foot.distance(head) - atFoot.off() - atHead.off();
     if (left < thickness) {
       return;
     }
-    sticks.add(
-        new Stick(
-            kind(below, above),
-            part.id(),
-            part.id(),
-            foot,
-            head,
-            side.slope().ratio(),
-            onWall && mouths.stream().noneMatch(m -> m.holds(wall, thickness / 2))
-                ? side.overhang()
-                : 0,
-            atFoot,
-            atHead,
-            0));
+    RafterKind kind = kind(below, above);
+    Stick rafter =
+        Stick.of(kind, part.id(), part.id(), foot, head, side.slope().ratio())
+            .withFoot(atFoot)
+            .withHead(atHead)
+            .withRow(
+                kind == RafterKind.COMMON
+                    ? ""
+                    : plane.id() + "-" + name(below) + "-" + name(above));
+    if (onWall) {
+      boolean open = mouths.stream().anyMatch(m -> m.holds(wall, thickness / 2));
+      rafter = rafter.withHeel(side.heel()).withTail(open ? 0 : side.overhang());
+    }
+    sticks.add(rafter);
+  }
+
+  private static String name(Optional<RoofLine> line) {
+    return line.map(RoofLine::id).orElse("");
   }
 
   private static RafterKind kind(Optional<RoofLine> below, Optional<RoofLine> above) {
@@ -153,13 +156,23 @@ final class PlaneSticks {
     return hip ? RafterKind.HIP_JACK : RafterKind.COMMON;
   }
 
-  private Joint joint(Optional<RoofLine> line, Point in) {
-    return line.map(l -> joint(in, direction(l))).orElse(Joint.NONE);
+  private Joint joint(Optional<RoofLine> line, Point out, Point up) {
+    return line.map(l -> joint(bearing(l), out, up, direction(l))).orElse(Joint.NONE);
   }
 
-  private Joint joint(Point along, Point other) {
-    double angle = angle(along, other);
-    return new Joint(thickness, angle < END_TO_END ? 90 : angle);
+  private Joint joint(Bearing on, Point out, Point up, Point other) {
+    return angle(out, other) < END_TO_END
+        ? Joint.square(on, thickness / 2)
+        : Joint.against(on, thickness, out, up, other);
+  }
+
+  private static Bearing bearing(RoofLine line) {
+    return switch (line.kind()) {
+      case RIDGE -> Bearing.RIDGE;
+      case HIP -> Bearing.HIP;
+      case VALLEY -> Bearing.VALLEY;
+      case EAVE, RAKE, BREAK, ABUTMENT, STEP -> Bearing.NOTHING;
+    };
   }
 
   private static Point direction(RoofLine line) {
@@ -262,35 +275,51 @@ final class PlaneSticks {
       return;
     }
     switch (line.kind()) {
-      case RIDGE -> add(RafterKind.RIDGE, line, 0);
-      case HIP -> add(RafterKind.HIP, line, drop(line));
-      case VALLEY -> add(RafterKind.VALLEY, line, 0);
+      case RIDGE -> add(RafterKind.RIDGE, line);
+      case HIP -> add(RafterKind.HIP, line);
+      case VALLEY -> add(RafterKind.VALLEY, line);
       case EAVE, RAKE, BREAK, ABUTMENT, STEP -> {}
     }
   }
 
-  private void add(RafterKind kind, RoofLine line, double drop) {
+  private void add(RafterKind kind, RoofLine line) {
     Point head = line.to().plan();
     Point edge = line.from().plan();
-    Point foot = wallCrossing(edge, head).orElse(edge);
-    Side eave = plan.side(part, own(line).findFirst().orElseThrow().edge());
-    double tail = eave.reach() > 0 ? foot.distance(edge) * eave.overhang() / eave.reach() : 0;
-    Joint atHead =
-        kind == RafterKind.RIDGE
-            ? Joint.NONE
-            : ridgeAt(head, line).map(r -> joint(direction(line), direction(r))).orElse(Joint.NONE);
-    sticks.add(
-        new Stick(
-            kind,
-            part.id(),
-            part.id(),
-            foot,
-            head,
-            line.rise() / line.run(),
-            tail,
-            Joint.NONE,
-            atHead,
-            drop));
+    Optional<Point> wall = kind == RafterKind.RIDGE ? Optional.empty() : wallCrossing(edge, head);
+    Point foot = wall.orElse(edge);
+    Stick stick = Stick.of(kind, part.id(), part.id(), foot, head, line.rise() / line.run());
+    if (kind != RafterKind.RIDGE) {
+      Point up = direction(line);
+      stick =
+          stick.withHead(
+              ridgeAt(head, line)
+                  .map(l -> joint(Bearing.RIDGE, up, up, direction(l)))
+                  .orElse(Joint.NONE));
+    }
+    if (kind == RafterKind.HIP) {
+      stick = stick.withFalls(falls(line));
+    }
+    sticks.add(wall.isPresent() ? onWall(stick, line) : stick);
+  }
+
+  /** Over the plate, with its tail, cut for both boards of the fascia. */
+  private Stick onWall(Stick stick, RoofLine line) {
+    List<Side> sides = own(line).map(p -> plan.side(part, p.edge())).toList();
+    Side eave = sides.get(0);
+    Point foot = stick.foot();
+    double out = foot.distance(line.from().plan());
+    double tail = eave.reach() > 0 ? out * eave.overhang() / eave.reach() : 0;
+    double height = eave.framePlane().heightAt(foot) - eave.plateHeight();
+    Stick on = stick.withTail(tail).withHeel(height).withFoot(Joint.WALL);
+    if (sides.size() < 2) {
+      return on;
+    }
+    Point one = sides.get(0).wall().direction();
+    Point other = sides.get(1).wall().direction();
+    return on.withFoot(
+        stick.kind() == RafterKind.HIP
+            ? Joint.hipFascia(stick.up(), one, other)
+            : Joint.valleyFascia(stick.up(), one, other));
   }
 
   /** Where a line from the roof's edge first passes over a wall of the part. */
@@ -317,14 +346,11 @@ final class PlaneSticks {
         .findFirst();
   }
 
-  /** Half the thickness times the steeper fall to either side. */
-  private double drop(RoofLine line) {
-    Point across = direction(line).left();
-    double fall = 0;
-    for (String id : line.planes()) {
-      Plane plane = surface.plane(id).orElseThrow().plane();
-      fall = Math.max(fall, Math.abs(plane.a() * across.x() + plane.b() * across.y()));
-    }
-    return thickness / 2 * fall;
+  private Stick.Falls falls(RoofLine line) {
+    List<Plane> beside =
+        line.planes().stream().map(id -> surface.plane(id).orElseThrow().plane()).toList();
+    return beside.size() < 2
+        ? Stick.Falls.NONE
+        : Stick.Falls.beside(direction(line), beside.get(0), beside.get(1));
   }
 }

@@ -2,15 +2,17 @@ package longpoint.framing.stick;
 
 import java.util.ArrayList;
 import java.util.List;
-import longpoint.framing.rafter.RoofCorner;
+import java.util.Optional;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
-import longpoint.framing.stick.Stick.Joint;
+import longpoint.framing.stick.Joint.Face;
+import longpoint.geometry.Plane;
 import longpoint.geometry.Point;
 import longpoint.plan.Side;
+import longpoint.units.LengthUnit;
 
 /**
  * Commons, hip jacks, hips and ridge of one run. Rafters stand on the spacing from the start of
@@ -22,9 +24,11 @@ final class RunSticks {
   private final List<Mouth> mouths;
   private final double spacing;
   private final double thickness;
+  private final LengthUnit unit;
   private final List<Stick> sticks = new ArrayList<>();
 
-  private RunSticks(Run run, List<Meeting> meetings, List<Mouth> mouths) {
+  private RunSticks(Run run, List<Meeting> meetings, List<Mouth> mouths, LengthUnit unit) {
+    this.unit = unit;
     this.mouths = mouths.stream().filter(m -> m.run().equals(run.id())).toList();
     this.run = run;
     this.meetings = meetings;
@@ -32,8 +36,8 @@ final class RunSticks {
     this.thickness = run.part().frame().thickness();
   }
 
-  static List<Stick> lay(Run run, List<Meeting> meetings, List<Mouth> mouths) {
-    RunSticks layer = new RunSticks(run, meetings, mouths);
+  static List<Stick> lay(Run run, List<Meeting> meetings, List<Mouth> mouths, LengthUnit unit) {
+    RunSticks layer = new RunSticks(run, meetings, mouths, unit);
     for (Bank bank : Bank.values()) {
       if (run.bound(bank).isEave()) {
         layer.alongWall(bank);
@@ -50,11 +54,11 @@ final class RunSticks {
    *
    * @param end START or END, an eave
    */
-  static List<Stick> hipEnd(Run run, Bank end) {
-    RunSticks layer = new RunSticks(run, List.of(), List.of());
+  static List<Stick> hipEnd(Run run, Bank end, LengthUnit unit) {
+    RunSticks layer = new RunSticks(run, List.of(), List.of(), unit);
     Side wall = run.bound(end).side().orElseThrow();
-    for (double station : stations(run, end)) {
-      layer.addRafter(end, wall, station, Joint.NONE);
+    for (double station : layer.places(end)) {
+      layer.addRafter(end, wall, station, Joint.square(Bearing.GIRDER, 0));
     }
     for (Bank bearing : List.of(Bank.LOW, Bank.HIGH)) {
       if (run.bound(bearing).isEave()) {
@@ -62,13 +66,34 @@ final class RunSticks {
         for (int k = 1; k * layer.spacing < run.hipRun(end) - layer.thickness / 2; k++) {
           double in = k * layer.spacing;
           double u = end == Bank.START ? in : run.length() - in;
-          layer.addRafter(bearing, side, u, new Joint(layer.thickness, 90));
+          layer.addRafter(bearing, side, u, Joint.square(Bearing.RIDGE, layer.thickness / 2));
         }
-        // Its long point lies on the girder's face, where the cheeks of both hips meet.
-        layer.hip(end, wall, bearing, 0);
+        layer.hip(end, bearing).ifPresent(hip -> layer.sticks.add(layer.toGirder(hip)));
       }
     }
     return layer.sticks;
+  }
+
+  /** Into the corner of the girder's face and the common in the middle, or the other hip. */
+  private Stick toGirder(Stick hip) {
+    Point across = run.axes().along().left();
+    Point along = run.axes().along();
+    boolean common =
+        sticks.stream()
+            .anyMatch(
+                s ->
+                    s.kind() == RafterKind.COMMON
+                        && s.head().distance(hip.head()) < thickness / 2
+                        && Math.abs(s.up().unit().dot(along)) > 0.9);
+    Point side = across.times(Math.signum(hip.up().times(-1).dot(across)));
+    Point middle = hip.head().plus(side.times(common ? thickness / 2 : 0));
+    return hip.withHead(
+        Joint.into(
+            Bearing.GIRDER,
+            hip.head(),
+            hip.up(),
+            thickness,
+            List.of(new Face(hip.head(), across), new Face(middle, along))));
   }
 
   /** Stations along a wall, rising, from the start of the run or from its low side. */
@@ -95,11 +120,59 @@ final class RunSticks {
 
   private void alongWall(Bank bank) {
     Side wall = run.bound(bank).side().orElseThrow();
-    for (double station : stations(run, bank)) {
+    for (double station : places(bank)) {
       if (meetings.stream().noneMatch(m -> overMouth(m, bank, station))) {
-        addRafter(bank, wall, station, overlap() > 0 ? Joint.NONE : new Joint(thickness, 90));
+        addRafter(bank, wall, station, top(bank));
       }
     }
+  }
+
+  /**
+   * The stations of a wall, with those of the commons at the ends of a ridge. One that would stand
+   * in the wood of such a common moves onto its place.
+   */
+  private List<Double> places(Bank bank) {
+    List<Double> ends = new ArrayList<>();
+    if (isBearing(bank)) {
+      for (Bank end : List.of(Bank.START, Bank.END)) {
+        if (run.bound(end).isEave() && Double.isFinite(run.hipRun(end))) {
+          ends.add(end == Bank.START ? run.hipRun(end) : run.length() - run.hipRun(end));
+        }
+      }
+    } else {
+      ends.add(run.ridgeV());
+    }
+    List<Double> places = new ArrayList<>();
+    for (double station : stations(run, bank)) {
+      double moved =
+          ends.stream().filter(e -> Math.abs(e - station) < thickness).findFirst().orElse(station);
+      if (!places.contains(moved)) {
+        places.add(moved);
+      }
+    }
+    if (run.part().frame().choices().sticks().hasCommonsAtRidgeEnds()) {
+      ends.stream().filter(e -> !places.contains(e)).forEach(places::add);
+      places.sort(null);
+    }
+    return places;
+  }
+
+  private static boolean isBearing(Bank bank) {
+    return bank == Bank.LOW || bank == Bank.HIGH;
+  }
+
+  /** What a rafter comes to that no hip cuts off. */
+  private Joint top(Bank bank) {
+    Bound far = run.bound(bank == Bank.LOW ? Bank.HIGH : Bank.LOW);
+    if (!isBearing(bank) || far.isEave()) {
+      return Joint.square(Bearing.RIDGE, thickness / 2);
+    }
+    return switch (far.kind()) {
+      case GABLE -> Joint.WALL;
+      case ABUTMENT -> Joint.square(Bearing.LEDGER, thickness);
+      case OPEN -> overlap() > 0 ? Joint.square(Bearing.DECK, 0) : Joint.NONE;
+      case EAVE -> Joint.NONE;
+    };
   }
 
   private boolean overMouth(Meeting m, Bank bank, double station) {
@@ -119,7 +192,8 @@ final class RunSticks {
     double reach = reach(bank);
     Joint head = atRidge;
     RafterKind kind = RafterKind.COMMON;
-    boolean bearing = bank == Bank.LOW || bank == Bank.HIGH;
+    String row = "";
+    boolean bearing = isBearing(bank);
     for (Bank end : bearing ? List.of(Bank.START, Bank.END) : List.of(Bank.LOW, Bank.HIGH)) {
       if (run.bound(end).isEave()) {
         Side other = run.bound(end).side().orElseThrow();
@@ -131,25 +205,47 @@ final class RunSticks {
         if (hip < reach - thickness / 2) {
           reach = hip;
           kind = RafterKind.HIP_JACK;
-          RoofCorner corner = RoofCorner.square(wall.slope().ratio(), other.slope().ratio());
-          head = new Joint(thickness, 90 - corner.planAngleA());
+          row = bank + "-" + end;
+          Point up = at(bank, station, 1).minus(at(bank, station, 0));
+          head = Joint.against(Bearing.HIP, thickness, up, up, hipLine(wall, other));
         }
       }
     }
-    if (reach - head.shortening() > thickness) {
-      sticks.add(
-          new Stick(
-              kind,
-              run.part().id(),
-              run.id(),
-              at(bank, station, 0),
-              at(bank, station, reach),
-              wall.slope().ratio(),
-              isOpen(at(bank, station, 0)) ? 0 : wall.overhang(),
-              Joint.NONE,
-              head,
-              0));
+    if (kind == RafterKind.COMMON && head.on() == Bearing.WALL) {
+      reach -= run.part().frame().choices().sticks().plateWidth(unit);
     }
+    if (reach - head.off() > thickness) {
+      Point foot = at(bank, station, 0);
+      Stick rafter =
+          Stick.of(
+                  kind,
+                  run.part().id(),
+                  run.id(),
+                  foot,
+                  at(bank, station, reach),
+                  wall.slope().ratio())
+              .withTail(isOpen(foot) ? 0 : wall.overhang())
+              .withFoot(Joint.WALL)
+              .withHead(head)
+              .withHeel(wall.heel())
+              .withRow(row);
+      sticks.add(head.on() == Bearing.WALL ? overWall(rafter, bank) : rafter);
+    }
+  }
+
+  /** A shed's rafter runs on over the plate of its high wall and out to the edge of the roof. */
+  private Stick overWall(Stick rafter, Bank bank) {
+    Bound high = run.bound(bank == Bank.LOW ? Bank.HIGH : Bank.LOW);
+    double plate = run.part().frame().choices().sticks().plateWidth(unit);
+    return rafter.withOver(plate + high.overhang());
+  }
+
+  /** Direction in plan of the line where two eave planes are equally high, away from the walls. */
+  static Point hipLine(Side one, Side other) {
+    Point a = one.wall().direction().left().times(one.slope().ratio());
+    Point b = other.wall().direction().left().times(other.slope().ratio());
+    Point line = a.minus(b).left();
+    return line.dot(a) >= 0 ? line : line.times(-1);
   }
 
   /** Whether a rafter stands where a part laid over this roof has its mouth. */
@@ -188,30 +284,58 @@ final class RunSticks {
     for (Bank end : List.of(Bank.START, Bank.END)) {
       for (Bank bearing : List.of(Bank.LOW, Bank.HIGH)) {
         if (run.bound(end).isEave() && run.bound(bearing).isEave()) {
-          hip(end, run.bound(end).side().orElseThrow(), bearing, thickness);
+          hip(end, bearing).ifPresent(sticks::add);
         }
       }
     }
   }
 
-  private void hip(Bank end, Side endWall, Bank bearing, double against) {
-    Side wall = run.bound(bearing).side().orElseThrow();
-    RoofCorner corner = RoofCorner.square(wall.slope().ratio(), endWall.slope().ratio());
-    double in = run.hipRun(end);
-    Point foot = at(end, bearing == Bank.LOW ? 0 : run.width(), 0);
-    Point head = at(end, run.ridgeV(), in);
-    sticks.add(
-        new Stick(
-            RafterKind.HIP,
-            run.part().id(),
-            run.id(),
-            foot,
-            head,
-            (run.ridgeHeight() - wall.plateHeight() - wall.heel()) / foot.distance(head),
-            Math.hypot(wall.overhang(), endWall.overhang()),
-            Joint.NONE,
-            new Joint(against, corner.planAngleA()),
-            corner.drop(thickness)));
+  /**
+   * The hip between an end wall and a bearing wall. It starts where its line first passes over a
+   * wall: the corner, unless one heel is higher than the other.
+   */
+  private Optional<Stick> hip(Bank end, Bank bearing) {
+    Side one = run.bound(bearing).side().orElseThrow();
+    Side other = run.bound(end).side().orElseThrow();
+    Point head = at(end, run.ridgeV(), run.hipRun(end));
+    Point line = hipLine(one, other);
+    double back =
+        Math.min(inward(one, head) / climb(one, line), inward(other, head) / climb(other, line));
+    if (!(back > 0) || !Double.isFinite(back)) {
+      return Optional.empty();
+    }
+    Point foot = head.minus(line.times(back));
+    Plane plane = one.framePlane();
+    double height = plane.heightAt(foot) - one.plateHeight();
+    double run = foot.distance(head);
+    double tail = Math.min(tail(one, foot, line), tail(other, foot, line));
+    return Optional.of(
+        Stick.of(
+                RafterKind.HIP,
+                this.run.part().id(),
+                this.run.id(),
+                foot,
+                head,
+                (plane.heightAt(head) - plane.heightAt(foot)) / run)
+            .withTail(Math.max(0, tail))
+            .withFoot(Joint.hipFascia(line, one.wall().direction(), other.wall().direction()))
+            .withHead(Joint.square(Bearing.NOTHING, 0))
+            .withFalls(Stick.Falls.beside(line, plane, other.framePlane()))
+            .withHeel(height));
+  }
+
+  private static double inward(Side side, Point p) {
+    return side.wall().offset(p);
+  }
+
+  private static double climb(Side side, Point line) {
+    return side.wall().direction().cross(line);
+  }
+
+  /** Plan length from the foot of a hip to where the tails of one wall end. */
+  private static double tail(Side side, Point foot, Point line) {
+    double sine = climb(side, line.unit());
+    return (side.overhang() + inward(side, foot)) / sine;
   }
 
   private void ridge() {
@@ -219,16 +343,12 @@ final class RunSticks {
     double to = run.length() - (run.end().isEave() ? run.hipRun(Bank.END) : -run.end().overhang());
     if (run.low().isEave() && run.high().isEave() && to - from > thickness) {
       sticks.add(
-          new Stick(
+          Stick.of(
               RafterKind.RIDGE,
               run.part().id(),
               run.id(),
               run.axes().at(from, run.ridgeV()),
               run.axes().at(to, run.ridgeV()),
-              0,
-              0,
-              Joint.NONE,
-              Joint.NONE,
               0));
     }
   }

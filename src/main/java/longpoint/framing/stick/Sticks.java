@@ -1,20 +1,16 @@
 package longpoint.framing.stick;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import longpoint.framing.Shop;
-import longpoint.framing.rafter.Incline;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
-import longpoint.geometry.Segment;
+import longpoint.geometry.Point;
 import longpoint.plan.Edge;
 import longpoint.plan.Frame;
 import longpoint.plan.Part;
@@ -23,8 +19,8 @@ import longpoint.surface.RoofSurface;
 
 /** Front door of this package: every rafter of the runs framed with rafters. */
 public final class Sticks {
-  /** Two rafters are one if no length differs by more than this share of the finest mark. */
-  private static final double SAME = 1.0 / 16;
+  /** Cosine of the angle within which two rafters climb one plane. */
+  private static final double SAME_WAY = 0.999;
 
   private Sticks() {}
 
@@ -46,16 +42,17 @@ public final class Sticks {
     for (Part part : irregular) {
       sticks.addAll(PlaneSticks.lay(plan, part, surface, mouths, shop.mark()));
     }
+    List<Stick> hipEnds = new ArrayList<>();
     Set<String> done = irregular.stream().map(Part::id).collect(Collectors.toSet());
     for (Run run : runs) {
       if (run.part().frame().method() == Frame.Method.RAFTER && !done.contains(run.part().id())) {
-        sticks.addAll(RunSticks.lay(run, meetings, mouths));
+        sticks.addAll(RunSticks.lay(run, meetings, mouths, plan.unit()));
       }
     }
     for (Run run : runs) {
       for (Bank end : List.of(Bank.START, Bank.END)) {
         if (hasHipRafters(run, end)) {
-          sticks.addAll(RunSticks.hipEnd(run, end));
+          hipEnds.addAll(RunSticks.hipEnd(run, end, plan.unit()));
         }
       }
     }
@@ -63,10 +60,40 @@ public final class Sticks {
       Part upper = m.upper().part();
       boolean rafters = upper.frame().method() == Frame.Method.RAFTER;
       if (!upper.existing() && !done.contains(upper.id()) && (rafters || !m.takesValleyTrusses())) {
-        sticks.addAll(MeetingSticks.lay(m));
+        List<Stick> joining = MeetingSticks.lay(m);
+        sticks.addAll(joining);
+        for (Stick valley : joining) {
+          sticks = crossed(sticks, valley, m);
+        }
       }
     }
-    return share(sticks.stream().filter(Stick::climbs).toList(), shop);
+    List<Stick> settled = new ArrayList<>();
+    for (Part part : plan.parts()) {
+      List<Stick> own = sticks.stream().filter(s -> s.part().equals(part.id())).toList();
+      List<Stick> standing = RidgeBoards.join(own.stream().filter(Stick::climbs).toList());
+      settled.addAll(
+          Peaks.settle(
+              standing,
+              part.frame().thickness(),
+              part.frame().choices().sticks().soundPost(),
+              shop.mark()));
+    }
+    settled.addAll(hipEnds.stream().filter(Stick::climbs).toList());
+    return Marking.share(settled, plan);
+  }
+
+  /** The rafters of a plane cut at the valley that runs on through it. */
+  private static List<Stick> crossed(List<Stick> sticks, Stick valley, Meeting m) {
+    if (valley.kind() != RafterKind.VALLEY) {
+      return sticks;
+    }
+    Set<String> parts = Set.of(m.lower().part().id(), m.upper().part().id());
+    Point up = m.upper().axes().along();
+    return Crossing.cut(
+        sticks,
+        valley,
+        m.lower().part().frame().thickness(),
+        s -> parts.contains(s.part()) && s.up().unit().dot(up) > SAME_WAY);
   }
 
   /** Whether an end of a run of trusses is framed with rafters. */
@@ -82,55 +109,5 @@ public final class Sticks {
   /** Centres of a run's rafters along its ridge, rising. */
   public static List<Double> stations(Run run) {
     return RunSticks.stations(run, Bank.LOW);
-  }
-
-  private static List<Rafter> share(List<Stick> sticks, Shop shop) {
-    Map<String, List<Stick>> groups = new LinkedHashMap<>();
-    for (Stick stick : sticks) {
-      groups.computeIfAbsent(key(stick, shop.mark() * SAME), k -> new ArrayList<>()).add(stick);
-    }
-    Map<RafterKind, Integer> numbers = new HashMap<>();
-    List<Rafter> rafters = new ArrayList<>();
-    for (List<Stick> group : groups.values()) {
-      int number = numbers.merge(group.get(0).kind(), 1, Integer::sum);
-      rafters.add(rafter(group, group.get(0).kind().letter() + number));
-    }
-    return List.copyOf(rafters);
-  }
-
-  private static String key(Stick s, double same) {
-    return s.kind()
-        + "/"
-        + s.run()
-        + "/"
-        + Math.round(s.line().run() / same)
-        + "/"
-        + Math.round(s.cut().run() / same)
-        + "/"
-        + Math.round(s.cut().rise() / same);
-  }
-
-  private static Rafter rafter(List<Stick> group, String mark) {
-    Stick s = group.get(0);
-    Incline line = s.line();
-    return new Rafter(
-        mark,
-        s.kind(),
-        s.part(),
-        s.run(),
-        group.size(),
-        line.run(),
-        line.rise(),
-        line.length(),
-        s.atFoot().shortening(),
-        s.atHead().shortening(),
-        new Incline(s.tail(), s.slope()).length(),
-        s.cut().length(),
-        line.plumbCut(),
-        line.levelCut(),
-        line.sideCut(s.atFoot().angle()),
-        line.sideCut(s.atHead().angle()),
-        s.drop(),
-        group.stream().map(g -> new Segment(g.foot(), g.head())).toList());
   }
 }

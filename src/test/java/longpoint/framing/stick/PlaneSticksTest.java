@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import longpoint.framing.Houses;
 import longpoint.framing.run.Run;
 import longpoint.framing.run.RunFinder;
@@ -14,6 +15,7 @@ import longpoint.plan.Frame;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.surface.Roof;
+import longpoint.units.LengthUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,8 +31,9 @@ class PlaneSticksTest {
     Part part = Houses.box("eeee", rise, length, width);
     Plan plan = Houses.plan(part);
     Run run = RunFinder.find(plan).runs().get(0);
-    List<Stick> byPlanes = PlaneSticks.lay(plan, part, Roof.solve(plan), List.of(), 1.0 / 16);
-    List<Stick> byRun = RunSticks.lay(run, List.of(), List.of());
+    List<Stick> byPlanes =
+        settled(PlaneSticks.lay(plan, part, Roof.solve(plan), List.of(), 1.0 / 16));
+    List<Stick> byRun = settled(RunSticks.lay(run, List.of(), List.of(), LengthUnit.INCH));
     for (RafterKind kind : List.of(RafterKind.HIP, RafterKind.RIDGE)) {
       assertThat(lengths(byPlanes, kind)).isEqualTo(lengths(byRun, kind));
     }
@@ -40,13 +43,21 @@ class PlaneSticksTest {
         .containsAnyElementsOf(lengths(byRun, RafterKind.HIP_JACK));
   }
 
+  private static List<Stick> settled(List<Stick> sticks) {
+    return Peaks.settle(sticks, 1.5, Optional.empty(), 1.0 / 16);
+  }
+
   private static List<String> lengths(List<Stick> sticks, RafterKind kind) {
     return sticks.stream()
         .filter(s -> s.kind() == kind)
         .map(
             s ->
                 String.format(
-                    Locale.ROOT, "%.4f %.4f %.4f", s.line().length(), s.cut().length(), s.drop()))
+                    Locale.ROOT,
+                    "%.4f %.4f %.4f",
+                    s.line().length(),
+                    s.cut().length(),
+                    s.drop(1.5)))
         .sorted()
         .distinct()
         .toList();

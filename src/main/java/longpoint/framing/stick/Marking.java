@@ -1,0 +1,172 @@
+package longpoint.framing.stick;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import longpoint.framing.Shop;
+import longpoint.framing.rafter.Incline;
+import longpoint.geometry.Segment;
+import longpoint.plan.Part;
+import longpoint.plan.Plan;
+
+/** Rafters that are cut alike share a mark, left hand and right hand together. */
+final class Marking {
+  /** Two rafters are one if no length differs by more than this share of the finest mark. */
+  private static final double SAME = 1.0 / 16;
+
+  private final Plan plan;
+  private final Stock stock;
+  private final double same;
+  private final Map<String, List<Stick>> rows = new HashMap<>();
+
+  private Marking(Plan plan) {
+    this.plan = plan;
+    this.stock = Stock.of(plan);
+    this.same = Shop.of(plan.unit()).mark() * SAME;
+  }
+
+  static List<Rafter> share(List<Stick> sticks, Plan plan) {
+    Marking marking = new Marking(plan);
+    Map<String, List<Stick>> groups = new LinkedHashMap<>();
+    for (Stick stick : sticks) {
+      groups.computeIfAbsent(marking.key(stick), k -> new ArrayList<>()).add(stick);
+      if (!stick.row().isEmpty()) {
+        marking.rows.computeIfAbsent(row(stick), k -> new ArrayList<>()).add(stick);
+      }
+    }
+    Map<RafterKind, Integer> numbers = new HashMap<>();
+    List<Rafter> rafters = new ArrayList<>();
+    for (List<Stick> group : groups.values()) {
+      RafterKind kind = group.get(0).kind();
+      int number = numbers.merge(kind, 1, Integer::sum);
+      rafters.add(marking.rafter(group, kind.letter() + number));
+    }
+    return List.copyOf(rafters);
+  }
+
+  private static String row(Stick s) {
+    return s.part() + "/" + s.run() + "/" + s.kind() + "/" + s.row();
+  }
+
+  private String key(Stick s) {
+    String own = cuts(s.atFoot().left(), s.atHead().left(), s.atFoot().right(), s.atHead().right());
+    String other =
+        cuts(s.atFoot().right(), s.atHead().right(), s.atFoot().left(), s.atHead().left());
+    return String.join(
+        "/",
+        s.kind().name(),
+        s.run(),
+        figure(s.line().run()),
+        figure(s.cut().run()),
+        figure(s.cut().rise()),
+        figure(s.tail()),
+        s.atFoot().on().name(),
+        s.atHead().on().name(),
+        Integer.toString(s.atHead().order()),
+        figure(s.heel().orElse(-1)),
+        own.compareTo(other) <= 0 ? own : other);
+  }
+
+  private String figure(double length) {
+    return Long.toString(Math.round(length / same));
+  }
+
+  /** How far each end is out of square, a half at a time. */
+  private static String cuts(double... gains) {
+    StringBuilder text = new StringBuilder();
+    for (double gain : gains) {
+      text.append(String.format(Locale.ROOT, "%.3f ", gain + 0.0 == 0 ? 0.0 : gain));
+    }
+    return text.toString().replace("-0.000", "0.000");
+  }
+
+  private Rafter rafter(List<Stick> group, String mark) {
+    Stick s = group.get(0);
+    Incline line = s.line();
+    Part part = plan.part(s.part()).orElseThrow();
+    double thickness = part.frame().thickness();
+    double depth = stock.depth(s.kind());
+    double cos = Math.cos(Math.atan(s.slope()));
+    List<Double> backing =
+        s.falls().steeper() > 0
+            ? List.of(bevel(s.falls().left() * cos), bevel(s.falls().right() * cos))
+            : List.of();
+    return new Rafter(
+        mark,
+        s.kind(),
+        s.part(),
+        s.run(),
+        group.size(),
+        (int) group.stream().filter(g -> isMirrored(g, s)).count(),
+        line.run(),
+        line.rise(),
+        line.length(),
+        new Incline(s.tail(), s.slope()).length(),
+        new Incline(s.over(), s.slope()).length(),
+        s.cut().length(),
+        line.plumbCut(),
+        line.levelCut(),
+        s.atFoot().cut(line, thickness),
+        s.atHead().cut(line, thickness),
+        s.drop(thickness),
+        backing,
+        depth,
+        thickness,
+        seat(s, part, thickness, depth),
+        difference(s),
+        group.stream().map(g -> new Segment(g.foot(), g.head())).toList());
+  }
+
+  private static double bevel(double tangent) {
+    return Math.toDegrees(Math.atan(tangent));
+  }
+
+  private static boolean isMirrored(Stick g, Stick first) {
+    double same = Math.abs(g.atHead().left() - first.atHead().left());
+    double other = Math.abs(g.atHead().left() - first.atHead().right());
+    double sameFoot = Math.abs(g.atFoot().left() - first.atFoot().left());
+    double otherFoot = Math.abs(g.atFoot().left() - first.atFoot().right());
+    return other + otherFoot < same + sameFoot - 1e-3;
+  }
+
+  private Optional<Seat> seat(Stick s, Part part, double thickness, double depth) {
+    if (s.heel().isEmpty() || !(s.slope() > 0)) {
+      return Optional.empty();
+    }
+    double height = s.heel().getAsDouble() - s.drop(thickness);
+    double plate = part.frame().choices().sticks().plateWidth(plan.unit());
+    double sine = s.line().run() > 0 ? plateSine(s, part) : 1;
+    return Optional.of(Seat.leaving(height, s.slope(), depth, plate / sine));
+  }
+
+  /** Sine of the angle in plan between a rafter and the wall it stands on. */
+  private static double plateSine(Stick s, Part part) {
+    double near = Double.POSITIVE_INFINITY;
+    double sine = 1;
+    for (int i = 0; i < part.sideCount(); i++) {
+      Segment wall = part.side(i);
+      if (wall.length() > 0 && wall.distance(s.foot()) < near - 1e-6) {
+        near = wall.distance(s.foot());
+        sine = Math.abs(wall.direction().cross(s.up().unit()));
+      }
+    }
+    return Math.max(sine, 1e-3);
+  }
+
+  private Optional<Double> difference(Stick s) {
+    if (s.row().isEmpty()) {
+      return Optional.empty();
+    }
+    double own = s.line().length();
+    return rows.get(row(s)).stream()
+        .map(o -> o.line().length())
+        .filter(l -> l < own - same)
+        .max(Comparator.naturalOrder())
+        .map(l -> own - l);
+  }
+}
