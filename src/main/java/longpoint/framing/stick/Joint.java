@@ -38,6 +38,9 @@ record Joint(
     }
   }
 
+  /** A cut this much further over one unit of thickness is another cut: some 0.1 degrees. */
+  private static final double GAIN = 2e-3;
+
   /** Two lines this near to parallel do not meet. */
   private static final double PARALLEL = 1e-6;
 
@@ -146,6 +149,13 @@ record Joint(
   /** The same seen by somebody who looks the other way. */
   Joint turned() {
     return new Joint(on, off, right, left, -point, order, deck);
+  }
+
+  /** Whether it is cut alike, to what a saw can tell. */
+  boolean isLike(Joint other) {
+    return Math.abs(left - other.left) < GAIN
+        && Math.abs(right - other.right) < GAIN
+        && Math.abs(point - other.point) < GAIN;
   }
 
   Joint inOrder(int place) {

@@ -2,10 +2,9 @@ package longpoint.framing.stick;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import longpoint.framing.Shop;
@@ -32,16 +31,18 @@ final class Marking {
 
   static List<Rafter> share(List<Stick> sticks, Plan plan) {
     Marking marking = new Marking(plan);
-    Map<String, List<Stick>> groups = new LinkedHashMap<>();
+    List<List<Stick>> groups = new ArrayList<>();
+    Map<String, List<List<Stick>>> alike = new HashMap<>();
     for (Stick stick : sticks) {
-      groups.computeIfAbsent(marking.key(stick), k -> new ArrayList<>()).add(stick);
+      marking.add(stick, alike.computeIfAbsent(sort(stick), k -> new ArrayList<>()), groups);
       if (!stick.row().isEmpty()) {
         marking.rows.computeIfAbsent(row(stick), k -> new ArrayList<>()).add(stick);
       }
     }
-    Map<RafterKind, Integer> numbers = new HashMap<>();
+    groups.sort(marking.inListOrder());
+    Map<RafterKind, Integer> numbers = new EnumMap<>(RafterKind.class);
     List<Rafter> rafters = new ArrayList<>();
-    for (List<Stick> group : groups.values()) {
+    for (List<Stick> group : groups) {
       RafterKind kind = group.get(0).kind();
       int number = numbers.merge(kind, 1, Integer::sum);
       rafters.add(marking.rafter(group, kind.letter() + number));
@@ -49,40 +50,61 @@ final class Marking {
     return List.copyOf(rafters);
   }
 
+  /** Parts as drawn, kinds as they are set, jacks from the shortest up, hips by their order. */
+  private Comparator<List<Stick>> inListOrder() {
+    List<String> parts = plan.parts().stream().map(Part::id).toList();
+    return Comparator.comparingInt((List<Stick> g) -> parts.indexOf(g.get(0).part()))
+        .thenComparing(g -> g.get(0).kind())
+        .thenComparing(g -> g.get(0).run())
+        .thenComparingInt(g -> g.get(0).atHead().order())
+        .thenComparingDouble(g -> Math.rint(g.get(0).cut().length() / same));
+  }
+
+  private void add(Stick stick, List<List<Stick>> alike, List<List<Stick>> groups) {
+    for (List<Stick> group : alike) {
+      if (isCutLike(stick, group.get(0))) {
+        group.add(stick);
+        return;
+      }
+    }
+    List<Stick> group = new ArrayList<>(List.of(stick));
+    alike.add(group);
+    groups.add(group);
+  }
+
   private static String row(Stick s) {
     return s.part() + "/" + s.run() + "/" + s.kind() + "/" + s.row();
   }
 
-  private String key(Stick s) {
-    String own = cuts(s.atFoot().left(), s.atHead().left(), s.atFoot().right(), s.atHead().right());
-    String other =
-        cuts(s.atFoot().right(), s.atHead().right(), s.atFoot().left(), s.atHead().left());
+  private static String sort(Stick s) {
     return String.join(
         "/",
         s.kind().name(),
         s.run(),
-        figure(s.line().run()),
-        figure(s.cut().run()),
-        figure(s.cut().rise()),
-        figure(s.tail()),
         s.atFoot().on().name(),
         s.atHead().on().name(),
-        Integer.toString(s.atHead().order()),
-        figure(s.heel().orElse(-1)),
-        own.compareTo(other) <= 0 ? own : other);
+        Integer.toString(s.atHead().order()));
   }
 
-  private String figure(double length) {
-    return Long.toString(Math.round(length / same));
+  private boolean isCutLike(Stick s, Stick o) {
+    return isNear(s.line().run(), o.line().run())
+        && isNear(s.cut().run(), o.cut().run())
+        && isNear(s.cut().rise(), o.cut().rise())
+        && isNear(s.tail(), o.tail())
+        && isNear(s.heel().orElse(-1), o.heel().orElse(-1))
+        && (isSameHand(s, o) || isOtherHand(s, o));
   }
 
-  /** How far each end is out of square, a half at a time. */
-  private static String cuts(double... gains) {
-    StringBuilder text = new StringBuilder();
-    for (double gain : gains) {
-      text.append(String.format(Locale.ROOT, "%.3f ", gain + 0.0 == 0 ? 0.0 : gain));
-    }
-    return text.toString().replace("-0.000", "0.000");
+  private boolean isNear(double a, double b) {
+    return Math.abs(a - b) <= same;
+  }
+
+  private static boolean isSameHand(Stick s, Stick o) {
+    return s.atFoot().isLike(o.atFoot()) && s.atHead().isLike(o.atHead());
+  }
+
+  private static boolean isOtherHand(Stick s, Stick o) {
+    return s.atFoot().isLike(o.atFoot().turned()) && s.atHead().isLike(o.atHead().turned());
   }
 
   private Rafter rafter(List<Stick> group, String mark) {
@@ -102,7 +124,7 @@ final class Marking {
         s.part(),
         s.run(),
         group.size(),
-        (int) group.stream().filter(g -> isMirrored(g, s)).count(),
+        (int) group.stream().filter(g -> !isSameHand(g, s)).count(),
         line.run(),
         line.rise(),
         line.length(),
@@ -124,14 +146,6 @@ final class Marking {
 
   private static double bevel(double tangent) {
     return Math.toDegrees(Math.atan(tangent));
-  }
-
-  private static boolean isMirrored(Stick g, Stick first) {
-    double same = Math.abs(g.atHead().left() - first.atHead().left());
-    double other = Math.abs(g.atHead().left() - first.atHead().right());
-    double sameFoot = Math.abs(g.atFoot().left() - first.atFoot().left());
-    double otherFoot = Math.abs(g.atFoot().left() - first.atFoot().right());
-    return other + otherFoot < same + sameFoot - 1e-3;
   }
 
   private Optional<Seat> seat(Stick s, Part part, double thickness, double depth) {

@@ -114,7 +114,9 @@ public final class StickChecks {
     Optional<Rafter> ridge = own.stream().filter(r -> r.kind() == RafterKind.RIDGE).findFirst();
     Optional<Rafter> common =
         most(
-            own.stream().filter(r -> r.head().on() == Bearing.RIDGE).toList(),
+            own.stream()
+                .filter(r -> r.kind() == RafterKind.COMMON && r.head().on() == Bearing.RIDGE)
+                .toList(),
             StickChecks::plumbDepth);
     if (ridge.isPresent() && common.isPresent() && ridge.get().depth() < plumbDepth(common.get())) {
       problems.add(
