@@ -18,6 +18,10 @@ public enum Bearing {
   GIRDER,
   /** The finished deck of the roof below. */
   DECK,
+  /** A header across an opening in the roof below. */
+  HEADER,
+  /** The doubled rafter beside such an opening. */
+  TRIMMER,
   /** A post under a peak. */
   POST,
   /** The rafter that comes up from the other side, end to end. */

@@ -35,7 +35,17 @@ public final class HeldBy {
       case HIP -> rafter(end, RafterKind.HIP, own);
       case VALLEY -> rafter(end, RafterKind.VALLEY, own);
       case GIRDER -> girder(end, own);
-      case WALL, LEDGER, DECK, POST, OPPOSITE, SET_BEFORE, MITRED, COMMONS, NOTHING ->
+      case WALL,
+          LEDGER,
+          DECK,
+          HEADER,
+          TRIMMER,
+          POST,
+          OPPOSITE,
+          SET_BEFORE,
+          MITRED,
+          COMMONS,
+          NOTHING ->
           Optional.empty();
     };
   }

@@ -122,6 +122,12 @@ record Joint(
     return new Joint(Bearing.DECK, 0, gain, -gain, 0, 0, new OnDeck(along, across));
   }
 
+  /** A head that runs up into a deck steeper than itself. */
+  static Joint headOnDeck(Plane deck, Point up, double slope) {
+    Joint foot = onDeck(deck, up, slope);
+    return new Joint(Bearing.DECK, 0, -foot.left, -foot.right, 0, 0, foot.deck);
+  }
+
   /**
    * The lower end of a hip, pointed for the backs of two fascia boards along the walls beside it.
    *
@@ -167,7 +173,7 @@ record Joint(
     double face = line.plumbCut();
     double bevel = Math.max(90 - planAngle(left), 90 - planAngle(right));
     if (deck != null) {
-      face = Math.toDegrees(Math.atan(line.slope()) - Math.atan(deck.along()));
+      face = Math.toDegrees(Math.abs(Math.atan(line.slope()) - Math.atan(deck.along())));
       double normal = Math.sqrt(1 + deck.along() * deck.along() + deck.across() * deck.across());
       bevel = Math.toDegrees(Math.asin(Math.abs(deck.across()) / normal));
     }

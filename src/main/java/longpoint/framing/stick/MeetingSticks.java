@@ -52,8 +52,10 @@ final class MeetingSticks {
     if (!layer.meets()) {
       return List.of();
     }
-    layer.wingRafters();
-    layer.ridge();
+    if (layer.runsOn()) {
+      layer.wingRafters();
+      layer.ridge();
+    }
     if (layer.through() && layer.wing.low().isEave() && layer.wing.high().isEave()) {
       layer.valleys();
     }
@@ -87,7 +89,17 @@ final class MeetingSticks {
   private boolean meets() {
     Point along = wing.axes().along();
     double climb = under.a() * along.x() + under.b() * along.y();
-    return climb > LEAST_CLIMB && apexU() > wing.length() + thickness;
+    return climb > LEAST_CLIMB && apexU() > thickness;
+  }
+
+  /** Whether the wing's roof runs on past the end of its walls. */
+  private boolean runsOn() {
+    return apexU() > wing.length() + thickness;
+  }
+
+  /** Whether it comes out of the roof like a dormer, with headers about its opening. */
+  private boolean isDormer() {
+    return through() && !meeting.endsAtWall();
   }
 
   /** Where the wing's ridge line comes to the plane beneath, u in the wing's axes. */
@@ -155,9 +167,15 @@ final class MeetingSticks {
     return wing.axes().at(apexU(), wing.ridgeV());
   }
 
-  /** Where a valley starts: the wing's eave plane at its wall, level with the plane beneath. */
+  /** Where a valley starts: over the wing's wall, level with the plane beneath. */
   private Point corner(Bank bank) {
-    return wing.axes().at(wing.length(), bank == Bank.LOW ? 0 : wing.width());
+    double v = bank == Bank.LOW ? 0 : wing.width();
+    Point end = wing.axes().at(wing.length(), v);
+    Side eave = wing.bound(bank).side().orElseThrow();
+    Point along = wing.axes().along();
+    double climb = under.a() * along.x() + under.b() * along.y();
+    double room = eave.plateHeight() + eave.heel() - under.heightAt(end);
+    return end.plus(along.times(room / climb));
   }
 
   /** From the mouth to the valleys, or to the deck; one board with the ridge of the wing itself. */
@@ -175,6 +193,9 @@ final class MeetingSticks {
     if (!through()) {
       // A level board comes to the slope of the deck: cut along the slope.
       return Joint.square(Bearing.DECK, 0);
+    }
+    if (isDormer()) {
+      return Joint.square(Bearing.HEADER, thickness / 2);
     }
     if (isLower() && wing.low().isEave() && wing.high().isEave()) {
       return Joint.against(Bearing.VALLEY, thickness, along, along, apex().minus(corner(Bank.LOW)));
@@ -198,7 +219,7 @@ final class MeetingSticks {
     for (Bank bank : List.of(Bank.LOW, Bank.HIGH)) {
       Side eave = wing.bound(bank).side().orElseThrow();
       Point foot = corner(bank);
-      boolean supporting = isLower() && bank == Bank.LOW;
+      boolean supporting = isLower() && !isDormer() && bank == Bank.LOW;
       double share =
           supporting
               ? (mainRidge - frame.heightAt(foot)) / (wing.ridgeHeight() - frame.heightAt(foot))
@@ -206,12 +227,12 @@ final class MeetingSticks {
       Point head = foot.toward(apex, share);
       Point up = head.minus(foot);
       Joint atHead =
-          isLower() && !supporting
-              ? Joint.against(Bearing.VALLEY, thickness, up, up, apex.minus(corner(Bank.LOW)))
-              : Joint.against(Bearing.RIDGE, thickness, up, up, mainAlong);
-      Side main = meeting.lower().bound(meeting.bank()).side().orElseThrow();
-      double tail = Math.min(tail(main, foot, up), tail(eave, foot, up));
-      sticks.add(
+          isDormer()
+              ? Joint.against(Bearing.HEADER, thickness, up, up, mainAlong)
+              : isLower() && !supporting
+                  ? Joint.against(Bearing.VALLEY, thickness, up, up, apex.minus(corner(Bank.LOW)))
+                  : Joint.against(Bearing.RIDGE, thickness, up, up, mainAlong);
+      Stick valley =
           Stick.of(
                   RafterKind.VALLEY,
                   wing.part().id(),
@@ -219,12 +240,27 @@ final class MeetingSticks {
                   foot,
                   head,
                   (frame.heightAt(head) - frame.heightAt(foot)) / foot.distance(head))
-              .withTail(tail)
-              .withFoot(Joint.valleyFascia(up, main.wall().direction(), eave.wall().direction()))
-              .withHead(atHead)
-              .withHeel(frame.heightAt(foot) - main.plateHeight()));
+              .withHead(atHead);
+      sticks.add(isDormer() ? onTrimmer(valley) : onWalls(valley, eave));
     }
     mainJacks();
+  }
+
+  /** A dormer's valley starts on the doubled rafter beside its opening. */
+  private Stick onTrimmer(Stick valley) {
+    return valley.withFoot(
+        Joint.against(
+            Bearing.TRIMMER, thickness, valley.up().times(-1), valley.up(), wing.axes().along()));
+  }
+
+  private Stick onWalls(Stick valley, Side eave) {
+    Side main = meeting.lower().bound(meeting.bank()).side().orElseThrow();
+    Point up = valley.up();
+    Point foot = valley.foot();
+    return valley
+        .withTail(Math.min(tail(main, foot, up), tail(eave, foot, up)))
+        .withFoot(Joint.valleyFascia(up, main.wall().direction(), eave.wall().direction()))
+        .withHeel(frame.heightAt(foot) - main.plateHeight());
   }
 
   /** Plan length of a valley from its foot to the tails of one wall. */

@@ -45,7 +45,7 @@ final class RunSticks {
     }
     layer.hips();
     layer.ridge();
-    return layer.sticks;
+    return OverRoof.clear(layer.sticks, run, meetings);
   }
 
   /**
@@ -123,6 +123,7 @@ final class RunSticks {
     for (double station : places(bank)) {
       if (meetings.stream().noneMatch(m -> overMouth(m, bank, station))) {
         addRafter(bank, wall, station, top(bank));
+        opening(bank, station).ifPresent(this::cutAt);
       }
     }
   }
@@ -173,6 +174,31 @@ final class RunSticks {
       case OPEN -> overlap() > 0 ? Joint.square(Bearing.DECK, 0) : Joint.NONE;
       case EAVE -> Joint.NONE;
     };
+  }
+
+  /**
+   * How far in from a wall the front of a dormer stands that is framed through the roof over a
+   * station.
+   */
+  private Optional<Double> opening(Bank bank, double station) {
+    return meetings.stream()
+        .filter(m -> m.lower().id().equals(run.id()) && m.bank() == bank)
+        .filter(m -> m.manner() == Meeting.Manner.THROUGH && !m.endsAtWall())
+        .filter(m -> station > m.from() && station < m.to())
+        .map(m -> m.depth() - m.upper().length())
+        .filter(in -> in > 2 * thickness)
+        .findFirst();
+  }
+
+  /** The rafter last laid stops at the header under the front of a dormer. */
+  private void cutAt(double header) {
+    Stick whole = sticks.isEmpty() ? null : sticks.get(sticks.size() - 1);
+    if (whole != null && whole.line().run() > header) {
+      Point head = whole.foot().toward(whole.head(), header / whole.line().run());
+      sticks.set(
+          sticks.size() - 1,
+          whole.between(whole.foot(), head).withHead(Joint.square(Bearing.HEADER, thickness / 2)));
+    }
   }
 
   private boolean overMouth(Meeting m, Bank bank, double station) {
