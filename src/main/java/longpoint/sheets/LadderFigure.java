@@ -52,7 +52,7 @@ final class LadderFigure {
           String title =
               same.stream()
                   .map(l -> names.wall(l.side()) + ", " + words.choice("hand", l.rake()))
-                  .collect(Collectors.joining("; "));
+                  .collect(Collectors.joining(words.text("apart")));
           List<SheetFigure.Line> lines = new ArrayList<>();
           lines.add(SheetFigure.Line.of(words.text("ladder.name", figures.size() + 1)));
           lines.add(SheetFigure.Line.of(words.text("ladder.for", title)));
@@ -128,7 +128,7 @@ final class LadderFigure {
     double half = (thickness - Lettering.SMALL * unitsPerMm) / 2;
     text(new Point(right, half), words.text("use.fly_rafter"), 0, Anchor.START);
     text(
-        new Point(right, ladder.overhang() + half), words.text("truss.gable_end"), 0, Anchor.START);
+        new Point(right, ladder.overhang() + half), words.text("ladder.gableEnd"), 0, Anchor.START);
     double inner = ladder.overhang() + ladder.backSpan();
     text(new Point(right, inner + half), words.text("ladder.nextIn"), 0, Anchor.START);
     double above = inner + thickness + AIR_MM * 2 * unitsPerMm;

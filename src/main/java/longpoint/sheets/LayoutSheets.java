@@ -89,14 +89,18 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
       return new RoofSurface(planes, lines, List.of());
     }
 
-    /** Legend, and below it what stands here as far as there is room: the schedule has it all. */
+    /**
+     * Legend, and below it what stands here as far as there is room: the schedule has it all, spans
+     * that would cut a kind short too.
+     */
     private void layout(String title, FittedFrame fitted, Plan shown) {
       List<Mark> marks = new ArrayList<>(List.of(fitted.in(field)));
       Bounds column = border.column(FrameReminders.layout(words));
       Legend legend = Legend.of(words, fitted.layers());
       marks.addAll(legend.marks(new Point(column.minX(), column.maxY())));
       Point below = new Point(column.minX(), column.maxY() - legend.height());
-      SheetTable table = tables.standing(new FrameMarks(shown, framing, 1));
+      SheetTable all = tables.standing(new FrameMarks(shown, framing, 1));
+      SheetTable table = all.naturalWidth() > column.width() ? all.withoutLast() : all;
       double width = Math.min(column.width(), table.naturalWidth());
       int rows = table.rowsIn(width, below.y() - column.minY());
       if (rows >= table.rows().size() && !table.rows().isEmpty()) {

@@ -13,6 +13,7 @@ import longpoint.geometry.Point;
 /** What the lines of a view mean: a sample of each that occurs, and the arrow. */
 final class Legend {
   private static final double SAMPLE = 14;
+  private static final double GAP = 3;
   private static final double ROW = 4.5;
   private static final double HEAD = 7;
   private static final double FOOT = 5;
@@ -58,6 +59,14 @@ final class Legend {
     return new Legend(words, EXPLAINED.stream().filter(seen::contains).toList());
   }
 
+  /** From the samples to the end of the longest text. */
+  double width() {
+    return used.stream()
+        .mapToDouble(l -> SAMPLE + GAP + Lettering.width(words.layer(l), Lettering.SMALL))
+        .max()
+        .orElse(0);
+  }
+
   double height() {
     return used.isEmpty() ? 0 : HEAD + used.size() * ROW + FOOT;
   }
@@ -80,7 +89,7 @@ final class Legend {
         Point wide = new Point(0, 0.7);
         marks.add(new Mark.Path(List.of(back.plus(wide), to, back.minus(wide)), false, layer, ""));
       }
-      marks.add(text(new Point(to.x() + 3, y), words.layer(layer), Lettering.SMALL));
+      marks.add(text(new Point(to.x() + GAP, y), words.layer(layer), Lettering.SMALL));
     }
     return marks;
   }

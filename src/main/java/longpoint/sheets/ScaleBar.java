@@ -79,9 +79,13 @@ final class ScaleBar {
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark.Fill(new Region(half), Layers.SYMBOL, ""));
     marks.add(new Mark.Path(List.of(tip, low.minus(wide), notch), true, Layers.SYMBOL, ""));
-    String shown = words.text(north.isPresent() ? "title.north" : "title.planNorth");
-    marks.add(text(middle.minus(new Point(0, ARROW + 5)), shown));
+    marks.add(text(middle.minus(new Point(0, ARROW + 5)), northWord(north, words)));
     return marks;
+  }
+
+  /** What stands below the arrow. */
+  static String northWord(Optional<Double> north, Words words) {
+    return words.text(north.isPresent() ? "title.north" : "title.planNorth");
   }
 
   /** The largest of 1, 2, 5, 10 … (or a half, a fifth …) that is not above a length. */

@@ -30,8 +30,8 @@ final class SheetBorder {
   private static final double NARROWEST = 66;
   private static final double WIDEST = 90;
 
-  /** Cell of the band's heading. */
-  private static final double HEADING = 22;
+  /** Room after the band's heading. */
+  private static final double AFTER_HEADING = 4;
 
   private static final double GAP = 5;
   private static final int REMINDER_LINES = 8;
@@ -160,7 +160,17 @@ final class SheetBorder {
   }
 
   private double reminderWidth(List<String> reminders) {
-    return (width() - HEADING - (reminders.size() - 1) * GAP) / reminders.size();
+    return (width() - headingWidth() - (reminders.size() - 1) * GAP) / reminders.size();
+  }
+
+  private List<String> heading() {
+    return List.of(words.text("border.before"), words.text("border.before.second"));
+  }
+
+  private double headingWidth() {
+    double widest =
+        heading().stream().mapToDouble(h -> Lettering.width(h, Lettering.MEDIUM)).max().orElse(0);
+    return widest + AFTER_HEADING;
   }
 
   private double bandHeight(List<String> reminders) {
@@ -178,12 +188,12 @@ final class SheetBorder {
         Mark.Path.line(
             new Point(MARGIN, top), new Point(paper.widthMm() - MARGIN, top), Layers.RULES, ""));
     double left = MARGIN + PAD;
-    List<String> heading = List.of(words.text("border.before"), words.text("border.before.second"));
+    List<String> heading = heading();
     for (int i = 0; i < heading.size(); i++) {
       double y = top - PAD / 2 - Lettering.MEDIUM - i * Lettering.MEDIUM * LEAD;
       marks.add(text(new Point(left, y), heading.get(i), Lettering.MEDIUM, Layers.TEXT));
     }
-    left += HEADING;
+    left += headingWidth();
     for (List<String> lines : reminderLines(reminders)) {
       double y = top - PAD / 2;
       for (String line : lines) {

@@ -145,6 +145,13 @@ record SheetTable(
         title, continued, columns, rows.subList(0, Math.min(count, rows.size())), lettering);
   }
 
+  /** Without its last column, for a place too narrow for all. */
+  SheetTable withoutLast() {
+    int kept = columns.size() - 1;
+    List<List<String>> shorter = rows.stream().map(r -> r.subList(0, kept)).toList();
+    return new SheetTable(title, continued, columns.subList(0, kept), shorter, lettering);
+  }
+
   /** The width in which nothing is cut short. */
   double naturalWidth() {
     double columns = natural().stream().mapToDouble(d -> d).sum();

@@ -117,7 +117,7 @@ final class StickTables {
         cells.columns(
             "mark",
             "kind",
-            "no",
+            "many",
             "levelRun",
             "rise",
             "lineLength",

@@ -25,6 +25,9 @@ final class TitleStrip {
   private static final double NUMBER = 24;
   private static final double NORTH = 20;
 
+  /** Room on both sides of the word under the arrow. */
+  private static final double BESIDE_NORTH = 1.5;
+
   /** Scale and caution cells take these shares of the width, within limits. */
   private static final double SCALE_SHARE = 0.19;
 
@@ -56,16 +59,15 @@ final class TitleStrip {
     marks.add(Mark.Path.line(new Point(lowerLeft.x(), top), new Point(end, top), Layers.FRAME, ""));
     double x = end - NUMBER;
     number(x, lowerLeft.y(), number, of);
-    x -= NORTH;
     if (sheet.view() == Sheet.View.PLAN) {
+      double cell = north();
+      x -= cell;
       rule(x, lowerLeft.y());
       marks.addAll(
           ScaleBar.north(
-              new Point(x + NORTH / 2, lowerLeft.y() + HEIGHT / 2 + 2),
+              new Point(x + cell / 2, lowerLeft.y() + HEIGHT / 2 + 2),
               plan.particulars().north(),
               words));
-    } else {
-      x += NORTH;
     }
     double caution = Math.max(NARROWEST_CAUTION, Math.min(WIDEST, width * CAUTION_SHARE));
     x -= caution;
@@ -84,6 +86,12 @@ final class TitleStrip {
     rule(lowerLeft.x() + half, lowerLeft.y());
     column(lowerLeft.x() + half, top, half, sheet(sheet, half - 2 * PAD));
     return marks;
+  }
+
+  private double north() {
+    double word =
+        Lettering.width(ScaleBar.northWord(plan.particulars().north(), words), Lettering.SMALL);
+    return Math.max(NORTH, word + 2 * BESIDE_NORTH);
   }
 
   private record Line(String text, double height, Layer layer, int most) {}
@@ -136,9 +144,12 @@ final class TitleStrip {
 
   private void scale(double left, double foot, double cell, Sheet sheet) {
     String unit = words.text("title.unit." + plan.unit().symbol());
-    String scale = sheet.scale().map(PaperScale::title).orElse(words.text("title.noScale"));
     double room = cell - 2 * PAD;
-    String shown = words.text("title.scale", scale);
+    String shown =
+        sheet
+            .scale()
+            .map(s -> words.text("title.scale", s.title()))
+            .orElse(words.text("title.noScale"));
     boolean wide = Lettering.width(shown, Lettering.MEDIUM) <= room;
     String print = sheet.scale().isPresent() ? " " + words.text("title.print") : "";
     List<Line> lines =

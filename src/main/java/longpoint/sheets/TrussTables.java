@@ -72,7 +72,7 @@ final class TrussTables {
         List.of(
             cells.mark("mark"),
             cells.words("kind"),
-            cells.figure("no"),
+            cells.figure("many"),
             cells.figure("spanLength")),
         rows);
   }

@@ -81,11 +81,16 @@ final class ValleySheets {
     return List.of(valleys.valleyNames(set), valleys.valley(set), valleys.snapped(set));
   }
 
+  private Legend legend() {
+    return Legend.of(Words.of(plan), FrameLayers.ofValley());
+  }
+
   private Laid beside() {
-    double wide = tables().stream().mapToDouble(SheetTable::naturalWidth).max().orElse(0);
+    Legend legend = legend();
+    double tables = tables().stream().mapToDouble(SheetTable::naturalWidth).max().orElse(0);
+    double wide = Math.max(tables, legend.width());
     double column = Math.min(wide, field.width() * BESIDE);
     Bounds right = new Bounds(field.maxX() - column, field.minY(), field.maxX(), field.maxY());
-    Legend legend = Legend.of(Words.of(plan), FrameLayers.ofValley());
     Bounds beneath =
         new Bounds(right.minX(), right.minY(), right.maxX(), right.maxY() - legend.height());
     Bounds room =
@@ -94,14 +99,16 @@ final class ValleySheets {
   }
 
   private Laid below(double share) {
+    Legend legend = legend();
+    double aside = Math.max(LEGEND, legend.width() + SheetBorder.PAD);
     double line = field.minY() + field.height() * share;
     Bounds foot = new Bounds(field.minX(), field.minY(), field.maxX(), line);
     Bounds room =
-        new Bounds(field.minX(), line + SheetBorder.PAD, field.maxX() - LEGEND, field.maxY());
+        new Bounds(field.minX(), line + SheetBorder.PAD, field.maxX() - aside, field.maxY());
     return laid(
         room,
-        Legend.of(Words.of(plan), FrameLayers.ofValley()),
-        field.maxX() - LEGEND + SheetBorder.PAD,
+        legend,
+        field.maxX() - aside + SheetBorder.PAD,
         TableFlow.pages(tables(), foot, field));
   }
 

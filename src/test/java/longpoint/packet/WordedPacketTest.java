@@ -111,6 +111,40 @@ class WordedPacketTest {
     }
   }
 
+  /** Lettering cut short may cost a name its end, never a caution or a caption. */
+  @TestFactory
+  Stream<DynamicTest> nothingTheProgramSaysIsCutShort() throws Exception {
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Language language : Language.values()) {
+      List<String> texts = texts(language);
+      designs()
+          .forEach(
+              (name, design) ->
+                  tests.add(
+                      DynamicTest.dynamicTest(
+                          language.key() + " " + name,
+                          () -> checkWhole(design.spoken(language), texts))));
+    }
+    return tests.stream();
+  }
+
+  private static void checkWhole(Design design, List<String> texts) {
+    for (Paper paper : List.of(Paper.LETTER, Paper.A4)) {
+      for (Page page : Packet.pages(design, paper)) {
+        List<String> lines = new ArrayList<>();
+        lettering(page.marks(), lines);
+        for (String line : lines) {
+          if (line.endsWith("…") && line.length() > 6) {
+            String kept = line.substring(0, line.length() - 1).replace('\u00a0', ' ');
+            assertThat(texts)
+                .as("%s on %s: %s", page.title(), paper, line)
+                .noneMatch(t -> t.contains(kept));
+          }
+        }
+      }
+    }
+  }
+
   /** Everything that is read: lettering on the sheets, the lists, the page for phones, the mail. */
   private static List<String> lines(Design design) throws Exception {
     SheetSet sheets = Packet.sheets(design, Paper.A3);
@@ -178,26 +212,33 @@ class WordedPacketTest {
     return texts.flatMap(t -> words(t).stream()).collect(Collectors.toCollection(TreeSet::new));
   }
 
-  /** Every word of the texts of a language, as written and with a capital. */
+  /** Every word of the texts of a language, as written, with a capital and without. */
   private static Set<String> vocabulary(Language language) throws Exception {
-    String file = language == Language.ENGLISH ? "Messages.properties" : "Messages_fr.properties";
     Set<String> known = new HashSet<>(Set.of("Longpoint", "glTF", "OBJ"));
-    try (Stream<Path> files = Files.walk(RESOURCES)) {
-      for (Path bundle : files.filter(f -> f.endsWith(file)).toList()) {
-        if (!bundle.startsWith(RESOURCES.resolve("desktop"))) {
-          Properties texts = new Properties();
-          texts.load(Files.newBufferedReader(bundle));
-          for (Object text : texts.values()) {
-            for (String word : words(text.toString())) {
-              known.add(word);
-              known.add(word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
-              known.add(word.substring(0, 1).toLowerCase(Locale.ROOT) + word.substring(1));
-            }
-          }
-        }
+    for (String text : texts(language)) {
+      for (String word : words(text)) {
+        known.add(word);
+        known.add(word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1));
+        known.add(word.substring(0, 1).toLowerCase(Locale.ROOT) + word.substring(1));
       }
     }
     return known;
+  }
+
+  /** All texts but those of the window. */
+  private static List<String> texts(Language language) throws Exception {
+    String file = language == Language.ENGLISH ? "Messages.properties" : "Messages_fr.properties";
+    List<String> all = new ArrayList<>();
+    try (Stream<Path> files = Files.walk(RESOURCES)) {
+      for (Path bundle : files.filter(f -> f.endsWith(file)).toList()) {
+        if (!Set.of("desktop", "editor").contains(bundle.getParent().getFileName().toString())) {
+          Properties texts = new Properties();
+          texts.load(Files.newBufferedReader(bundle));
+          texts.values().forEach(t -> all.add(t.toString()));
+        }
+      }
+    }
+    return all;
   }
 
   /**
