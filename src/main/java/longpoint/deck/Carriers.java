@@ -68,7 +68,10 @@ final class Carriers {
     for (Rafter rafter : framing.rafters()) {
       if (rafter.part().equals(plane.part()) && rafter.kind() != RafterKind.RIDGE) {
         for (Segment place : rafter.places()) {
-          Segment line = rafter.tail() > 0 ? longer(place, reach, 0) : place;
+          double before = rafter.tail() > 0 ? reach : 0;
+          // A common rafter's head runs on over a high wall as far as the roof does.
+          double after = rafter.kind() == RafterKind.COMMON ? reach : 0;
+          Segment line = longer(place, before, after);
           if (climbs(line, plane)) {
             add(supports, plane, rafter.mark(), Support.Kind.RAFTER, line, thickness);
           }

@@ -66,17 +66,13 @@ record Laying(List<Course> courses, List<Cell> pieces, JointChoice.Kept kept) {
   }
 
   /** The unbroken runs of every course, course by course, left to right. */
-  static List<Strip> strips(Ground ground) {
+  static List<Strip> strips(Ground ground, CourseLines lines) {
     Panel panel = ground.panel();
-    double top = 0;
-    for (Region region : ground.regions()) {
-      top = Math.max(top, region.shell().bounds().maxY());
-    }
-    int count = Math.max(1, (int) Math.ceil((top - panel.sliver()) / panel.width()));
+    int count = lines.count();
     List<Strip> strips = new ArrayList<>();
     for (int course = 1; course <= count; course++) {
-      double from = (course - 1) * panel.width();
-      double to = course == count ? top : course * panel.width();
+      double from = lines.from(course);
+      double to = lines.to(course);
       // The lowest and highest courses take whatever rounding leaves outside the course lines.
       double bottom = course == 1 ? Double.NEGATIVE_INFINITY : from;
       List<Strip> row = new ArrayList<>();

@@ -79,7 +79,8 @@ public final class Sheathing {
       List<Support> flat = flat(flush, supports, ground.unfold());
       bare.add(bare(flush, ground, flat));
       if (!part.existing()) {
-        choices.add(Choice.of(ground, flat, start(part, flush.whole())));
+        CourseLines lines = Ripping.of(part, flush.whole(), ground);
+        choices.add(Choice.of(ground, lines, flat, start(part, flush.whole())));
       }
     }
     Refining.Found found = LeastSheets.choose(choices, stop);
@@ -96,7 +97,8 @@ public final class Sheathing {
     return new DeckPlan(planes, Cutting.stock(planes, choices, found.places()), problems);
   }
 
-  private static Deck.Start start(Part part, RoofPlane plane) {
+  /** Where a plane's sheets begin. */
+  static Deck.Start start(Part part, RoofPlane plane) {
     return part.edges().get(plane.edge()).start().orElse(part.deck().start());
   }
 
@@ -236,6 +238,7 @@ public final class Sheathing {
     } else if (laying.kept() == JointChoice.Kept.SUPPORT) {
       problems.add(Problem.warning(where, Phrase.of("deck.stagger", wall)));
     }
+    Ripping.said(choice, wall, plan.unit()).ifPresent(problems::add);
     for (PieceEdge rim : choice.ground().rims()) {
       if (rim.use() == PieceEdge.Use.RAKE) {
         taper(rim, choice.ground().panel())
@@ -278,21 +281,24 @@ public final class Sheathing {
   /**
    * What can be done with one plane.
    *
+   * @param lines where its courses begin and end
    * @param strips its courses
    * @param held for each strip, where joints find support
    * @param rhythms worth trying
    */
   record Choice(
       Ground ground,
+      CourseLines lines,
       Uprights uprights,
       List<Strip> strips,
       List<double[]> held,
       List<JointChain> rhythms) {
-    static Choice of(Ground ground, List<Support> flat, Deck.Start start) {
+    static Choice of(Ground ground, CourseLines lines, List<Support> flat, Deck.Start start) {
       Uprights uprights = new Uprights(flat, ground.panel());
-      List<Strip> strips = Laying.strips(ground);
+      List<Strip> strips = Laying.strips(ground, lines);
       return new Choice(
           ground,
+          lines,
           uprights,
           strips,
           strips.stream().map(s -> JointChoice.held(s, uprights, ground.panel())).toList(),

@@ -68,7 +68,7 @@ final class ProblemPlaces implements ProblemsPanel.Places {
         canvas,
         badges.place(badge, canvas.view()),
         badge.problems(),
-        Cures.at(plan, badge.where()),
+        Cures.at(plan, badge.where(), badge.problems()),
         job.runner()::apply);
   }
 

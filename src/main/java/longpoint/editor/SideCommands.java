@@ -85,6 +85,15 @@ public final class SideCommands {
         Messages.text("do.sheetStart", Naming.sides(plan, sides)), sides, e -> e.withStart(start));
   }
 
+  /** Sets how wide the first course over sides is; empty lets them follow their parts. */
+  public static Command firstCourse(Plan plan, List<Ref.OfSide> sides, Optional<Double> width) {
+    String figure = Naming.orDefault(width.map(w -> Naming.length(plan, w)));
+    return edges(
+        Messages.text("do.firstCourse", Naming.sides(plan, sides), figure),
+        sides,
+        e -> e.withFirstCourse(width));
+  }
+
   /**
    * Gives a side a length; the wall at the end that gives way moves parallel to itself, and what
    * stands against it goes along.

@@ -15,6 +15,8 @@ import longpoint.units.LengthUnit;
  * @param walkway how far the sheets run in beneath another part's roof that lies over this one, up
  *     from the line where this roof comes out from under it, ≥ 0; what lies farther in is left
  *     open. Empty to sheathe it whole
+ * @param firstCourse width of the lowest course, up the slope, where its sheets are ripped; empty
+ *     for whole sheets. More than a sheet's width is a whole sheet
  */
 public record Deck(
     double thickness,
@@ -22,6 +24,7 @@ public record Deck(
     double sheetLength,
     Start start,
     Optional<Double> walkway,
+    Optional<Double> firstCourse,
     Extras extras) {
   /** The edge sheets are laid from, seen standing on the ground facing the plane. */
   public enum Start {
@@ -49,24 +52,29 @@ public record Deck(
   public Deck {
     Objects.requireNonNull(start);
     Objects.requireNonNull(walkway);
+    Objects.requireNonNull(firstCourse);
     Objects.requireNonNull(extras);
   }
 
   /** Sheathed whole beneath whatever lies over it. */
   public Deck(double thickness, double sheetWidth, double sheetLength, Start start, Extras extras) {
-    this(thickness, sheetWidth, sheetLength, start, Optional.empty(), extras);
+    this(thickness, sheetWidth, sheetLength, start, Optional.empty(), Optional.empty(), extras);
   }
 
   public Deck withThickness(double thickness) {
-    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, extras);
+    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, firstCourse, extras);
   }
 
   public Deck withStart(Start start) {
-    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, extras);
+    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, firstCourse, extras);
   }
 
   public Deck withWalkway(Optional<Double> walkway) {
-    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, extras);
+    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, firstCourse, extras);
+  }
+
+  public Deck withFirstCourse(Optional<Double> width) {
+    return new Deck(thickness, sheetWidth, sheetLength, start, walkway, width, extras);
   }
 
   public static Deck of(LengthUnit unit) {

@@ -17,6 +17,8 @@ import longpoint.units.Slope;
  *     another slope; left empty, the one with the longer wall line does
  * @param hip how an eave at the end of a run of trusses is framed; empty for step-down trusses
  * @param start where the sheets of an eave's plane begin; empty follows the part's deck
+ * @param firstCourse width of the lowest course of sheets of an eave's plane; empty follows the
+ *     part's deck
  */
 public record Edge(
     EdgeKind kind,
@@ -26,6 +28,7 @@ public record Edge(
     Optional<InLine> inLine,
     Optional<HipEnd> hip,
     Optional<Deck.Start> start,
+    Optional<Double> firstCourse,
     Extras extras) {
   /** How the end of a run is framed where the roof slopes down to it. */
   public enum HipEnd {
@@ -50,6 +53,7 @@ public record Edge(
     Objects.requireNonNull(inLine);
     Objects.requireNonNull(hip);
     Objects.requireNonNull(start);
+    Objects.requireNonNull(firstCourse);
     Objects.requireNonNull(extras);
   }
 
@@ -62,7 +66,7 @@ public record Edge(
       Optional<InLine> inLine,
       Optional<HipEnd> hip,
       Extras extras) {
-    this(kind, slope, overhang, heel, inLine, hip, Optional.empty(), extras);
+    this(kind, slope, overhang, heel, inLine, hip, Optional.empty(), Optional.empty(), extras);
   }
 
   /** An edge that says no more than its figures. */
@@ -96,46 +100,55 @@ public record Edge(
   }
 
   public Edge withKind(EdgeKind kind) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, firstCourse, extras);
   }
 
   public Edge withSlope(Slope slope) {
-    return new Edge(kind, Optional.of(slope), overhang, heel, inLine, hip, start, extras);
+    return new Edge(
+        kind, Optional.of(slope), overhang, heel, inLine, hip, start, firstCourse, extras);
   }
 
   public Edge withOverhang(double overhang) {
-    return new Edge(kind, slope, Optional.of(overhang), heel, inLine, hip, start, extras);
+    return new Edge(
+        kind, slope, Optional.of(overhang), heel, inLine, hip, start, firstCourse, extras);
   }
 
   public Edge withHeel(double heel) {
-    return new Edge(kind, slope, overhang, Optional.of(heel), inLine, hip, start, extras);
+    return new Edge(
+        kind, slope, overhang, Optional.of(heel), inLine, hip, start, firstCourse, extras);
   }
 
   public Edge withHip(HipEnd hip) {
-    return new Edge(kind, slope, overhang, heel, inLine, Optional.of(hip), start, extras);
+    return new Edge(
+        kind, slope, overhang, heel, inLine, Optional.of(hip), start, firstCourse, extras);
   }
 
   /** Following the plan's default where empty. */
   public Edge withSlope(Optional<Slope> slope) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, firstCourse, extras);
   }
 
   /** Following the plan's default where empty. */
   public Edge withOverhang(Optional<Double> overhang) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, firstCourse, extras);
   }
 
   /** Following the plan's default where empty. */
   public Edge withHeel(Optional<Double> heel) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, firstCourse, extras);
   }
 
   public Edge withInLine(Optional<InLine> inLine) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, firstCourse, extras);
   }
 
   /** Following the part's deck where empty. */
   public Edge withStart(Optional<Deck.Start> start) {
-    return new Edge(kind, slope, overhang, heel, inLine, hip, start, extras);
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, firstCourse, extras);
+  }
+
+  /** Following the part's deck where empty. */
+  public Edge withFirstCourse(Optional<Double> width) {
+    return new Edge(kind, slope, overhang, heel, inLine, hip, start, width, extras);
   }
 }

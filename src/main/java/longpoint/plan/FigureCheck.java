@@ -169,6 +169,10 @@ final class FigureCheck {
     }
     positive(part.deck().sheetWidth(), "sheetWidth");
     positive(part.deck().sheetLength(), "sheetLength");
+    part.deck().firstCourse().ifPresent(w -> positive(w, "firstCourse"));
+    part.edges().stream()
+        .flatMap(e -> e.firstCourse().stream())
+        .forEach(w -> positive(w, "firstCourse"));
   }
 
   private void positive(double figure, String key) {

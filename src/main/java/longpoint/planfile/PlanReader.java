@@ -207,6 +207,7 @@ final class PlanReader {
             : Optional.of(Fields.choice(inLine.get(), InLine.values(), InLine::key)),
         f.optionalChoice("hip", Edge.HipEnd.values(), Edge.HipEnd::key),
         f.optionalChoice("start", Deck.Start.values(), Deck.Start::key),
+        f.optionalNumber("firstCourse"),
         f.rest(notes, id + "/" + side));
   }
 
@@ -244,6 +245,7 @@ final class PlanReader {
         f.number("sheetLength", usual.sheetLength()),
         f.choice("start", usual.start(), Deck.Start.values(), Deck.Start::key),
         f.optionalNumber("walkway"),
+        f.optionalNumber("firstCourse"),
         f.rest(notes, id));
   }
 

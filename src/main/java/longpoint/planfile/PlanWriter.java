@@ -100,6 +100,7 @@ final class PlanWriter {
     edge.inLine().ifPresent(l -> known.add(field("inLine", JsonText.quote(l.key()))));
     edge.hip().ifPresent(h -> known.add(field("hip", JsonText.quote(h.key()))));
     edge.start().ifPresent(s -> known.add(field("start", JsonText.quote(s.key()))));
+    edge.firstCourse().ifPresent(w -> known.add(field("firstCourse", number(w))));
     return line(fields(edge.extras(), known.toArray(String[]::new)));
   }
 
@@ -110,6 +111,7 @@ final class PlanWriter {
     known.add(field("sheetLength", number(deck.sheetLength())));
     known.add(field("start", JsonText.quote(deck.start().key())));
     deck.walkway().ifPresent(w -> known.add(field("walkway", number(w))));
+    deck.firstCourse().ifPresent(w -> known.add(field("firstCourse", number(w))));
     return line(fields(deck.extras(), known.toArray(String[]::new)));
   }
 

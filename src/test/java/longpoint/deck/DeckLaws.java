@@ -52,7 +52,7 @@ public final class DeckLaws {
       assertThat(piece.length()).isLessThanOrEqualTo(panel.length() + 1e-6);
       assertThat(piece.width()).isLessThanOrEqualTo(panel.width() + panel.sliver() + 1e-6);
       assertThat(piece.bounds().minY())
-          .isGreaterThanOrEqualTo((piece.course() - 1) * panel.width() - 1e-6);
+          .isGreaterThanOrEqualTo(plane.courses().get(piece.course() - 1).from() - 1e-6);
     }
   }
 

@@ -19,8 +19,10 @@ import longpoint.plan.PlanCheck;
 import longpoint.plan.PlanDimension;
 import longpoint.plan.Problem;
 import longpoint.surface.Roof;
+import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
+import longpoint.wording.Phrase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -151,5 +153,22 @@ class CuresTest {
     PlanDimension after = round.markup().dimensions().get(0);
     assertThat(after.from().at(round)).isEqualTo(Optional.of(new Point(480, 336)));
     assertThat(after.to().at(round)).isEqualTo(Optional.of(new Point(480, 0)));
+  }
+
+  /** What the sheathing says about a last course names the first course that cures it. */
+  @Test
+  void aFirstCourseIsRippedAsTheProblemSays() {
+    LengthFigure width = new LengthFigure(24, LengthUnit.INCH);
+    Problem sliver =
+        Problem.warning("main/0", Phrase.of("deck.lastCourse", "wall", width, width, width));
+    Plan plan = Houses.house();
+    List<Cure> cures = Cures.at(plan, "main/0", List.of(sliver));
+    assertThat(cures).hasSize(1);
+    assertThat(cures.get(0).label()).contains("2'-0\"");
+    Plan cured = ((Outcome.Commit) cures.get(0).command().on(plan)).plan();
+    assertThat(cured.parts().get(0).edges().get(0).firstCourse()).contains(24.0);
+    assertThat(Cures.at(plan, "main/0", List.of())).isEmpty();
+    assertThat(Cures.at(plan, "main/1", List.of(Problem.note("main/1", Phrase.of("deck.x")))))
+        .isEmpty();
   }
 }

@@ -192,6 +192,8 @@ class PlanCheckTest {
     error(plan(house().withDeck(deck)), "main", "sheathing");
     Deck sheets = new Deck(0.5, 0, 96, Deck.Start.LEFT, Extras.NONE);
     error(plan(house().withDeck(sheets)), "main", "sheet width");
+    Deck ripped = house().deck().withFirstCourse(Optional.of(0.0));
+    error(plan(house().withDeck(ripped)), "main", "first course");
     assertThat(PlanCheck.check(plan(house().withFrame(Frame.of(in))))).isEmpty();
   }
 

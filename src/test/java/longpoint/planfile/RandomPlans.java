@@ -127,6 +127,7 @@ final class RandomPlans {
               r.nextBoolean() ? Optional.empty() : Optional.of(InLine.values()[r.nextInt(2)]),
               r.nextBoolean() ? Optional.empty() : Optional.of(Edge.HipEnd.values()[r.nextInt(3)]),
               r.nextBoolean() ? Optional.empty() : Optional.of(Deck.Start.values()[r.nextInt(4)]),
+              r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
               extras(r)));
     }
     return new Part(
@@ -150,6 +151,7 @@ final class RandomPlans {
                 number(r),
                 number(r),
                 Deck.Start.values()[r.nextInt(3)],
+                r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
                 r.nextBoolean() ? Optional.empty() : Optional.of(number(r)),
                 extras(r)),
             extras(r))

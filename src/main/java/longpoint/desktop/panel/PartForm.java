@@ -127,6 +127,17 @@ final class PartForm implements Properties.Subject {
         s -> Texts.of("deckStart." + s.key()),
         () -> shared(p -> p.deck().start()),
         s -> runner.apply(PartCommands.deck(plan(), ids, d -> d.withStart(s))));
+    form.entry(
+            "firstCourse",
+            t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.POSITIVE),
+            l -> firstCourse(Optional.of(l)),
+            () -> shared(p -> p.deck().firstCourse()).flatMap(w -> w).map(this::exact),
+            () ->
+                Texts.of(
+                    shared(p -> p.deck().firstCourse()).isPresent()
+                        ? "firstCourse.whole"
+                        : "field.differs"))
+        .orEmpty(() -> firstCourse(Optional.empty()));
     if (plan().joins().stream().anyMatch(j -> ids.contains(j.lower()))) {
       form.entry(
               "walkway",
@@ -161,6 +172,10 @@ final class PartForm implements Properties.Subject {
 
   private void walkway(Optional<Double> width) {
     runner.apply(PartCommands.deck(plan(), ids, d -> d.withWalkway(width)));
+  }
+
+  private void firstCourse(Optional<Double> width) {
+    runner.apply(PartCommands.deck(plan(), ids, d -> d.withFirstCourse(width)));
   }
 
   private void frame(UnaryOperator<Frame> change) {

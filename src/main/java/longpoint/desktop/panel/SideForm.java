@@ -75,6 +75,15 @@ final class SideForm implements Properties.Subject {
         way -> Texts.of("deckStart." + way),
         () -> shared(Edge::start).map(s -> s.map(Deck.Start::key).orElse(AS_PART)),
         way -> runner.apply(SideCommands.sheetStart(plan(), refs, start(way))));
+    form.entry(
+            "firstCourse",
+            t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.POSITIVE),
+            l -> runner.apply(SideCommands.firstCourse(plan(), refs, Optional.of(l))),
+            () -> shared(Edge::firstCourse).flatMap(w -> w).map(this::exact),
+            () ->
+                Texts.of(
+                    shared(Edge::firstCourse).isPresent() ? "firstCourse.part" : "field.differs"))
+        .orEmpty(() -> runner.apply(SideCommands.firstCourse(plan(), refs, Optional.empty())));
   }
 
   private static final String AS_PART = "part";
