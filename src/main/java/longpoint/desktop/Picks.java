@@ -111,10 +111,14 @@ public final class Picks {
     return subjects;
   }
 
-  /** The same, and the marks that picked trusses are made by. */
+  /** The same, and whatever else the rows of lists tell of it by. */
   public Set<String> named() {
     Set<String> named = subjects();
-    things().forEach(t -> t.mark().ifPresent(named::add));
+    List<Thing> things = things();
+    things.forEach(t -> named.addAll(t.rows()));
+    if (things.isEmpty()) {
+      job.document().selection().parts().forEach(named::add);
+    }
     return named;
   }
 

@@ -1,6 +1,7 @@
 package longpoint.framing;
 
 import java.util.List;
+import java.util.Optional;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.edge.LevelFascia;
 import longpoint.framing.gable.GableWall;
@@ -12,8 +13,11 @@ import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.RidgeBlocks;
 import longpoint.framing.truss.TapeMarks;
 import longpoint.framing.truss.Truss;
+import longpoint.framing.truss.TrussKind;
 import longpoint.framing.truss.TrussMark;
 import longpoint.framing.valley.ValleySet;
+import longpoint.framing.valley.ValleyTruss;
+import longpoint.geometry.Point;
 import longpoint.plan.Problem;
 
 /**
@@ -70,5 +74,19 @@ public record FramingSet(
     proposals = List.copyOf(proposals);
     mouths = List.copyOf(mouths);
     problems = List.copyOf(problems);
+  }
+
+  /**
+   * The truss that a row of a valley set tells of; a run may have several sets.
+   *
+   * @return empty where the wing is framed with rafters and none is ordered
+   */
+  public Optional<Truss> valleyTruss(ValleySet set, ValleyTruss row) {
+    double thickness = set.site().thickness();
+    Point left = set.axes().at(row.x() - thickness / 2, row.left());
+    return trusses.stream()
+        .filter(t -> t.kind() == TrussKind.VALLEY && t.run().equals(set.upper()))
+        .filter(t -> t.from().distance(left) < thickness)
+        .findFirst();
   }
 }

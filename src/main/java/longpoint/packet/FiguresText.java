@@ -184,6 +184,11 @@ public final class FiguresText {
         .collect(Collectors.joining(" "));
   }
 
+  /** What a row about all lines of a kind has for its subject. */
+  public static String kind(LineKind kind) {
+    return "lines:" + kind.key();
+  }
+
   private void lineTotals() {
     Map<LineKind, Double> lengths = new EnumMap<>(LineKind.class);
     Map<LineKind, Integer> counts = new EnumMap<>(LineKind.class);
@@ -194,7 +199,11 @@ public final class FiguresText {
     TextTable table = new TextTable(words, "kind", "number", "together");
     lengths.forEach(
         (kind, length) ->
-            table.row(names.kind(kind), String.valueOf(counts.get(kind)), words.length(length)));
+            table.rowOf(
+                kind(kind),
+                names.kind(kind),
+                String.valueOf(counts.get(kind)),
+                words.length(length)));
     out.section(words.text("together"), table);
   }
 }

@@ -11,6 +11,7 @@ import longpoint.framing.stick.Rafter;
 import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.RidgeBlocks;
 import longpoint.framing.truss.TapeMarks;
+import longpoint.framing.truss.Truss;
 import longpoint.framing.truss.TrussMark;
 import longpoint.framing.valley.SuppliedSet;
 import longpoint.framing.valley.ValleySet;
@@ -70,7 +71,7 @@ final class FramingText {
   private void tapes() {
     TextTable table = new TextTable(words, "run", "plate", "marks");
     for (TapeMarks t : framing.tapes()) {
-      table.row(names.run(t.run()), length(t.length()), lengths(t.marks()));
+      table.rowOf(t.run(), names.run(t.run()), length(t.length()), lengths(t.marks()));
     }
     out.section(words.text("tapes"), table);
   }
@@ -98,7 +99,8 @@ final class FramingText {
     set.trusses()
         .forEach(
             t ->
-                table.row(
+                table.rowOf(
+                    framing.valleyTruss(set, t).map(Truss::id).orElse(set.upper()),
                     String.valueOf(t.number()),
                     length(t.x()),
                     length(t.v()),
@@ -117,7 +119,8 @@ final class FramingText {
   private void supplied(ValleySet set) {
     TextTable table = new TextTable(words, "no", "chord", "gap", "layout", "look");
     for (SuppliedSet.Placed p : set.supplied()) {
-      table.row(
+      table.rowOf(
+          framing.valleyTruss(set, p.truss()).map(Truss::id).orElse(set.upper()),
           String.valueOf(p.truss().number()),
           length(p.truss().length()),
           length(p.gap()),
@@ -130,7 +133,8 @@ final class FramingText {
   private void gableWalls() {
     TextTable table = new TextTable(words, "side", "studs", "longest", "difference", "difference");
     for (GableWall w : framing.gableWalls()) {
-      table.row(
+      table.rowOf(
+          w.side(),
           names.wall(w.side()),
           String.valueOf(w.heights().size()),
           length(w.heights().stream().mapToDouble(Double::doubleValue).max().orElse(0)),
@@ -143,7 +147,8 @@ final class FramingText {
   private void ridgeBlocks() {
     TextTable table = new TextTable(words, "run", "row", "number", "clear", "cutTo");
     for (RidgeBlocks b : framing.ridgeBlocks()) {
-      table.row(
+      table.rowOf(
+          b.run(),
           names.run(b.run()),
           choice("line", b.place()),
           String.valueOf(b.count()),

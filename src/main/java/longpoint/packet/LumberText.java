@@ -14,7 +14,7 @@ final class LumberText {
   static void write(Lumber lumber, RoofNames names, TextSections out) {
     Words words = names.words().from("packet");
     LumberRows rows = new LumberRows(names);
-    out.section(words.text("cuts"), table(rows.cutHeads(), rows.cuts(lumber)));
+    out.section(words.text("cuts"), cuts(lumber, rows));
     out.section(words.text("stock"), table(rows.stockHeads(), rows.stock(lumber)));
     if (!lumber.stock().isEmpty()) {
       out.line(names.words().text("lumber.sizes"));
@@ -24,6 +24,15 @@ final class LumberText {
           names.words().text("lumber.cutting", rows.section(stock.section())),
           table(rows.patternHeads(), rows.patterns(stock)));
     }
+  }
+
+  private static TextTable cuts(Lumber lumber, LumberRows rows) {
+    TextTable table = new TextTable(rows.cutHeads());
+    List<List<String>> cells = rows.cuts(lumber);
+    for (int i = 0; i < cells.size(); i++) {
+      table.rowOf(lumber.cuts().get(i).mark(), cells.get(i).toArray(String[]::new));
+    }
+    return table;
   }
 
   private static TextTable table(List<String> heads, List<List<String>> rows) {

@@ -2,11 +2,13 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
+import java.util.Optional;
+import java.util.function.Function;
 import longpoint.drawing.Anchor;
 import longpoint.drawing.Layer;
 import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
+import longpoint.framing.truss.Truss;
 import longpoint.framing.valley.ValleyLine;
 import longpoint.framing.valley.ValleySet;
 import longpoint.framing.valley.ValleyTruss;
@@ -28,7 +30,7 @@ final class ValleyFigure {
   private final Words words;
   private final double unitsPerMm;
   private final double wide;
-  private final BiFunction<ValleySet, ValleyTruss, String> mark;
+  private final Function<ValleyTruss, Optional<Truss>> placed;
   private final List<Mark> marks = new ArrayList<>();
   private final Clutter clutter;
 
@@ -36,9 +38,9 @@ final class ValleyFigure {
       ValleySet set,
       Words words,
       double unitsPerMm,
-      BiFunction<ValleySet, ValleyTruss, String> mark) {
+      Function<ValleyTruss, Optional<Truss>> placed) {
     this.set = set;
-    this.mark = mark;
+    this.placed = placed;
     this.words = words;
     this.unitsPerMm = unitsPerMm;
     double half = 0;
@@ -53,14 +55,15 @@ final class ValleyFigure {
   }
 
   /**
-   * @param mark of each truss, may be empty
+   * @param placed the truss to order for each of the set; empty where the wing is framed with
+   *     rafters
    */
   static SheetFigure of(
       ValleySet set,
       Words words,
       double unitsPerMm,
-      BiFunction<ValleySet, ValleyTruss, String> mark) {
-    ValleyFigure figure = new ValleyFigure(set, words, unitsPerMm, mark);
+      Function<ValleyTruss, Optional<Truss>> placed) {
+    ValleyFigure figure = new ValleyFigure(set, words, unitsPerMm, placed);
     figure.deck();
     figure.snapped();
     figure.set.trusses().forEach(figure::truss);
@@ -116,7 +119,7 @@ final class ValleyFigure {
   }
 
   private void truss(ValleyTruss t) {
-    String subject = ValleyTables.valleyId(set, t);
+    String subject = placed.apply(t).map(Truss::id).orElse(set.upper());
     add(
         Mark.Path.line(
             new Point(-t.left(), t.v()),
@@ -138,7 +141,11 @@ final class ValleyFigure {
           t.right(),
           1,
           t.v(),
-          text(t.v()) + "   " + words.text("valley.no", t.number()) + "  " + mark.apply(set, t));
+          text(t.v())
+              + "   "
+              + words.text("valley.no", t.number())
+              + "  "
+              + placed.apply(t).map(Truss::mark).orElse(""));
       column(t.left(), -1, t.stop(), text(t.stop()));
     }
     double top = v(set.apex().x());

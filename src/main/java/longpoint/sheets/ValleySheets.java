@@ -117,7 +117,7 @@ final class ValleySheets {
         FigureShelves.fitted(
             plan.unit(),
             room,
-            s -> List.of(ValleyFigure.of(set, Words.of(plan), s, valleys::mark)));
+            s -> List.of(ValleyFigure.of(set, Words.of(plan), s, t -> valleys.placed(set, t))));
     SheetFigure figure = drawn.figures().get(0);
     double left = room.middle().x() - figure.widthMm() / 2;
     double top = room.middle().y() + figure.heightMm() / 2;

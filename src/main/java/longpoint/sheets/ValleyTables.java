@@ -2,9 +2,9 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longpoint.framing.FramingSet;
 import longpoint.framing.truss.Truss;
-import longpoint.framing.truss.TrussKind;
 import longpoint.framing.valley.ValleyLine;
 import longpoint.framing.valley.ValleySet;
 import longpoint.framing.valley.ValleyTruss;
@@ -32,7 +32,7 @@ final class ValleyTables {
       rows.add(
           List.of(
               Cells.count(t.number()),
-              mark(set, t),
+              placed(set, t).map(Truss::mark).orElse(""),
               cells.length(t.x()),
               cells.length(t.v()),
               cells.length(t.stop()),
@@ -59,18 +59,9 @@ final class ValleyTables {
         rows);
   }
 
-  /** Of a valley truss; empty where the wing is framed with rafters and none is ordered. */
-  String mark(ValleySet set, ValleyTruss truss) {
-    String id = valleyId(set, truss);
-    return framing.trusses().stream()
-        .filter(t -> t.id().equals(id))
-        .map(Truss::mark)
-        .findFirst()
-        .orElse("");
-  }
-
-  static String valleyId(ValleySet set, ValleyTruss truss) {
-    return set.upper() + ":" + TrussKind.VALLEY.letter() + truss.number();
+  /** The truss to order for one of a set; empty where the wing is framed with rafters. */
+  Optional<Truss> placed(ValleySet set, ValleyTruss truss) {
+    return framing.valleyTruss(set, truss);
   }
 
   /** What stands on what. */

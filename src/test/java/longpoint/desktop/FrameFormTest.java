@@ -48,7 +48,7 @@ class FrameFormTest {
   void placesAreTypedAsStations() throws Exception {
     try (WindowDriver window = new WindowDriver(WING)) {
       select(window, "main");
-      window.push("frame.more");
+      window.push("fold.frame.more");
       window.fill("placedGirders", "10'6 x3; 30'");
       window.fill("placedTrusses", "5'");
       window.fill("leftOut", "8'");

@@ -223,7 +223,7 @@ class ViewsTest {
           return null;
         });
     String[] lines =
-        WindowDriver.onEvents(() -> window.window().beside().lists().orElseThrow().copied())
+        WindowDriver.onEvents(() -> window.window().beside().lists().orElseThrow().copied().text())
             .split("\n");
     assertThat(lines[0]).isEqualTo("line\tlength\trun\trise\tbetween");
     assertThat(lines).hasSize(1 + window.design().surface().lines().size());

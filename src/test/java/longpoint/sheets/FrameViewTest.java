@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import longpoint.drawing.Layer;
@@ -207,7 +208,7 @@ class FrameViewTest {
     Plan plan = DrawnPlans.wing();
     FramingSet framing = Framing.solve(plan, Roof.solve(plan));
     ValleySet set = framing.valleySets().get(0);
-    SheetFigure figure = ValleyFigure.of(set, Words.of(plan), QUARTER, (s, t) -> "");
+    SheetFigure figure = ValleyFigure.of(set, Words.of(plan), QUARTER, t -> Optional.empty());
     List<Segment> lines = new ArrayList<>();
     Set<Double> seen = new HashSet<>();
     for (Mark mark : figure.marks()) {

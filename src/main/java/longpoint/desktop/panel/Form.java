@@ -24,10 +24,20 @@ final class Form extends JPanel {
   private final transient List<Runnable> updates = new ArrayList<>();
   private transient Optional<List<Component>> folding = Optional.empty();
 
+  private final transient Folds folds;
+
   Form(Supplier<String> title) {
+    this(title, new Folds());
+  }
+
+  /**
+   * @param folds which headings stand open, kept for the next form
+   */
+  Form(Supplier<String> title, Folds folds) {
     super(
         new MigLayout(
             "insets 0, gapx 12, gapy 7, fillx, wrap 2, hidemode 3", "[right,100::][grow,fill]"));
+    this.folds = folds;
     setOpaque(false);
     Words words = new Words(Words.Rank.TITLE, title.get());
     words.setName("form.title");
@@ -118,11 +128,11 @@ final class Form extends JPanel {
   }
 
   /**
-   * A heading to click that shows and hides the rows added by {@code rows}; hidden at first. Its
-   * words stand in the texts under {@code form.<name>}.
+   * A heading to click that shows and hides the rows added by {@code rows}; hidden until it has
+   * been opened once. Its words stand in the texts under {@code form.<name>}.
    */
   void fold(String name, Runnable rows) {
-    JToggleButton heading = new JToggleButton();
+    JToggleButton heading = new JToggleButton("", folds.isOpen(name));
     heading.setName("fold." + name);
     heading.setHorizontalAlignment(SwingConstants.LEADING);
     across(heading);
@@ -137,7 +147,15 @@ final class Form extends JPanel {
           inside.forEach(c -> c.setVisible(open));
           revalidate();
         };
-    heading.addActionListener(e -> show.run());
+    heading.addActionListener(
+        e -> {
+          if (heading.isSelected()) {
+            folds.opened(name);
+          } else {
+            folds.closed(name);
+          }
+          show.run();
+        });
     show.run();
   }
 

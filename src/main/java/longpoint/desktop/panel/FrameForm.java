@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import javax.swing.JToggleButton;
 import longpoint.desktop.Texts;
 import longpoint.editor.PartCommands;
 import longpoint.editor.ToolRunner;
@@ -33,40 +32,31 @@ final class FrameForm {
   /** Plies of a girder that the user places without saying how many. */
   private static final int PLIES = 2;
 
-  private static boolean open;
-
   private final ToolRunner runner;
   private final List<String> ids;
   private final Form form;
 
-  private FrameForm(ToolRunner runner, List<String> ids) {
+  private FrameForm(Form form, ToolRunner runner, List<String> ids) {
     this.runner = runner;
     this.ids = ids;
-    this.form = new Form(() -> Texts.of("form.frame"));
+    this.form = form;
   }
 
   static void add(Form to, ToolRunner runner, List<String> ids) {
-    FrameForm more = new FrameForm(runner, ids);
+    FrameForm more = new FrameForm(to, runner, ids);
     if (ids.size() == 1) {
       LegsRow legs = new LegsRow(runner, ids.get(0));
       to.across(legs);
       to.also(legs::update);
     }
-    JToggleButton fold = new JToggleButton(Texts.of("form.frame.more"), open);
-    fold.setName("frame.more");
-    to.across(fold);
-    more.choices();
+    to.fold("frame.more", more::rows);
+  }
+
+  private void rows() {
+    choices();
     if (ids.size() == 1) {
-      more.runs().forEach(more::placesOf);
+      runs().forEach(this::placesOf);
     }
-    more.form.setVisible(open);
-    fold.addActionListener(
-        e -> {
-          open = fold.isSelected();
-          more.form.setVisible(open);
-        });
-    to.across(more.form);
-    to.also(more.form::update);
   }
 
   private void choices() {

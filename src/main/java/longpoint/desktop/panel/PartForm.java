@@ -25,10 +25,10 @@ final class PartForm implements Properties.Subject {
   private final List<String> ids;
   private final Form form;
 
-  PartForm(ToolRunner runner, List<String> ids) {
+  PartForm(ToolRunner runner, List<String> ids, Folds folds) {
     this.runner = runner;
     this.ids = ids;
-    this.form = new Form(this::title);
+    this.form = new Form(this::title, folds);
     if (ids.size() == 1) {
       form.entry(
           "name",

@@ -24,9 +24,9 @@ final class PlanForm implements Properties.Subject {
   private final ToolRunner runner;
   private final Form form;
 
-  PlanForm(ToolRunner runner) {
+  PlanForm(ToolRunner runner, Folds folds) {
     this.runner = runner;
-    this.form = new Form(() -> Texts.of("form.plan"));
+    this.form = new Form(() -> Texts.of("form.plan"), folds);
     form.entry(
             "title",
             t -> t,

@@ -7,6 +7,8 @@ import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
@@ -102,6 +104,25 @@ public final class ProblemsPanel extends JPanel {
     filling = true;
     model.clear();
     model.addAll(problems);
+    filling = false;
+  }
+
+  /** Lets the first problem about any of these places stand out; none where nothing is. */
+  void about(Set<String> places) {
+    filling = true;
+    int first =
+        IntStream.range(0, shown.size())
+            .filter(i -> places.contains(shown.get(i).where()))
+            .findFirst()
+            .orElse(-1);
+    boolean already =
+        list.getSelectedValue() != null && places.contains(list.getSelectedValue().where());
+    if (first < 0) {
+      list.clearSelection();
+    } else if (!already) {
+      list.setSelectedIndex(first);
+      list.ensureIndexIsVisible(first);
+    }
     filling = false;
   }
 

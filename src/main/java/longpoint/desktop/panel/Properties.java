@@ -27,6 +27,7 @@ public final class Properties extends JPanel {
   }
 
   private final transient ToolRunner runner;
+  private final transient Folds folds = new Folds();
   private transient Subject subject;
 
   public Properties(ToolRunner runner) {
@@ -80,12 +81,12 @@ public final class Properties extends JPanel {
       return new SideForm(runner, sides(selection));
     }
     if (!selection.touchedParts().isEmpty()) {
-      return new PartForm(runner, selection.touchedParts());
+      return new PartForm(runner, selection.touchedParts(), folds);
     }
     return selection.besides().stream()
         .findFirst()
         .map(this::besides)
-        .orElseGet(() -> new PlanForm(runner));
+        .orElseGet(() -> new PlanForm(runner, folds));
   }
 
   private Subject besides(Ref ref) {

@@ -14,6 +14,7 @@ import longpoint.editor.ToolRunner;
 import longpoint.plan.Deck;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.InLine;
 import longpoint.plan.Plan;
 import longpoint.plan.Reshape;
 import longpoint.plan.Side;
@@ -47,6 +48,7 @@ final class SideForm implements Properties.Subject {
           h -> Texts.of("hipEnd." + h.key()),
           () -> shared(e -> e.hip().orElse(Edge.HipEnd.STEPDOWN)),
           h -> runner.apply(SideCommands.hip(plan(), refs, h)));
+      inLineRow();
     }
     if (refs.size() == 1) {
       lengthRows(refs.get(0));
@@ -84,6 +86,24 @@ final class SideForm implements Properties.Subject {
                 Texts.of(
                     shared(Edge::firstCourse).isPresent() ? "firstCourse.part" : "field.differs"))
         .orEmpty(() -> runner.apply(SideCommands.firstCourse(plan(), refs, Optional.empty())));
+  }
+
+  /** The longer wall line decides unless it is said otherwise. */
+  private void inLineRow() {
+    List<String> ways = new ArrayList<>(List.of(BY_LENGTH));
+    Stream.of(InLine.values()).map(InLine::key).forEach(ways::add);
+    form.choice(
+        "inLine",
+        ways,
+        way -> Texts.of("inLine." + way),
+        () -> shared(Edge::inLine).map(i -> i.map(InLine::key).orElse(BY_LENGTH)),
+        way -> runner.apply(SideCommands.inLine(plan(), refs, inLine(way))));
+  }
+
+  private static final String BY_LENGTH = "by-length";
+
+  private static Optional<InLine> inLine(String way) {
+    return Stream.of(InLine.values()).filter(i -> i.key().equals(way)).findFirst();
   }
 
   private static final String AS_PART = "part";

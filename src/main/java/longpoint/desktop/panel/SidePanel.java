@@ -3,8 +3,10 @@ package longpoint.desktop.panel;
 import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
@@ -14,10 +16,12 @@ import javax.swing.ScrollPaneConstants;
 import javax.swing.UIManager;
 import longpoint.desktop.Job;
 import longpoint.desktop.Texts;
+import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.pipeline.Design;
 import longpoint.plan.Part;
 import longpoint.plan.Problem;
+import longpoint.plan.Side;
 import net.miginfocom.swing.MigLayout;
 
 /** Down the right edge: what is selected, its figures, and the problems of the plan. */
@@ -88,6 +92,15 @@ public final class SidePanel extends JPanel {
   public void update() {
     properties.update();
     showFigures();
+    followProblems();
+  }
+
+  private void followProblems() {
+    Set<String> picked = new HashSet<>();
+    for (Ref ref : job.document().selection().refs()) {
+      picked.add(ref instanceof Ref.OfSide s ? Side.id(s.part(), s.side()) : ref.part());
+    }
+    problems.about(picked);
   }
 
   /** Follows the engine. */
@@ -102,6 +115,7 @@ public final class SidePanel extends JPanel {
     places.listed(now);
     boolean same = problems.showing(now);
     problems.show(now);
+    followProblems();
     problems.setVisible(!now.isEmpty());
     problemsTitle.setText(
         now.isEmpty()

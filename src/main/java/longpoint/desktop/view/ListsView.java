@@ -2,7 +2,6 @@ package longpoint.desktop.view;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
-import java.awt.datatransfer.StringSelection;
 import java.awt.datatransfer.Transferable;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
@@ -16,6 +15,7 @@ import javax.swing.BorderFactory;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -108,10 +108,7 @@ public final class ListsView implements BesideView {
 
           @Override
           public void actionPerformed(ActionEvent e) {
-            table
-                .getToolkit()
-                .getSystemClipboard()
-                .setContents(new StringSelection(copied()), null);
+            table.getToolkit().getSystemClipboard().setContents(copied(), null);
           }
         };
     int menu = java.awt.Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();
@@ -119,6 +116,12 @@ public final class ListsView implements BesideView {
         .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
         .put(KeyStroke.getKeyStroke(KeyEvent.VK_C, menu), "copy");
     table.getActionMap().put("copy", copy);
+    // Keys of the views, which a table would take for itself.
+    for (int key : new int[] {KeyEvent.VK_F6, KeyEvent.VK_F8}) {
+      table
+          .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+          .put(KeyStroke.getKeyStroke(key, 0), "none");
+    }
   }
 
   @Override
@@ -190,16 +193,42 @@ public final class ListsView implements BesideView {
   /** As wide as what stands in it; figures line up on the right. */
   private void fit(int column) {
     TableColumn of = table.getColumnModel().getColumn(column);
-    DefaultTableCellRenderer cells = new DefaultTableCellRenderer();
-    boolean figures = isFigures(column);
-    cells.setHorizontalAlignment(figures ? SwingConstants.RIGHT : SwingConstants.LEFT);
-    cells.setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 8));
+    Cells cells = new Cells(isFigures(column) ? SwingConstants.RIGHT : SwingConstants.LEFT);
     of.setCellRenderer(cells);
-    int width = width(table.getTableHeader().getDefaultRenderer(), of.getHeaderValue(), -1, column);
+    TableCellRenderer heads = table.getTableHeader().getDefaultRenderer();
+    of.setHeaderRenderer((t, v, chosen, focus, row, col) -> cells.head(heads, t, v, col));
+    int width = width(of.getHeaderRenderer(), of.getHeaderValue(), -1, column);
     for (int row = 0; row < table.getModel().getRowCount(); row++) {
       width = Math.max(width, width(cells, table.getModel().getValueAt(row, column), row, column));
     }
     of.setPreferredWidth(Math.min(WIDEST, width + PAD));
+  }
+
+  /** Words to the left, figures to the right, the head as what stands under it. */
+  private static final class Cells extends DefaultTableCellRenderer {
+    private static final long serialVersionUID = 1;
+    private static final int SIDE = 9;
+
+    Cells(int alignment) {
+      setHorizontalAlignment(alignment);
+    }
+
+    Component head(TableCellRenderer usual, JTable table, Object value, int column) {
+      Component head = usual.getTableCellRendererComponent(table, value, false, false, -1, column);
+      if (head instanceof JLabel label) {
+        label.setHorizontalAlignment(getHorizontalAlignment());
+        label.setHorizontalTextPosition(SwingConstants.LEADING);
+      }
+      return head;
+    }
+
+    @Override
+    public Component getTableCellRendererComponent(
+        JTable table, Object value, boolean chosen, boolean focus, int row, int column) {
+      super.getTableCellRendererComponent(table, value, chosen, focus, row, column);
+      setBorder(BorderFactory.createEmptyBorder(0, SIDE, 0, SIDE));
+      return this;
+    }
   }
 
   /** Whether most of a column begins with a figure. */
@@ -263,31 +292,23 @@ public final class ListsView implements BesideView {
     filling = false;
   }
 
-  /** The rows picked, or all of them, with their heads, as a spreadsheet takes them. */
   @Override
   public Optional<Transferable> copied(SheetCopy.As as) {
-    return Optional.of(new StringSelection(copied()));
+    return Optional.of(copied());
   }
 
-  /** What is copied: heads and rows as they are sorted, cells apart by tabs. */
-  public String copied() {
+  /** The rows picked, or all of them, as they are sorted, with their heads. */
+  public ListCopy copied() {
     int[] rows = table.getSelectedRows();
     int[] all = rows.length > 0 ? rows : IntStream.range(0, table.getRowCount()).toArray();
-    StringBuilder text = new StringBuilder();
-    line(text, shown().orElse(NONE).table().heads());
+    List<List<String>> lines = new ArrayList<>();
     for (int row : all) {
-      List<String> cells = new ArrayList<>();
-      for (int i = 0; i < table.getColumnCount(); i++) {
-        cells.add(String.valueOf(table.getValueAt(row, i)));
-      }
-      line(text, cells);
+      lines.add(
+          IntStream.range(0, table.getColumnCount())
+              .mapToObj(i -> String.valueOf(table.getValueAt(row, i)))
+              .toList());
     }
-    return text.toString();
-  }
-
-  private static void line(StringBuilder text, List<String> cells) {
-    text.append(String.join("\t", cells.stream().map(c -> c.replaceAll("[\t\r\n]+", " ")).toList()))
-        .append('\n');
+    return new ListCopy(shown().orElse(NONE).table().heads(), lines);
   }
 
   @Override
