@@ -11,6 +11,7 @@ import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JPopupMenu;
+import longpoint.desktop.Engine;
 import longpoint.desktop.Job;
 import longpoint.desktop.Picks;
 import longpoint.desktop.Settings;
@@ -37,7 +38,24 @@ public final class HouseView implements BesideView {
   private final Strip strip = new Strip("solid");
   private final JPanel pane = new JPanel(new BorderLayout());
   private final Set<String> hiddenParts = new HashSet<>();
-  private Optional<Design> made = Optional.empty();
+  private final Engine<Question, RoofSolid> engine =
+      new Engine<>(HouseView::house, this::arrived, Engine::bug);
+  private Optional<Question> asked = Optional.empty();
+
+  /** Designs are told apart by identity: they never change, and are large. */
+  private record Question(Design design, Set<String> hidden, Set<SolidLayer> layers) {
+    Question {
+      hidden = Set.copyOf(hidden);
+    }
+
+    boolean same(Question other) {
+      return design == other.design && hidden.equals(other.hidden) && layers.equals(other.layers);
+    }
+  }
+
+  private static RoofSolid house(Question q) {
+    return ShownHouse.of(q.design(), q.hidden(), q.layers());
+  }
 
   /**
    * @param letters does what a letter stands for elsewhere in the window
@@ -90,7 +108,7 @@ public final class HouseView implements BesideView {
     }
     view.setShown(shown);
     settings.setSolidLayers(shown);
-    again();
+    follow();
   }
 
   public void look(Stand.Named from) {
@@ -125,60 +143,22 @@ public final class HouseView implements BesideView {
     } else {
       hiddenParts.add(part.id());
     }
-    again();
-  }
-
-  private void again() {
-    made = Optional.empty();
     follow();
   }
 
   @Override
   public void follow() {
-    Design design = job.picture().design();
-    if (made.filter(d -> d == design).isEmpty()) {
-      view.show(house(design));
-      made = Optional.of(design);
+    Question question = new Question(job.picture().design(), hiddenParts, view.shown());
+    if (asked.filter(question::same).isEmpty()) {
+      asked = Optional.of(question);
+      engine.ask(question);
     }
   }
 
-  private RoofSolid house(Design design) {
-    RoofSolid house = RoofSolid.of(design.plan(), design.surface());
-    if (view.shows(SolidLayer.FRAME)) {
-      house = house.with(design.framing(), design.surface());
+  private void arrived(RoofSolid house) {
+    if (asked.isPresent()) {
+      view.show(house);
     }
-    if (view.shows(SolidLayer.DECK)) {
-      house = house.with(design.deck());
-    }
-    if (hiddenParts.isEmpty()) {
-      return house;
-    }
-    Set<String> hidden = hidden(design);
-    return house.keeping(s -> !hidden.contains(s));
-  }
-
-  /** Everything that belongs to hidden parts alone. */
-  private Set<String> hidden(Design design) {
-    Set<String> hidden = new HashSet<>();
-    for (Part part : design.plan().parts()) {
-      if (hiddenParts.contains(part.id())) {
-        design.plan().sides(part).forEach(s -> hidden.add(s.id()));
-      }
-    }
-    design.surface().lines().stream()
-        .filter(l -> hidden.containsAll(l.planes()))
-        .forEach(l -> hidden.add(l.id()));
-    design.framing().trusses().stream()
-        .filter(t -> hiddenParts.contains(t.part()))
-        .forEach(t -> hidden.add(t.id()));
-    design.framing().rafters().stream()
-        .filter(r -> hiddenParts.contains(r.part()))
-        .forEach(r -> hidden.add(r.mark()));
-    design.deck().planes().stream()
-        .filter(d -> hidden.contains(d.plane()))
-        .flatMap(d -> d.pieces().stream())
-        .forEach(p -> hidden.add(p.id()));
-    return hidden;
   }
 
   @Override
@@ -195,7 +175,7 @@ public final class HouseView implements BesideView {
   public void startOver() {
     view.show(RoofSolid.NONE);
     hiddenParts.clear();
-    made = Optional.empty();
+    asked = Optional.empty();
   }
 
   @Override
@@ -224,6 +204,6 @@ public final class HouseView implements BesideView {
 
   @Override
   public void close() {
-    // Nothing of it works on its own.
+    engine.close();
   }
 }

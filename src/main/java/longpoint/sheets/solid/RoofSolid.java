@@ -89,6 +89,13 @@ public record RoofSolid(List<SolidFace> faces, List<SolidEdge> edges) {
     return new RoofSolid(faces, all);
   }
 
+  /** This and more of the house. */
+  public RoofSolid and(RoofSolid more) {
+    return new RoofSolid(
+        Stream.concat(faces.stream(), more.faces.stream()).toList(),
+        Stream.concat(edges.stream(), more.edges.stream()).toList());
+  }
+
   /** Only what shows certain subjects. */
   public RoofSolid keeping(Predicate<String> subjects) {
     return new RoofSolid(
