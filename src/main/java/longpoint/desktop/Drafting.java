@@ -49,7 +49,9 @@ final class Drafting {
     this.job = job;
     this.picks = picks;
     this.status = status;
-    letteringRest = new Timer(REST, e -> job.letterFor(canvas.unitsPerMm()));
+    letteringRest =
+        new Timer(
+            REST, e -> job.letterFor(new Job.Lettering(canvas.unitsPerMm(), canvas.aroundMm())));
     letteringRest.setRepeats(false);
     picks.onChange(canvas::repaint);
   }
@@ -77,6 +79,7 @@ final class Drafting {
     canvas.setGestures(
         places.before(
             new EditGestures(job.runner(), letters, (e, view) -> menu(e, view, catalogue))));
+    canvas.onFit(sight::fitted);
     canvas.onView(
         () -> {
           sight.moved();

@@ -32,8 +32,16 @@ public final class Job implements AutoCloseable {
     WHOLE
   }
 
-  /** What the engine is asked: a plan, and the scale its lettering is laid out for. */
-  private record Question(Plan plan, Depth depth, double unitsPerMm) {
+  /**
+   * What lettering is laid out for.
+   *
+   * @param unitsPerMm plan units to a millimetre of it, &gt; 0
+   * @param aroundMm how far it may stand from the house, &gt; 0
+   */
+  public record Lettering(double unitsPerMm, double aroundMm) {}
+
+  /** What the engine is asked: a plan, and what its lettering is laid out for. */
+  private record Question(Plan plan, Depth depth, Lettering lettering) {
     boolean sameDesign(Question other) {
       return plan == other.plan && depth == other.depth;
     }
@@ -47,7 +55,7 @@ public final class Job implements AutoCloseable {
   private final List<Runnable> pictureListeners = new CopyOnWriteArrayList<>();
   private Question asked;
   private Optional<Question> answered = Optional.empty();
-  private double unitsPerMm = 1;
+  private Lettering lettering = new Lettering(1, 30);
   private Picture picture;
   private Optional<Path> file = Optional.empty();
   private List<Problem> notes = List.of();
@@ -56,7 +64,7 @@ public final class Job implements AutoCloseable {
   Job(Plan plan) {
     runner = new ToolRunner(new Document(plan), Tools.SELECT);
     engine = new Engine<>(new Work(this::newer)::answer, this::arrived, this::failed);
-    picture = new Picture(Design.blank(plan), new Drawing("", List.of()), unitsPerMm);
+    picture = new Picture(Design.blank(plan), new Drawing("", List.of()), 1);
     runner.onChange(this::ask);
     ask();
   }
@@ -92,7 +100,11 @@ public final class Job implements AutoCloseable {
         solved = question;
       }
       PlanView view =
-          PlanView.of(last.plan().spoken(Texts.language()), last.surface(), question.unitsPerMm());
+          PlanView.onScreen(
+              last.plan().spoken(Texts.language()),
+              last.surface(),
+              question.lettering().unitsPerMm(),
+              question.lettering().aroundMm());
       List<Mark> marks = new ArrayList<>(view.tints());
       marks.addAll(FrameMarks.of(last.framing()));
       marks.addAll(view.walls());
@@ -101,7 +113,8 @@ public final class Job implements AutoCloseable {
       marks.addAll(view.labels());
       marks.addAll(view.markup());
       return new Answer(
-          question, new Picture(last, new Drawing(view.title(), marks), question.unitsPerMm()));
+          question,
+          new Picture(last, new Drawing(view.title(), marks), question.lettering().unitsPerMm()));
     }
   }
 
@@ -113,9 +126,9 @@ public final class Job implements AutoCloseable {
   private void ask() {
     Plan shown = runner.shown();
     if (asked == null || shown != asked.plan()) {
-      ask(new Question(shown, Depth.SKETCH, unitsPerMm));
-    } else if (unitsPerMm != asked.unitsPerMm()) {
-      ask(new Question(shown, asked.depth(), unitsPerMm));
+      ask(new Question(shown, Depth.SKETCH, lettering));
+    } else if (!lettering.equals(asked.lettering())) {
+      ask(new Question(shown, asked.depth(), lettering));
     } else {
       goOn();
     }
@@ -129,13 +142,13 @@ public final class Job implements AutoCloseable {
   /** From the sketch to the whole, unless a gesture is about to change the plan again. */
   private void goOn() {
     if (isSketch() && answered.filter(asked::sameDesign).isPresent() && !runner.previewing()) {
-      ask(new Question(asked.plan(), Depth.WHOLE, unitsPerMm));
+      ask(new Question(asked.plan(), Depth.WHOLE, lettering));
     }
   }
 
-  /** Lays lettering out for a zoom. */
-  public void letterFor(double unitsPerMm) {
-    this.unitsPerMm = unitsPerMm;
+  /** Lays lettering out for a zoom and a size of the sheet. */
+  public void letterFor(Lettering lettering) {
+    this.lettering = lettering;
     ask();
   }
 

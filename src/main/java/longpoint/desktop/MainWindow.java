@@ -219,6 +219,8 @@ public final class MainWindow {
   private void showState() {
     if (job.failure().isPresent()) {
       status.state(Texts.of("state.failed"));
+    } else if (job.document().plan().parts().isEmpty()) {
+      status.state("");
     } else if (job.isUpToDate()) {
       status.state(Texts.of("state.solved"));
     } else {
@@ -379,7 +381,7 @@ public final class MainWindow {
     canvas.setLetteringZoom(settings.textSize() / USUAL_TEXT);
     beside.dress(settings.theme().canvas(), settings.textSize() / USUAL_TEXT);
     welcome.dress();
-    job.letterFor(canvas.unitsPerMm());
+    job.letterFor(new Job.Lettering(canvas.unitsPerMm(), canvas.aroundMm()));
     frame.revalidate();
   }
 }

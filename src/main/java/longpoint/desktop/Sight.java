@@ -16,22 +16,30 @@ import longpoint.surface.RoofLine;
 /** Brings things into sight: everything, what is picked, or the place of a problem. */
 final class Sight {
   /**
-   * A new plan is fitted as soon as its roof is there, and twice more as its lettering is laid out
-   * for the zoom that came of it: after that nothing moves by more than a few pixels.
+   * A new plan is fitted as soon as its roof is there, again when the rest is worked out, and as
+   * its lettering is laid out for the zoom that came of it: after that nothing moves any more.
    */
-  private static final int FITS = 3;
+  private static final int FITS = 6;
 
   /**
-   * Lettering gets at most this fraction of the sheet on each side. On a crowded plan the rows of
-   * dimensions take the more room the smaller the plan is shown: without a limit each fit would
+   * Lettering gets at most this share of the sheet, both sides together. On a crowded plan the rows
+   * of dimensions take the more room the smaller the plan is shown: without a limit each fit would
    * make it smaller still.
    */
-  private static final int MOST_LETTERING = 6;
+  private static final double MOST_LETTERING = 0.36;
 
   private final Job job;
   private final PlanCanvas canvas;
   private int fits = FITS;
+  private boolean fitting;
   private boolean wasBlank;
+
+  /** The most pixels that lettering has asked for since all was to be in sight. */
+  private double above;
+
+  private double left;
+  private double below;
+  private double right;
 
   Sight(Job job, PlanCanvas canvas) {
     this.job = job;
@@ -41,6 +49,17 @@ final class Sight {
   /** Another plan: all of it in sight once its roof is there. */
   void startOver() {
     fits = FITS;
+    above = 0;
+    left = 0;
+    below = 0;
+    right = 0;
+  }
+
+  /** All of it was brought into sight, and is to stay so when its lettering is laid out anew. */
+  void fitted() {
+    if (!fitting) {
+      startOver();
+    }
   }
 
   /** Someone has moved the sheet, and wants it where it is. */
@@ -50,15 +69,17 @@ final class Sight {
 
   /** Follows a new picture. */
   void picture() {
-    setExtent();
     boolean blank = job.picture().design().plan().parts().isEmpty();
     if (wasBlank && !blank && !job.runner().previewing() && !canvas.isAllInSight()) {
-      fits = FITS; // the first walls were typed larger than the sheet
+      startOver(); // the first walls were typed larger than the sheet
     }
     wasBlank = blank || wasBlank && job.runner().previewing();
+    setExtent();
     if (fits > 0) {
       int left = fits - 1;
+      fitting = true;
       canvas.fit();
+      fitting = false;
       fits = left;
     }
   }
@@ -75,22 +96,28 @@ final class Sight {
     }
     Bounds all = Strokes.of(picture.drawing().marks(), picture.unitsPerMm()).bounds().with(bare);
     double pixels = canvas.pixelsPerMm() / picture.unitsPerMm();
-    int across = canvas.getWidth() / MOST_LETTERING;
-    int up = canvas.getHeight() / MOST_LETTERING;
+    // Never less than before: a nearer view with more rows, and a farther one with fewer, would
+    // take turns.
+    above = Math.max(above, (all.maxY() - bare.maxY()) * pixels);
+    left = Math.max(left, (bare.minX() - all.minX()) * pixels);
+    below = Math.max(below, (bare.minY() - all.minY()) * pixels);
+    right = Math.max(right, (all.maxX() - bare.maxX()) * pixels);
+    double across = within(left + right, canvas.getWidth());
+    double up = within(above + below, canvas.getHeight());
     canvas.setExtent(
         bare,
         bare.isEmpty()
             ? new Insets(0, 0, 0, 0)
             : new Insets(
-                room((all.maxY() - bare.maxY()) * pixels, up),
-                room((bare.minX() - all.minX()) * pixels, across),
-                room((bare.minY() - all.minY()) * pixels, up),
-                room((all.maxX() - bare.maxX()) * pixels, across)));
+                (int) (up * above),
+                (int) (across * left),
+                (int) (up * below),
+                (int) (across * right)));
   }
 
-  /** Pixels for lettering on one side: what it takes, within reason. */
-  private static int room(double wanted, int most) {
-    return Math.min((int) Math.ceil(wanted), most);
+  /** The share of what lettering takes that it gets. */
+  private static double within(double wanted, int window) {
+    return Math.min(1, MOST_LETTERING * window / Math.max(1, wanted));
   }
 
   /** Brings what is picked into sight, or everything. */

@@ -85,6 +85,16 @@ final class LabelPlaces {
    */
   List<Mark> place(Region ground, List<Form> forms, Layer layer, String subject) {
     List<Place> places = places(ground);
+    List<Mark> on = placeOn(ground, places, forms);
+    return on.isEmpty() ? outside(anchor(ground, places), forms.get(0), layer, subject) : on;
+  }
+
+  /** Places a label on its ground and takes its room; no marks if there is no place on it. */
+  List<Mark> placeOn(Region ground, List<Form> forms) {
+    return placeOn(ground, places(ground), forms);
+  }
+
+  private List<Mark> placeOn(Region ground, List<Place> places, List<Form> forms) {
     Ground own = Ground.of(ground);
     for (Form form : forms) {
       Clutter.Shape origin = clutter.shape(form.at(ORIGIN));
@@ -96,7 +106,7 @@ final class LabelPlaces {
         }
       }
     }
-    return outside(anchor(ground, places), forms.get(0), layer, subject);
+    return List.of();
   }
 
   private List<Place> places(Region ground) {

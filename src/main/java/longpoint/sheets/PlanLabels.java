@@ -42,14 +42,28 @@ final class PlanLabels {
   private final RoofSurface surface;
   private final double unitsPerMm;
   private final LabelPlaces places;
+  private final Optional<LabelPlaces> farther;
   private int leftOff;
 
   PlanLabels(Plan plan, RoofSurface surface, double unitsPerMm, LabelPlaces places) {
+    this(plan, surface, unitsPerMm, places, Optional.empty());
+  }
+
+  /**
+   * @param farther places for names that find none among {@code places}
+   */
+  PlanLabels(
+      Plan plan,
+      RoofSurface surface,
+      double unitsPerMm,
+      LabelPlaces places,
+      Optional<LabelPlaces> farther) {
     this.plan = plan;
     this.words = Words.of(plan);
     this.surface = surface;
     this.unitsPerMm = unitsPerMm;
     this.places = places;
+    this.farther = farther;
   }
 
   /** How many labels found no place. */
@@ -61,16 +75,19 @@ final class PlanLabels {
     List<Mark> marks = new ArrayList<>();
     for (Part part : plan.parts()) {
       String text = words.part(part);
-      marks.addAll(
-          placed(
-              part.region(),
-              List.of(
-                  m -> named(part, text, Lettering.MEDIUM, m),
-                  m -> named(part, text, Lettering.SMALL, m)),
-              Layers.NAMES,
-              part.id()));
+      List<LabelPlaces.Form> forms =
+          List.of(
+              m -> named(part, text, Lettering.MEDIUM, m),
+              m -> named(part, text, Lettering.SMALL, m));
+      List<Mark> near = placed(part.region(), forms, Layers.NAMES, part.id());
+      marks.addAll(near.isEmpty() ? farther(part.region(), forms, part.id()) : near);
     }
     return marks;
+  }
+
+  /** No name is left off for want of room near the house, if it may stand farther off. */
+  private List<Mark> farther(Region ground, List<LabelPlaces.Form> forms, String subject) {
+    return farther.map(f -> f.place(ground, forms, Layers.NAMES, subject)).orElse(List.of());
   }
 
   /** The letter of each plane, large where there is room. */
@@ -95,7 +112,17 @@ final class PlanLabels {
     return marks;
   }
 
-  List<Mark> slopes() {
+  /** Which labels may stand off their ground, with a leader to it. */
+  enum Leaders {
+    ALL,
+    /** Names of parts alone. */
+    NAMES
+  }
+
+  /**
+   * @param leaders whether a slope that has no room on its plane stands off it or is left off
+   */
+  List<Mark> slopes(Leaders leaders) {
     Map<String, String> letters = PlaneMarks.of(surface);
     List<Mark> marks = new ArrayList<>();
     for (RoofPlane plane : surface.planes()) {
@@ -104,15 +131,16 @@ final class PlanLabels {
       if (ground.isPresent()) {
         String letter = letters.get(plane.id());
         String full = letter + "  " + words.slope(RoofTables.slope(plan, plane));
+        List<LabelPlaces.Form> forms =
+            List.of(
+                m -> slope(plane, full, ARROW, m),
+                m -> slope(plane, letter, SHORT_ARROW, m),
+                m -> alone(plane, letter, m));
         marks.addAll(
-            placed(
-                ground.get(),
-                List.of(
-                    m -> slope(plane, full, ARROW, m),
-                    m -> slope(plane, letter, SHORT_ARROW, m),
-                    m -> alone(plane, letter, m)),
-                Layers.SLOPE,
-                plane.id()));
+            switch (leaders) {
+              case ALL -> placed(ground.get(), forms, Layers.SLOPE, plane.id());
+              case NAMES -> places.placeOn(ground.get(), forms);
+            });
       }
     }
     return marks;

@@ -2,6 +2,7 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longpoint.drawing.Drawing;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Strokes;
@@ -65,9 +66,24 @@ public record PlanView(
    * @param unitsPerMm plan units to a millimetre of paper, &gt; 0: 1/25.4 × 48 for inches at 1:48
    */
   public static PlanView of(Plan plan, RoofSurface surface, double unitsPerMm) {
-    Bounds solid = solid(plan, surface);
+    return within(plan, surface, unitsPerMm, around(solid(plan, surface), unitsPerMm));
+  }
+
+  private static Bounds around(Bounds solid, double unitsPerMm) {
     double around = Math.max(solid.width(), solid.height()) * AROUND;
-    return within(plan, surface, unitsPerMm, solid.grown(Math.max(around, AROUND_MM * unitsPerMm)));
+    return solid.grown(Math.max(around, AROUND_MM * unitsPerMm));
+  }
+
+  /**
+   * Draws a plan for the screen, where what has no place is a zoom away: lettering keeps near the
+   * house, and slopes stand on their planes or not at all.
+   *
+   * @param aroundMm how far lettering may stand from walls and roof, &gt; 0
+   */
+  public static PlanView onScreen(
+      Plan plan, RoofSurface surface, double unitsPerMm, double aroundMm) {
+    Bounds limit = solid(plan, surface).grown(aroundMm * unitsPerMm);
+    return within(plan, surface, unitsPerMm, limit, PlanLabels.Leaders.NAMES);
   }
 
   /**
@@ -76,6 +92,11 @@ public record PlanView(
    * @param limit no lettering stands outside it; it holds walls and roof, in plan units
    */
   static PlanView within(Plan plan, RoofSurface surface, double unitsPerMm, Bounds limit) {
+    return within(plan, surface, unitsPerMm, limit, PlanLabels.Leaders.ALL);
+  }
+
+  private static PlanView within(
+      Plan plan, RoofSurface surface, double unitsPerMm, Bounds limit, PlanLabels.Leaders leaders) {
     if (!(unitsPerMm > 0) || Double.isInfinite(unitsPerMm)) {
       throw new IllegalArgumentException("a view needs a scale above 0, not " + unitsPerMm);
     }
@@ -93,9 +114,13 @@ public record PlanView(
     DimensionRows rows = new DimensionRows(plan, unitsPerMm, clutter, limit, grounds);
     List<Mark> dimensions = rows.place(spans);
     LabelPlaces places = new LabelPlaces(unitsPerMm, clutter, limit, grounds);
-    PlanLabels placer = new PlanLabels(plan, surface, unitsPerMm, places);
+    Optional<LabelPlaces> farther =
+        leaders == PlanLabels.Leaders.NAMES
+            ? Optional.of(new LabelPlaces(unitsPerMm, clutter, around(solid, unitsPerMm), grounds))
+            : Optional.empty();
+    PlanLabels placer = new PlanLabels(plan, surface, unitsPerMm, places, farther);
     List<Mark> labels = new ArrayList<>(placer.names());
-    labels.addAll(placer.slopes());
+    labels.addAll(placer.slopes(leaders));
     int leftOff = spans.size() - dimensions.size() + placer.leftOff();
     List<Mark> tints = RoofMarks.tints(surface);
     return new PlanView(

@@ -51,6 +51,7 @@ public final class PlanCanvas extends JPanel implements Movable {
   private transient Function<Point, Optional<String>> tips = at -> Optional.empty();
   private transient Optional<BackdropPainter> backdrop = Optional.empty();
   private transient Runnable viewListener = () -> {};
+  private transient Runnable fitListener = () -> {};
   private LengthUnit unit = LengthUnit.INCH;
   private Frame.Grid grid = Frame.Grid.SHOWN;
   private Cursor toolCursor = Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR);
@@ -156,6 +157,7 @@ public final class PlanCanvas extends JPanel implements Movable {
     if (getWidth() > 0) {
       allInSight = room.whole(getWidth(), getHeight(), unit);
       show(allInSight);
+      fitListener.run();
     } else {
       fitted = false;
     }
@@ -222,6 +224,11 @@ public final class PlanCanvas extends JPanel implements Movable {
     return type.unitsPerMm(view);
   }
 
+  /** Millimetres that lettering may stand off the house and still be seen beside all of it. */
+  public double aroundMm() {
+    return SheetRoom.aroundPixels(getWidth()) / pixelsPerMm();
+  }
+
   public void setGestures(Gestures gestures) {
     this.gestures = gestures;
   }
@@ -234,6 +241,11 @@ public final class PlanCanvas extends JPanel implements Movable {
   /** Called after every change of view. */
   public void onView(Runnable listener) {
     viewListener = listener;
+  }
+
+  /** Called after everything was brought into sight. */
+  public void onFit(Runnable listener) {
+    fitListener = listener;
   }
 
   public boolean isLayerShown(String name) {

@@ -16,6 +16,12 @@ record SheetRoom(Bounds extent, Insets lettering) {
   /** Free pixels around everything when all of it is shown. */
   private static final int MARGIN = 28;
 
+  /** Share of the sheet's width that lettering gets on each side, and the least and most of it. */
+  private static final double AROUND = 0.13;
+
+  private static final double LEAST_AROUND = 56;
+  private static final double MOST_AROUND = 140;
+
   /** A sheet nothing is drawn on yet. */
   static final SheetRoom AT_FIRST = new SheetRoom(Bounds.EMPTY, new Insets(60, 60, 90, 90));
 
@@ -42,6 +48,11 @@ record SheetRoom(Bounds extent, Insets lettering) {
     int right = MARGIN + lettering.right;
     int bottom = MARGIN + lettering.bottom;
     return new Rectangle(left, top, width - left - right, height - top - bottom);
+  }
+
+  /** Pixels that lettering is to keep within of the house. */
+  static double aroundPixels(int width) {
+    return Math.max(LEAST_AROUND, Math.min(MOST_AROUND, AROUND * width));
   }
 
   /** Whether walls, roof and their lettering show whole under a view. */
