@@ -77,6 +77,13 @@ final class TraceCommand implements Callable<Integer> {
           "Outlines inside others: ${COMPLETION-CANDIDATES}. Left out, they are left out.")
   private Traced.Inner inner;
 
+  @Option(
+      names = "--gaps",
+      defaultValue = "left_open",
+      description =
+          "Walls that close only across a gap: ${COMPLETION-CANDIDATES}. Left out, left open.")
+  private Traced.Gaps gaps;
+
   @Mixin private SpokenLanguage spoken;
 
   @Override
@@ -104,7 +111,7 @@ final class TraceCommand implements Callable<Integer> {
             : choice("--unit", unit, LengthUnit.values(), LengthUnit::symbol);
     Language language = spoken.beforePlan();
     Set<String> chosen = layers.isEmpty() ? drawing.likelyLayers() : new LinkedHashSet<>(layers);
-    Traced traced = drawing.trace(chosen, drawn, plan);
+    Traced traced = drawing.trace(chosen, drawn, plan, gaps);
     for (Problem note : traced.notes()) {
       err.println(
           PlanReading.said(file, note.message(language) + gapped(note.cure(language)), language));

@@ -97,18 +97,22 @@ public final class CadDrawing {
             .filter(l -> !l.hidden())
             .map(LayerSummary::name)
             .filter(n -> n.toLowerCase(java.util.Locale.ROOT).contains("wall"))
-            .filter(n -> !outlines(Set.of(n)).isEmpty())
+            .filter(n -> !outlines(Set.of(n), Traced.Gaps.CLOSED).isEmpty())
             .toList();
     if (!walls.isEmpty()) {
       return Set.copyOf(walls);
     }
     Set<String> shown =
         Set.copyOf(layers.stream().filter(l -> !l.hidden()).map(LayerSummary::name).toList());
-    return outlines(shown).stream().findFirst().map(o -> Set.of(o.layer())).orElse(Set.of());
+    return Stream.of(Traced.Gaps.values())
+        .flatMap(gaps -> outlines(shown, gaps).stream().limit(1))
+        .findFirst()
+        .map(o -> Set.of(o.layer()))
+        .orElse(Set.of());
   }
 
-  private List<Outline> outlines(Set<String> layers) {
-    return trace(layers, likelyUnit, likelyUnit.planUnit()).outlines();
+  private List<Outline> outlines(Set<String> layers, Traced.Gaps gaps) {
+    return trace(layers, likelyUnit, likelyUnit.planUnit(), gaps).outlines();
   }
 
   /**
@@ -120,10 +124,22 @@ public final class CadDrawing {
    * @param plan the unit the outlines are wanted in
    */
   public Traced trace(Set<String> layers, DrawingUnit drawn, LengthUnit plan) {
+    return trace(layers, drawn, plan, Traced.Gaps.LEFT_OPEN);
+  }
+
+  /**
+   * As {@link #trace(Set, DrawingUnit, LengthUnit)}.
+   *
+   * @param gaps what becomes of lines that would close if their ends met
+   */
+  public Traced trace(Set<String> layers, DrawingUnit drawn, LengthUnit plan, Traced.Gaps gaps) {
     List<Stroke> chosen = strokes.stream().filter(s -> layers.contains(s.layer())).toList();
-    Traced traced = Tracing.of(chosen, drawn.in(plan), plan);
+    Traced traced = Tracing.of(chosen, drawn.in(plan), plan, gaps);
     return new Traced(
-        traced.outlines(), Stream.concat(notes.stream(), traced.notes().stream()).toList());
+        traced.outlines(),
+        traced.gaps(),
+        traced.lines(),
+        Stream.concat(notes.stream(), traced.notes().stream()).toList());
   }
 
   private DrawingUnit guess(boolean metric) {

@@ -2,9 +2,13 @@ package longpoint.tracing;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
 
 /**
  * Chains open lines into closed rings.
@@ -13,21 +17,20 @@ import longpoint.geometry.Ring;
  * line makes one there. Lines that lead nowhere are taken away one after the other; of every net
  * that is left, the outermost face is the outline (the ring a hand draws that goes round it and
  * takes every turning to the outside).
+ *
+ * <p>Loose ends that would close an outline if they met are gaps: the nearest two first, or else
+ * the two ends of one chain, however far apart they are.
  */
 final class Chains {
   /** Pairs of loose end and line that are compared at most. */
   private static final long MOST_PAIRS = 50_000_000;
 
+  /** More loose ends than this are a sketch, and are not compared each with each. */
+  private static final int MOST_LOOSE = 2000;
+
   private final double tolerance;
   private final List<List<Point>> rings = new ArrayList<>();
-  private final List<Gap> gaps = new ArrayList<>();
-
-  /** Two ends of one chain of lines that do not meet. */
-  record Gap(Point from, Point to) {
-    double width() {
-      return from.distance(to);
-    }
-  }
+  private List<Segment> gaps = List.of();
 
   private Chains(double tolerance) {
     this.tolerance = tolerance;
@@ -36,30 +39,72 @@ final class Chains {
   /**
    * @param paths each of two points or more
    * @param tolerance ends nearer than this meet, &gt; 0
+   * @param reach ends of different chains farther apart than this are no gap
+   * @param what becomes of gaps
    */
-  static Chains of(List<List<Point>> paths, double tolerance) {
+  static Chains of(List<List<Point>> paths, double tolerance, double reach, Traced.Gaps what) {
     Chains chains = new Chains(tolerance);
-    Net net = new Net(tolerance);
-    for (List<Point> path : chains.cutAtLooseEnds(paths)) {
-      net.add(path);
-    }
-    net.openChains().forEach(chains::gap);
-    net.prune();
-    net.outerFaces().forEach(chains::split);
+    List<List<Point>> pieces = chains.cutAtLooseEnds(paths);
+    Net net = chains.net(pieces, List.of());
+    List<Segment> bridges = pairs(net.looseEnds(), reach);
+    Net bridged = chains.net(pieces, bridges);
+    bridged.prune();
+    chains.gaps = bridges.stream().filter(b -> bridged.joins(b.from(), b.to())).toList();
+    Net closing =
+        switch (what) {
+          case LEFT_OPEN -> net;
+          case CLOSED -> bridged;
+        };
+    closing.prune();
+    closing.outerFaces().forEach(chains::split);
     return chains;
+  }
+
+  private Net net(List<List<Point>> pieces, List<Segment> bridges) {
+    Net net = new Net(tolerance);
+    pieces.forEach(net::add);
+    bridges.forEach(b -> net.add(List.of(b.from(), b.to())));
+    return net;
+  }
+
+  /** Which loose ends might meet, each with one other at most. */
+  private static List<Segment> pairs(List<Net.Loose> loose, double reach) {
+    List<Segment> all = new ArrayList<>();
+    List<Segment> own = new ArrayList<>();
+    for (int i = 0; i < loose.size(); i++) {
+      Net.Loose a = loose.get(i);
+      for (int j = i + 1; j < loose.size(); j++) {
+        Point b = loose.get(j).at();
+        boolean oneChain = a.far().equals(b);
+        if (oneChain && a.many()) {
+          own.add(new Segment(a.at(), b));
+        } else if (!oneChain && loose.size() <= MOST_LOOSE && a.at().distance(b) <= reach) {
+          all.add(new Segment(a.at(), b));
+        }
+      }
+    }
+    own.stream().filter(s -> s.length() <= reach).forEach(all::add);
+    all.sort(Comparator.comparingDouble(Segment::length));
+    own.stream().filter(s -> s.length() > reach).forEach(all::add);
+    Set<Point> taken = new HashSet<>();
+    List<Segment> pairs = new ArrayList<>();
+    for (Segment s : all) {
+      if (!taken.contains(s.from()) && !taken.contains(s.to())) {
+        taken.add(s.from());
+        taken.add(s.to());
+        pairs.add(s);
+      }
+    }
+    return pairs;
   }
 
   List<List<Point>> rings() {
     return rings;
   }
 
-  /** Chains of several lines that all but close. */
-  List<Gap> gaps() {
+  /** From one end to the other of each place where an outline would close. */
+  List<Segment> gaps() {
     return gaps;
-  }
-
-  private void gap(List<Point> ends) {
-    gaps.add(new Gap(ends.get(0), ends.get(1)));
   }
 
   private List<List<Point>> cutAtLooseEnds(List<List<Point>> paths) {

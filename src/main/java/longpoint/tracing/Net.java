@@ -69,9 +69,17 @@ final class Net {
     return steps.get(step.number() ^ 1);
   }
 
-  /** Both ends of every chain of three lines or more that does not branch and does not close. */
-  List<List<Point>> openChains() {
-    List<List<Point>> open = new ArrayList<>();
+  /**
+   * An end that nothing meets.
+   *
+   * @param far the other end of its chain of lines that does not branch; itself where that branches
+   * @param many whether the chain could close on itself: three lines or more
+   */
+  record Loose(Point at, Point far, boolean many) {}
+
+  /** Every end that nothing meets, in the order of the lines. */
+  List<Loose> looseEnds() {
+    List<Loose> loose = new ArrayList<>();
     for (int node = 0; node < leaving.size(); node++) {
       if (leaving.get(node).size() != 1) {
         continue;
@@ -85,11 +93,16 @@ final class Net {
       }
       boolean end = leaving.get(step.to()).size() == 1;
       boolean many = lines > 2 || step.points().size() > 3;
-      if (end && many && node < step.to()) {
-        open.add(List.of(nodes.place(node), nodes.place(step.to())));
-      }
+      loose.add(new Loose(nodes.place(node), nodes.place(end ? step.to() : node), many));
     }
-    return open;
+    return loose;
+  }
+
+  /** Whether a line leads straight from one place to another. */
+  boolean joins(Point from, Point to) {
+    int end = nodes.number(to);
+    return leaving.get(nodes.number(from)).stream()
+        .anyMatch(s -> s.to() == end && s.points().size() == 2);
   }
 
   /** Takes away lines that lead nowhere. */

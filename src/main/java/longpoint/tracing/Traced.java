@@ -2,6 +2,7 @@ package longpoint.tracing;
 
 import java.util.ArrayList;
 import java.util.List;
+import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.plan.Problem;
@@ -10,9 +11,19 @@ import longpoint.plan.Problem;
  * What was found on the layers traced.
  *
  * @param outlines the largest first
+ * @param gaps where lines would close if they met, whether they have been closed or not
+ * @param lines every line traced, each as a chain of points, in the plan's unit
  * @param notes what could not be used, and what was done about it
  */
-public record Traced(List<Outline> outlines, List<Problem> notes) {
+public record Traced(
+    List<Outline> outlines, List<Gap> gaps, List<List<Point>> lines, List<Problem> notes) {
+  /** What becomes of lines that would close if their ends met. */
+  public enum Gaps {
+    LEFT_OPEN,
+    /** Closed straight across. */
+    CLOSED
+  }
+
   /** What becomes of outlines inside others: often the inside face of the wall. */
   public enum Inner {
     LEFT_OUT,
@@ -21,6 +32,8 @@ public record Traced(List<Outline> outlines, List<Problem> notes) {
 
   public Traced {
     outlines = List.copyOf(outlines);
+    gaps = List.copyOf(gaps);
+    lines = lines.stream().map(List::copyOf).toList();
     notes = List.copyOf(notes);
   }
 

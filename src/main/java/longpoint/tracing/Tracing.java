@@ -20,6 +20,12 @@ final class Tracing {
   /** Ends nearer than this meet, millimetres: an eighth of an inch, finer than framing is. */
   private static final double JOINED = 3.175;
 
+  /**
+   * Ends of two chains farther apart than this are left, millimetres: five feet, wider than the
+   * doors that are left out of a wall line.
+   */
+  private static final double REACH = 1524;
+
   /** How far a straight piece of an arc may stand off it, millimetres. */
   private static final double OFF_ARC = 3;
 
@@ -36,18 +42,24 @@ final class Tracing {
   private static final double GRAIN = 1e6;
 
   private final LengthUnit unit;
+  private final Traced.Gaps what;
+  private final List<Gap> gaps = new ArrayList<>();
+  private final List<List<Point>> lines = new ArrayList<>();
   private final List<Problem> notes = new ArrayList<>();
 
-  private Tracing(LengthUnit unit) {
+  private Tracing(LengthUnit unit, Traced.Gaps what) {
     this.unit = unit;
+    this.what = what;
   }
 
   /**
    * @param factor plan units to a unit of the strokes
+   * @param what becomes of lines that would close if their ends met
    */
-  static Traced of(List<Stroke> strokes, double factor, LengthUnit unit) {
-    Tracing tracing = new Tracing(unit);
-    return new Traced(tracing.outlines(strokes, factor), tracing.notes);
+  static Traced of(List<Stroke> strokes, double factor, LengthUnit unit, Traced.Gaps what) {
+    Tracing tracing = new Tracing(unit, what);
+    List<Outline> outlines = tracing.outlines(strokes, factor);
+    return new Traced(outlines, tracing.gaps, tracing.lines, tracing.notes);
   }
 
   private double units(double millimetres) {
@@ -62,16 +74,18 @@ final class Tracing {
       for (Stroke stroke : strokes) {
         if (stroke.layer().equals(layer)) {
           List<Point> points = points(stroke, factor, shift);
+          lines.add(points);
           if (stroke.closed()) {
+            lines.add(List.of(points.get(points.size() - 1), points.get(0)));
             ring(layer, points, found);
           } else {
             open.add(points);
           }
         }
       }
-      Chains chains = Chains.of(open, units(JOINED));
+      Chains chains = Chains.of(open, units(JOINED), units(REACH), what);
       chains.rings().forEach(r -> ring(layer, r, found));
-      chains.gaps().forEach(g -> gap(layer, g));
+      chains.gaps().forEach(g -> gap(new Gap(layer, g.from(), g.to())));
     }
     found.sort(Comparator.comparingDouble((Found f) -> f.ring().area()).reversed());
     return nested(withoutTwins(found));
@@ -183,13 +197,19 @@ final class Tracing {
     return any;
   }
 
-  private void gap(String layer, Chains.Gap gap) {
+  private void gap(Gap gap) {
+    gaps.add(gap);
+    String key =
+        switch (what) {
+          case LEFT_OPEN -> "tracing.open";
+          case CLOSED -> "tracing.closed";
+        };
     notes.add(
         Problem.warning(
             "plan",
             Phrase.of(
-                "tracing.open",
-                layer,
+                key,
+                gap.layer(),
                 length(gap.width()),
                 length(gap.from().x()),
                 length(gap.from().y()),

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import longpoint.editor.tools.Tools;
 import longpoint.plan.Plan;
+import longpoint.tracing.Traced;
 import longpoint.units.LengthUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -74,11 +75,33 @@ class TracingWindowTest {
   }
 
   @Test
-  void anOutlineThatDoesNotCloseIsRefusedInWords() throws Exception {
+  void anOutlineLeftOpenIsRefusedWithThePlaceOfItsGap() throws Exception {
+    window.dialogs().gaps = Optional.of(Traced.Gaps.LEFT_OPEN);
     trace(drawing("open.dxf", false));
     WindowDriver.until("the refusal is told", () -> !window.dialogs().told.isEmpty());
-    assertThat(window.dialogs().told).contains("open.dxf").contains("close the gaps");
+    assertThat(window.dialogs().told)
+        .contains("open.dxf", "close the gaps")
+        .contains("open by 0'-6\": between (0'-0\", 0'-0\") and (0'-0\", 0'-6\")");
     assertThat(window.plan().parts()).isEmpty();
+  }
+
+  @Test
+  void anOutlineThatIsToBeClosedIsAndItsPlaceIsToldAfterwards() throws Exception {
+    window.dialogs().gaps = Optional.of(Traced.Gaps.CLOSED);
+    trace(drawing("open.dxf", false));
+    WindowDriver.until("the walls are there", () -> parts() == 1);
+    assertThat(window.plan().parts().get(0).region().area()).isEqualTo(360 * 240);
+    WindowDriver.until("it is told", () -> window.dialogs().told.contains("closed over 0'-6\""));
+    window.menu("edit.undo");
+    assertThat(window.plan().parts()).isEmpty();
+  }
+
+  @Test
+  void nothingComesOfAQuestionAboutGapsThatIsLeftUnanswered() throws Exception {
+    trace(drawing("open.dxf", false));
+    WindowDriver.until("it is asked", () -> window.dialogs().asked == 1);
+    assertThat(window.plan().parts()).isEmpty();
+    assertThat(window.dialogs().told).isEmpty();
   }
 
   @Test

@@ -379,6 +379,7 @@ final class WindowDriver implements AutoCloseable {
     Optional<Path> picture = Optional.empty();
     Optional<Path> drawing = Optional.empty();
     Optional<Path> folder = Optional.empty();
+    Optional<longpoint.tracing.Traced.Gaps> gaps = Optional.empty();
     Optional<Path> sheet = Optional.empty();
     Unsaved unsaved = Unsaved.STAY;
     LeftDraft leftDraft = LeftDraft.LATER;
@@ -399,6 +400,13 @@ final class WindowDriver implements AutoCloseable {
     public Optional<longpoint.desktop.file.TracingFlow.Choice> howToTrace(
         longpoint.tracing.CadDrawing drawing) {
       return Optional.of(longpoint.desktop.file.TracingFlow.Choice.likely(drawing));
+    }
+
+    @Override
+    public Optional<longpoint.tracing.Traced.Gaps> gaps(
+        longpoint.tracing.Traced traced, longpoint.units.LengthUnit unit) {
+      asked++;
+      return gaps;
     }
 
     @Override

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import javax.print.attribute.PrintRequestAttributeSet;
 import longpoint.tracing.CadDrawing;
+import longpoint.tracing.Traced;
+import longpoint.units.LengthUnit;
 
 /** What the window asks and tells. Tests answer in place of a person. */
 public interface Dialogs {
@@ -31,6 +33,9 @@ public interface Dialogs {
 
   /** How to trace a drawing; empty for not at all. */
   Optional<TracingFlow.Choice> howToTrace(CadDrawing drawing);
+
+  /** Whether lines that all but close are to be closed; empty for no tracing at all. */
+  Optional<Traced.Gaps> gaps(Traced traced, LengthUnit unit);
 
   /** Which picture to lay behind the plan; empty for none. */
   Optional<Path> pictureToOpen(Optional<Path> near);

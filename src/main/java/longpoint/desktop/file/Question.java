@@ -7,6 +7,7 @@ import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
@@ -34,6 +35,20 @@ final class Question {
 
   /** Asks, and waits for the answer. */
   static String ask(Component over, String title, String words, List<Answer> answers) {
+    return ask(over, title, words, Optional.empty(), answers);
+  }
+
+  /**
+   * Asks, and waits for the answer.
+   *
+   * @param shown between the words and the answers
+   */
+  static String ask(
+      Component over,
+      String title,
+      String words,
+      Optional<JComponent> shown,
+      List<Answer> answers) {
     Window owner = over == null ? null : SwingUtilities.getWindowAncestor(over);
     JDialog dialog = new JDialog(owner, title, Dialog.ModalityType.APPLICATION_MODAL);
     dialog.setName("question");
@@ -43,6 +58,7 @@ final class Question {
     Words text = Words.wrapped(Words.Rank.PLAIN, words, WIDTH);
     text.setName("question.words");
     pane.add(text, "gapbottom 12");
+    shown.ifPresent(s -> pane.add(s, "gapbottom 12"));
     JPanel buttons = new JPanel(new MigLayout("insets 0, gapx 8", "push[]"));
     for (int i = answers.size() - 1; i >= 0; i--) {
       Answer answer = answers.get(i);

@@ -15,6 +15,8 @@ import javax.swing.filechooser.FileNameExtensionFilter;
 import longpoint.desktop.Texts;
 import longpoint.desktop.file.Question.Answer;
 import longpoint.tracing.CadDrawing;
+import longpoint.tracing.Traced;
+import longpoint.units.LengthUnit;
 
 /** Asks with windows of its own; none of them is the system's, so all look and work the same. */
 public final class SwingDialogs implements Dialogs {
@@ -46,6 +48,11 @@ public final class SwingDialogs implements Dialogs {
   @Override
   public Optional<TracingFlow.Choice> howToTrace(CadDrawing drawing) {
     return TracingDialog.ask(over, drawing);
+  }
+
+  @Override
+  public Optional<Traced.Gaps> gaps(Traced traced, LengthUnit unit) {
+    return TracingDialog.gaps(over, traced, unit);
   }
 
   @Override

@@ -19,7 +19,10 @@ import longpoint.desktop.file.TracingFlow.Choice;
 import longpoint.tracing.CadDrawing;
 import longpoint.tracing.CadDrawing.LayerSummary;
 import longpoint.tracing.DrawingUnit;
+import longpoint.tracing.Gap;
 import longpoint.tracing.Traced;
+import longpoint.units.LengthText;
+import longpoint.units.LengthUnit;
 import net.miginfocom.swing.MigLayout;
 
 /** Asks which layers of a drawing hold walls, what unit it is in, and about courtyards. */
@@ -73,6 +76,26 @@ final class TracingDialog {
                 DrawingUnit.values()[unit.getSelectedIndex()],
                 inner.isSelected() ? Traced.Inner.COURTYARDS : Traced.Inner.LEFT_OUT))
         : Optional.empty();
+  }
+
+  /** Shows where lines do not meet, and asks whether to close them. */
+  static Optional<Traced.Gaps> gaps(Component over, Traced traced, LengthUnit unit) {
+    double widest = traced.gaps().stream().mapToDouble(Gap::width).max().orElse(0);
+    String answer =
+        Question.ask(
+            over,
+            Texts.of("gaps.title"),
+            Texts.of("gaps.words", traced.gaps().size(), LengthText.of(widest, unit)),
+            Optional.of(new GapSketch(traced, unit)),
+            List.of(
+                new Question.Answer("close", Texts.of("gaps.close")),
+                new Question.Answer("leave", Texts.of("gaps.leave")),
+                new Question.Answer("stay", Texts.of("gaps.stay"))));
+    return switch (answer) {
+      case "close" -> Optional.of(Traced.Gaps.CLOSED);
+      case "leave" -> Optional.of(Traced.Gaps.LEFT_OPEN);
+      default -> Optional.empty();
+    };
   }
 
   private static JLabel labelled(String key, Component of) {

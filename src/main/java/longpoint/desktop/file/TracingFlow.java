@@ -19,6 +19,7 @@ import longpoint.plan.Problem;
 import longpoint.tracing.CadDrawing;
 import longpoint.tracing.DrawingUnit;
 import longpoint.tracing.Traced;
+import longpoint.units.LengthUnit;
 
 /** The path of wall outlines from a CAD drawing to parts of the plan. */
 public final class TracingFlow {
@@ -78,16 +79,35 @@ public final class TracingFlow {
   private void ask(CadDrawing drawing, String name) {
     dialogs
         .howToTrace(drawing)
+        .ifPresent(choice -> trace(drawing, choice, Traced.Gaps.LEFT_OPEN, name));
+  }
+
+  private void trace(CadDrawing drawing, Choice choice, Traced.Gaps gaps, String name) {
+    LengthUnit unit = job.document().plan().unit();
+    errands.run(
+        Texts.of("state.tracing"),
+        watch -> drawing.trace(choice.layers(), choice.unit(), unit, gaps),
+        traced -> {
+          if (gaps == Traced.Gaps.CLOSED || traced.gaps().isEmpty()) {
+            add(traced, choice, name);
+          } else {
+            open(drawing, choice, traced, name);
+          }
+        },
+        why -> dialogs.tell(Texts.of("tell.noTracing", name), String.valueOf(why.getMessage())));
+  }
+
+  /** Lines that all but close: closed straight across, or left, as the user says. */
+  private void open(CadDrawing drawing, Choice choice, Traced traced, String name) {
+    dialogs
+        .gaps(traced, job.document().plan().unit())
         .ifPresent(
-            choice ->
-                errands.run(
-                    Texts.of("state.tracing"),
-                    watch ->
-                        drawing.trace(choice.layers(), choice.unit(), job.document().plan().unit()),
-                    traced -> add(traced, choice, name),
-                    why ->
-                        dialogs.tell(
-                            Texts.of("tell.noTracing", name), String.valueOf(why.getMessage()))));
+            what -> {
+              switch (what) {
+                case CLOSED -> trace(drawing, choice, what, name);
+                case LEFT_OPEN -> add(traced, choice, name);
+              }
+            });
   }
 
   /** The new parts are picked, and the tool that moves them is in hand. */
