@@ -28,6 +28,9 @@ final class Sight {
    */
   private static final double MOST_LETTERING = 0.36;
 
+  /** Two zooms this near each other ask for the same room, as a share. */
+  private static final double SAME_ZOOM = 0.2;
+
   private final Job job;
   private final PlanCanvas canvas;
   private int fits = FITS;
@@ -49,6 +52,10 @@ final class Sight {
   /** Another plan: all of it in sight once its roof is there. */
   void startOver() {
     fits = FITS;
+    forget();
+  }
+
+  private void forget() {
     above = 0;
     left = 0;
     below = 0;
@@ -96,6 +103,10 @@ final class Sight {
     }
     Bounds all = Strokes.of(picture.drawing().marks(), picture.unitsPerMm()).bounds().with(bare);
     double pixels = canvas.pixelsPerMm() / picture.unitsPerMm();
+    boolean other = Math.abs(canvas.unitsPerMm() / picture.unitsPerMm() - 1) > SAME_ZOOM;
+    if (other) {
+      forget(); // laid out for another zoom, it says little of this one
+    }
     // Never less than before: a nearer view with more rows, and a farther one with fewer, would
     // take turns.
     above = Math.max(above, (all.maxY() - bare.maxY()) * pixels);

@@ -1,5 +1,7 @@
 package longpoint.desktop;
 
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -12,6 +14,9 @@ import longpoint.editor.tools.Tools;
 
 /** Keeps the card of beginnings on the sheet as long as there is nothing else on it. */
 final class Welcome {
+  /** Free pixels left and right of the card. */
+  private static final int MARGIN = 30;
+
   private final PlanCanvas canvas;
   private final Job job;
   private final Settings settings;
@@ -25,6 +30,16 @@ final class Welcome {
     this.settings = settings;
     this.files = files;
     this.catalogue = catalogue;
+    canvas.addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            if (card.isPresent()) {
+              takeOff();
+              follow();
+            }
+          }
+        });
   }
 
   /** Shows the card on an empty sheet that nobody draws on, and takes it off any other. */
@@ -34,22 +49,41 @@ final class Welcome {
             && job.runner().tool() == Tools.SELECT
             && !job.runner().previewing();
     if (idle && card.isEmpty()) {
-      StartCard made =
-          new StartCard(
-              Stream.of("tool.rectangle", "tool.outline", "file.open", "file.new.mm")
-                  .map(catalogue::task)
-                  .toList(),
-              files::sample,
-              List.copyOf(settings.recent()),
-              files::open);
+      StartCard made = fitting();
       made.on(canvas);
       card = Optional.of(made);
       canvas.revalidate();
     } else if (!idle && card.isPresent()) {
-      canvas.remove(card.get());
-      card = Optional.empty();
-      canvas.repaint();
+      takeOff();
     }
+  }
+
+  private void takeOff() {
+    card.ifPresent(canvas::remove);
+    card = Optional.empty();
+    canvas.repaint();
+  }
+
+  /** In one column where two have no room. */
+  private StartCard fitting() {
+    StartCard wide = made(StartCard.Lines.TWO_COLUMNS);
+    boolean narrow = canvas.getWidth() > 0 && wide.getPreferredSize().width > room();
+    return narrow ? made(StartCard.Lines.ONE_COLUMN) : wide;
+  }
+
+  private int room() {
+    return canvas.getWidth() - 2 * MARGIN;
+  }
+
+  private StartCard made(StartCard.Lines lines) {
+    return new StartCard(
+        lines,
+        Stream.of("tool.rectangle", "tool.outline", "file.open", "file.new.mm")
+            .map(catalogue::task)
+            .toList(),
+        files::sample,
+        List.copyOf(settings.recent()),
+        files::open);
   }
 
   /** Takes another look. */

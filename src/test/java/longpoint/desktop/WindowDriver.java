@@ -32,7 +32,7 @@ import longpoint.plan.Plan;
  * buttons. Events go to the component itself, so that no window manager and no keyboard focus is
  * needed. Without a display it fails with a sentence that says what to do.
  */
-final class WindowDriver implements AutoCloseable {
+public final class WindowDriver implements AutoCloseable {
   private static final long PATIENCE_MILLIS = 20_000;
 
   private final Preferences preferences =
@@ -62,10 +62,7 @@ final class WindowDriver implements AutoCloseable {
     window =
         onEvents(
             () -> {
-              if (!dressed) {
-                Theme.LIGHT.install(15);
-                dressed = true;
-              }
+              dress();
               MainWindow made =
                   new MainWindow(
                       new Job(plan), new Settings(preferences), f -> dialogs, packets, drafts);
@@ -79,7 +76,7 @@ final class WindowDriver implements AutoCloseable {
     show(1.5, new Point(240, 120));
   }
 
-  static void needDisplay() {
+  public static void needDisplay() {
     String cure =
         "These tests drive a real window and need a display: run  xvfb-run -a mvn -B verify"
             + "  (Debian package xvfb), or set DISPLAY.";
@@ -90,6 +87,14 @@ final class WindowDriver implements AutoCloseable {
       GraphicsEnvironment.getLocalGraphicsEnvironment().getDefaultScreenDevice();
     } catch (AWTError | NoClassDefFoundError e) {
       throw new AssertionError(cure, e);
+    }
+  }
+
+  /** The window's look, which dialogs need too. For the event thread. */
+  public static void dress() {
+    if (!dressed) {
+      Theme.LIGHT.install(15);
+      dressed = true;
     }
   }
 
@@ -310,7 +315,7 @@ final class WindowDriver implements AutoCloseable {
     return found;
   }
 
-  static <C extends Component> C find(Container in, String name, Class<C> kind) {
+  public static <C extends Component> C find(Container in, String name, Class<C> kind) {
     for (Component c : in.getComponents()) {
       if (kind.isInstance(c) && name.equals(c.getName())) {
         return kind.cast(c);
@@ -327,7 +332,7 @@ final class WindowDriver implements AutoCloseable {
 
   // Threads
 
-  static <T> T onEvents(Callable<T> work) {
+  public static <T> T onEvents(Callable<T> work) {
     FutureTask<T> task = new FutureTask<>(work);
     try {
       SwingUtilities.invokeAndWait(task);
@@ -343,7 +348,7 @@ final class WindowDriver implements AutoCloseable {
   }
 
   /** Waits for something the window does in its own time. */
-  static void until(String what, BooleanSupplier on) {
+  public static void until(String what, BooleanSupplier on) {
     long end = System.currentTimeMillis() + PATIENCE_MILLIS;
     while (!onEvents(on::getAsBoolean)) {
       if (System.currentTimeMillis() > end) {

@@ -174,9 +174,9 @@ public final class Finder {
 
     Row() {
       super(new MigLayout("insets 5 10 5 10, fillx, gap 12 0", "[grow,0:0:][right]"));
-      add(name, "growx");
+      add(name, "growx, wmin 0");
       add(key, "spany 2, wrap");
-      add(tip, "growx");
+      add(tip, "growx, wmin 0");
     }
 
     @Override

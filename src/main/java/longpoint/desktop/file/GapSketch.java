@@ -11,7 +11,7 @@ import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.util.List;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.UIManager;
 import longpoint.desktop.Texts;
 import longpoint.desktop.canvas.View;
@@ -23,7 +23,7 @@ import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
 
 /** The lines of a drawing in small, with a ring around every place where they do not meet. */
-final class GapSketch extends JComponent {
+final class GapSketch extends JPanel {
   private static final long serialVersionUID = 1;
   private static final int MARGIN = 44;
   private static final double RING = 11;
@@ -35,6 +35,7 @@ final class GapSketch extends JComponent {
   GapSketch(Traced traced, LengthUnit unit) {
     this.traced = traced;
     this.unit = unit;
+    setOpaque(false);
     setName("gaps.sketch");
     setPreferredSize(new Dimension(440, 300));
     getAccessibleContext().setAccessibleName(Texts.of("gaps.sketch"));

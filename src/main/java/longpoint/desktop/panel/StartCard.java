@@ -28,42 +28,66 @@ public final class StartCard extends JPanel {
   private static final int ICON = 22;
   private static final int MOST_RECENT = 4;
 
+  private static final int WORDS = 470;
+  private static final int NARROW_WORDS = 300;
+
+  /** How its lines stand, by the room there is. */
+  public enum Lines {
+    TWO_COLUMNS("wrap 2", WORDS),
+    ONE_COLUMN("wrap 1", NARROW_WORDS);
+
+    private final String wrap;
+    private final int words;
+
+    Lines(String wrap, int words) {
+      this.wrap = wrap;
+      this.words = words;
+    }
+  }
+
   /**
+   * @param lines how they stand
    * @param begin tasks that begin a plan, the best first
    * @param sample opens a sample by its name
    * @param recent plans worked on lately
    * @param open opens one of them
    */
   public StartCard(
-      List<Task> begin, Consumer<String> sample, List<Path> recent, Consumer<Path> open) {
-    super(new MigLayout("insets 22 26 20 26, gap 14 3, wrap 2", "[fill][fill]"));
+      Lines lines,
+      List<Task> begin,
+      Consumer<String> sample,
+      List<Path> recent,
+      Consumer<Path> open) {
+    super(new MigLayout("insets 22 26 20 26, gap 14 3, fillx, " + lines.wrap));
     setOpaque(false);
     setName("start");
     getAccessibleContext().setAccessibleName(Texts.of("start.title"));
-    add(new Words(Words.Rank.TITLE, Texts.of("start.title")), "span 2, gapbottom 2");
-    add(Words.wrapped(Words.Rank.QUIET, Texts.of("start.words"), 470), "span 2, gapbottom 10");
+    add(new Words(Words.Rank.TITLE, Texts.of("start.title")), "spanx, gapbottom 2");
+    add(
+        Words.wrapped(Words.Rank.QUIET, Texts.of("start.words"), lines.words),
+        "spanx, gapbottom 10");
     for (Task task : begin) {
       JButton button = link("start." + task.id(), task.name().get() + keyOf(task), task::perform);
       button.setIcon(LineIcon.of(task.id(), ICON));
       button.setToolTipText(task.tip().get());
-      add(button);
+      add(button, "growx");
     }
     if (!recent.isEmpty()) {
-      add(new Words(Words.Rank.QUIET, Texts.of("menu.recent")), "span 2, gaptop 12");
+      add(new Words(Words.Rank.QUIET, Texts.of("menu.recent")), "newline, spanx, gaptop 12");
       for (Path path : recent.subList(0, Math.min(MOST_RECENT, recent.size()))) {
         JButton button =
             link("start.recent", path.getFileName().toString(), () -> open.accept(path));
         button.setToolTipText(path.toString());
-        add(button);
+        add(button, "growx");
       }
     }
-    add(new Words(Words.Rank.QUIET, Texts.of("start.samples")), "newline, span 2, gaptop 12");
+    add(new Words(Words.Rank.QUIET, Texts.of("start.samples")), "newline, spanx, gaptop 12");
     for (String name : Samples.NAMES) {
-      add(link("start.sample." + name, Samples.words(name), () -> sample.accept(name)));
+      add(link("start.sample." + name, Samples.words(name), () -> sample.accept(name)), "growx");
     }
     add(
-        Words.wrapped(Words.Rank.QUIET, Texts.of("start.caution"), 470),
-        "newline, span 2, gaptop 12");
+        Words.wrapped(Words.Rank.QUIET, Texts.of("start.caution"), lines.words),
+        "newline, spanx, gaptop 12");
   }
 
   private static String keyOf(Task task) {
