@@ -1,6 +1,7 @@
 package longpoint.packet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import longpoint.framing.FramingSet;
@@ -185,20 +186,64 @@ final class FramingText {
   private void rafters() {
     TextTable table =
         new TextTable(
-            words, "mark", "kind", "number", "length", "tail", "plumb", "headCut", "footCut");
+            words,
+            "mark",
+            "kind",
+            "number",
+            "otherHand",
+            "lineLength",
+            "offHead",
+            "tail",
+            "length",
+            "plumb",
+            "headCut",
+            "footCut",
+            "headOn");
     for (Rafter r : framing.rafters()) {
+      boolean handed = Math.abs(r.head().left().reach() - r.head().right().reach()) > 1e-6;
       table.rowOf(
           r.mark(),
           r.mark(),
           choice("rafter", r.kind()),
           String.valueOf(r.quantity()),
+          handed ? String.valueOf(r.mirrored()) : "",
+          length(r.lineLength()),
+          r.shortenHead() == 0 ? "" : words.small(r.shortenHead(), Rounding.NEAREST),
+          r.tail() + r.over() > 0 ? length(r.tail() + r.over()) : "",
           length(r.length()),
-          length(r.tail()),
           saw(r.plumbCut()),
           saw(r.sideCutHead()),
-          saw(r.sideCutFoot()));
+          saw(r.sideCutFoot()),
+          headOn(r));
     }
     out.section(words.text("rafters"), table);
+    seats();
+  }
+
+  private String headOn(Rafter r) {
+    String on =
+        words.from("sheets").text("rafter.on." + r.head().on().name().toLowerCase(Locale.ROOT));
+    String order = r.head().order() > 0 ? words.text("rafters.order", r.head().order()) : "";
+    return r.head().by().map(mark -> on + " " + mark).orElse(on) + order;
+  }
+
+  private void seats() {
+    TextTable table =
+        new TextTable(words, "mark", "seat", "seatPlumb", "abovePlate", "notch", "drop");
+    for (Rafter r : framing.rafters()) {
+      r.seat()
+          .ifPresent(
+              s ->
+                  table.rowOf(
+                      r.mark(),
+                      r.mark(),
+                      words.small(s.seat(), Rounding.NEAREST),
+                      words.small(s.plumb(), Rounding.NEAREST),
+                      words.small(s.height(), Rounding.NEAREST),
+                      words.from("sheets").percent(100 * s.share()),
+                      r.drop() > 0 ? words.small(r.drop(), Rounding.NEAREST) : ""));
+    }
+    out.section(words.text("rafters.seats"), table);
   }
 
   private void boards() {

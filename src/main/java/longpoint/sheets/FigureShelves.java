@@ -14,11 +14,19 @@ final class FigureShelves {
   /** Room between figures, millimetres. */
   private static final double GAP = 9;
 
-  /** At the largest scale the widest figure still leaves room beside it for another … */
-  private static final double WIDEST = 0.5;
+  /**
+   * How much of a page the largest drawing may take.
+   *
+   * @param wide share of its width, above 0 to 1
+   * @param tall share of its height
+   */
+  record Share(double wide, double tall) {
+    /** With room beside it for another and below for another. */
+    static final Share QUARTER = new Share(0.5, 0.5);
 
-  /** … and the tallest for another below. */
-  private static final double TALLEST = 0.5;
+    /** With long captions below, and another beside it. */
+    static final Share TALL_CAPTIONS = new Share(0.5, 0.62);
+  }
 
   private FigureShelves() {}
 
@@ -38,6 +46,12 @@ final class FigureShelves {
    * nothing fits so, the largest at which each fits a page.
    */
   static Drawn fitted(LengthUnit unit, Bounds field, Function<Double, List<SheetFigure>> draw) {
+    return fitted(unit, field, Share.QUARTER, draw);
+  }
+
+  /** The same where the largest drawing may take another share of its page. */
+  static Drawn fitted(
+      LengthUnit unit, Bounds field, Share share, Function<Double, List<SheetFigure>> draw) {
     List<Drawn> fitting = new ArrayList<>();
     Drawn whole = null;
     Drawn last = null;
@@ -45,7 +59,7 @@ final class FigureShelves {
       last = new Drawn(scale, draw.apply(scale.unitsPerMm(unit)));
       boolean fits = fits(last, field);
       whole = whole == null && fits ? last : whole;
-      if (fits && (leavesRoom(last, field) || !fitting.isEmpty())) {
+      if (fits && (leavesRoom(last, field, share) || !fitting.isEmpty())) {
         fitting.add(last);
       }
       boolean small =
@@ -70,10 +84,10 @@ final class FigureShelves {
         .allMatch(f -> f.widthMm() <= field.width() && f.heightMm() <= field.height());
   }
 
-  private static boolean leavesRoom(Drawn drawn, Bounds field) {
+  private static boolean leavesRoom(Drawn drawn, Bounds field, Share share) {
     boolean alone = drawn.figures().size() == 1;
-    double wide = alone ? field.width() : field.width() * WIDEST - GAP;
-    double tall = alone ? field.height() : field.height() * TALLEST - GAP;
+    double wide = alone ? field.width() : field.width() * share.wide() - GAP;
+    double tall = alone ? field.height() : field.height() * share.tall() - GAP;
     return drawn.figures().stream()
         .allMatch(f -> f.widthMm() <= wide && f.heightMm() - f.captionMm() <= tall);
   }

@@ -1,36 +1,35 @@
 package longpoint.sheets;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import longpoint.drawing.Anchor;
 import longpoint.drawing.DimensionLayout;
-import longpoint.drawing.Layer;
 import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
 import longpoint.framing.stick.Rafter;
+import longpoint.framing.stick.RafterEnd;
 import longpoint.framing.stick.RafterKind;
+import longpoint.framing.stick.Seat;
 import longpoint.geometry.Point;
-import longpoint.units.Rounding;
 
 /**
- * One rafter of each kind, the longest, with its cuts: from the side in true slope, and below it
- * its top edge laid flat with the side cuts of head and foot. Its depth and width are drawn to be
- * seen, not to scale: the stock is the designer's choice.
+ * One rafter of each pattern, the longest: from the side in true slope with its birdsmouth on the
+ * plate, its theoretical line as far as it is measured, and below it its top edge laid flat with
+ * the side cuts of head and foot, foot to the left.
  */
 final class RafterFigure {
   /** On paper, millimetres. */
-  private static final double DEPTH_MM = 5;
+  private static final double LEAST_DEPTH_MM = 3;
 
-  private static final double EDGE_MM = 4;
-  private static final double GAP_MM = 9;
+  private static final double LEAST_EDGE_MM = 4;
+  private static final double GAP_MM = 3;
   private static final double ROW_MM = 7;
   private static final double AIR_MM = 1;
-
-  /** A side cut this near to square is square, degrees. */
-  private static final double SQUARE = 0.05;
+  private static final double CAPTION_MM = 96;
+  private static final double RIDGE_MM = 80;
 
   private final Rafter rafter;
   private final Words words;
@@ -43,52 +42,157 @@ final class RafterFigure {
     this.mm = unitsPerMm;
   }
 
-  /** One figure for each kind there is, in the order first met. */
+  /** One figure for each pattern, in the order first met. */
   static List<SheetFigure> all(List<Rafter> rafters, Words words, double unitsPerMm) {
-    Map<RafterKind, List<Rafter>> kinds = new LinkedHashMap<>();
-    rafters.forEach(r -> kinds.computeIfAbsent(r.kind(), k -> new ArrayList<>()).add(r));
+    Map<String, List<Rafter>> patterns = new LinkedHashMap<>();
+    rafters.stream()
+        .filter(r -> r.length() > 0)
+        .forEach(r -> patterns.computeIfAbsent(pattern(r), k -> new ArrayList<>()).add(r));
     List<SheetFigure> figures = new ArrayList<>();
-    kinds.forEach(
-        (kind, all) -> {
-          Rafter longest =
-              all.stream().max(Comparator.comparingDouble(Rafter::length)).orElseThrow();
-          if (longest.length() > 0) {
-            RafterFigure figure = new RafterFigure(longest, words, unitsPerMm);
-            figure.side();
-            figure.edge();
-            figures.add(
-                new SheetFigure("rafter " + longest.mark(), unitsPerMm, figure.marks)
-                    .captioned(figure.caption(all.size())));
-          }
-        });
+    for (List<Rafter> all : patterns.values()) {
+      Rafter longest = all.get(0);
+      for (Rafter r : all) {
+        longest = r.length() > longest.length() ? r : longest;
+      }
+      RafterFigure figure = new RafterFigure(longest, words, unitsPerMm);
+      figure.side();
+      figure.edge();
+      figures.add(
+          new SheetFigure("rafter " + longest.mark(), unitsPerMm, figure.marks)
+              .captioned(figure.caption(all), CAPTION_MM));
+    }
     return figures;
+  }
+
+  /** Rafters of one pattern have the same cuts and differ in length only. */
+  private static String pattern(Rafter r) {
+    return r.part()
+        + r.kind()
+        + r.head().order()
+        + end(r.foot())
+        + end(r.head())
+        + String.format(Locale.ROOT, " %.2f %b", r.plumbCut(), r.tail() > 0);
+  }
+
+  private static String end(RafterEnd end) {
+    double sharp = Math.min(end.left().sideCut(), end.right().sideCut());
+    return String.format(Locale.ROOT, " %s %.1f %b", end.on(), sharp, end.isDouble());
+  }
+
+  /** A ridge board is the same all along: no more of it is drawn than shows its ends. */
+  private double length() {
+    return rafter.kind() == RafterKind.RIDGE
+        ? Math.min(rafter.length(), RIDGE_MM * mm)
+        : rafter.length();
   }
 
   private double incline() {
     return Math.toRadians(90 - rafter.plumbCut());
   }
 
-  /** Foot to the left, head to the right, both cut plumb; the wall's face as a plumb line. */
+  private double plumbDepth() {
+    return Math.max(rafter.depth(), LEAST_DEPTH_MM * mm) / Math.cos(incline());
+  }
+
+  private Point up() {
+    return new Point(Math.cos(incline()), Math.sin(incline()));
+  }
+
+  /** Foot to the left, head to the right, both cut plumb. */
   private void side() {
-    Point up = new Point(Math.cos(incline()), Math.sin(incline()));
     Point foot = new Point(0, 0);
-    Point head = up.times(rafter.length());
-    Point deep = new Point(0, -DEPTH_MM * mm / Math.cos(incline()));
+    Point head = up().times(length());
+    Point deep = new Point(0, -plumbDepth());
+    List<Point> outline = new ArrayList<>(List.of(foot, head, head.plus(deep)));
+    Point wall = up().times(rafter.tail());
+    Point high = up().times(rafter.length() - rafter.over());
+    if (rafter.over() > 0) {
+      outline.addAll(notch(high, true));
+    }
+    outline.addAll(notch(wall, rafter.seat().isPresent()));
+    outline.add(foot.plus(deep));
+    marks.add(new Mark.Path(outline, true, FrameLayers.RAFTER, rafter.mark()));
+    if (rafter.tail() > 0) {
+      plumbLine(wall);
+      dimension(foot, wall, ROW_MM, rafter.tail());
+      dimension(wall, head, ROW_MM, rafter.length() - rafter.tail());
+      dimension(foot, head, 2 * ROW_MM, rafter.length());
+    } else {
+      dimension(foot, head, ROW_MM, rafter.length());
+    }
+    if (rafter.kind() == RafterKind.RIDGE) {
+      broken();
+    } else {
+      theoretical(wall, head);
+    }
+  }
+
+  /** From the inner end of the seat to the outer corner of the birdsmouth, going down. */
+  private List<Point> notch(Point wall, boolean seated) {
+    double height = seated ? rafter.seat().map(Seat::height).orElse(0.0) : 0;
+    if (!seated || height >= plumbDepth()) {
+      return List.of();
+    }
+    Point corner = wall.minus(new Point(0, height));
+    double level = (plumbDepth() - height) / Math.tan(incline());
+    plate(corner);
+    return List.of(
+        corner.plus(new Point(level, 0)), corner, wall.minus(new Point(0, plumbDepth())));
+  }
+
+  /** The top of the wall it sits on, as wide as the bearing and no further. */
+  private void plate(Point corner) {
+    double wide = Math.max(rafter.seat().map(Seat::bearing).orElse(0.0), rafter.thickness());
+    Point low = new Point(0, -2 * rafter.thickness());
+    Point across = new Point(wide, 0);
     marks.add(
         new Mark.Path(
-            List.of(foot, head, head.plus(deep), foot.plus(deep)),
+            List.of(corner, corner.plus(across), corner.plus(across).plus(low), corner.plus(low)),
             true,
-            FrameLayers.RAFTER,
+            FrameLayers.WALL,
             rafter.mark()));
-    dimension(foot, head, ROW_MM, rafter.length());
-    if (rafter.tail() > 0 && rafter.tail() < rafter.length()) {
-      Point wall = up.times(rafter.tail());
-      Point over = new Point(0, 2 * mm);
+  }
+
+  private void plumbLine(Point wall) {
+    Point over = new Point(0, 2 * mm);
+    marks.add(
+        Mark.Path.line(
+            wall.plus(over),
+            wall.minus(new Point(0, plumbDepth())).minus(over),
+            FrameLayers.CENTRE,
+            rafter.mark()));
+  }
+
+  /** The line goes on to the middle of what the rafter comes to; measured below. */
+  private void theoretical(Point wall, Point head) {
+    Point from = rafter.tail() > 0 ? wall : wall.minus(along(rafter.foot().off()));
+    Point to = head.plus(along(rafter.head().off()));
+    if (rafter.over() > 0 || Math.abs(rafter.head().off()) + Math.abs(rafter.foot().off()) < 1e-6) {
+      to = from.plus(up().times(rafter.lineLength()));
+    }
+    marks.add(Mark.Path.line(head, to, FrameLayers.CENTRE, rafter.mark()));
+    Point below = new Point(0, -plumbDepth());
+    if (from.distance(to) > 0) {
+      dimension(from.plus(below), to.plus(below), -ROW_MM, rafter.lineLength());
+    }
+  }
+
+  /** Two strokes across a board that is longer than it is drawn. */
+  private void broken() {
+    for (double off = -1; off <= 1 && length() < rafter.length(); off += 2) {
+      Point at = new Point(length() / 2 + off * mm, 0);
+      Point lean = new Point(mm, mm);
       marks.add(
           Mark.Path.line(
-              wall.plus(over), wall.plus(deep).minus(over), FrameLayers.CENTRE, rafter.mark()));
-      dimension(foot.plus(deep), wall.plus(deep), -ROW_MM, rafter.tail());
+              at.plus(lean),
+              at.minus(new Point(0, plumbDepth())).minus(lean),
+              FrameLayers.CENTRE,
+              rafter.mark()));
     }
+  }
+
+  private Point along(double level) {
+    return up().times(level / Math.cos(incline()));
   }
 
   private void dimension(Point from, Point to, double offset, double length) {
@@ -99,75 +203,58 @@ final class RafterFigure {
     marks.add(new Mark.Dimension(from, to, offset, slide, shown, FrameLayers.TAPE, rafter.mark()));
   }
 
-  /** The top edge below, as long as the rafter, the side cuts drawn at their angles. */
+  /** The top edge, seen from above: left of somebody who looks up the rafter is up. */
   private void edge() {
-    double bottom = -(DEPTH_MM / Math.cos(incline()) + 2 * ROW_MM + GAP_MM) * mm;
-    double width = EDGE_MM * mm;
-    double length = rafter.length();
-    double foot = Math.min(length / 3, lean(rafter.sideCutFoot(), width));
-    double head = Math.min(length / 3, lean(rafter.sideCutHead(), width));
-    marks.add(
-        new Mark.Path(
-            List.of(
-                new Point(0, bottom),
-                new Point(length, bottom),
-                new Point(length - head, bottom + width),
-                new Point(foot, bottom + width)),
-            true,
-            FrameLayers.RAFTER,
-            rafter.mark()));
+    double half = Math.max(rafter.thickness(), LEAST_EDGE_MM * mm) / 2;
+    double bottom = -plumbDepth() - (2 * ROW_MM + GAP_MM) * mm - 2 * half;
+    double grown = half / (rafter.thickness() / 2) / Math.cos(incline());
+    double length = length();
+    Point middle = new Point(0, bottom + half);
+    List<Point> outline = new ArrayList<>();
+    outline.add(middle.plus(new Point(-reach(rafter.foot().right(), grown), -half)));
+    outline.add(middle.plus(new Point(length + reach(rafter.head().right(), grown), -half)));
+    outline.add(middle.plus(tip(rafter.head(), grown, half)).plus(new Point(length, 0)));
+    outline.add(middle.plus(new Point(length + reach(rafter.head().left(), grown), half)));
+    outline.add(middle.plus(new Point(-reach(rafter.foot().left(), grown), half)));
+    Point low = tip(rafter.foot(), grown, half);
+    outline.add(middle.plus(new Point(-low.x(), low.y())));
+    marks.add(new Mark.Path(outline, true, FrameLayers.RAFTER, rafter.mark()));
     double y = bottom - (Lettering.SMALL + AIR_MM) * mm;
     text(new Point(0, y), words.text("rafter.foot"), Anchor.START);
     text(new Point(length, y), words.text("rafter.head"), Anchor.END);
   }
 
-  /** How far a side cut runs along the rafter over its width. */
-  private static double lean(double fromLength, double width) {
-    return isSquare(fromLength) ? 0 : width / Math.tan(Math.toRadians(fromLength));
+  private double reach(RafterEnd.Cheek cheek, double grown) {
+    double most = length() / 3;
+    return Math.max(-most, Math.min(most, cheek.reach() * grown));
   }
 
-  private static boolean isSquare(double fromLength) {
-    return Math.abs(90 - fromLength) < SQUARE || fromLength <= 0;
+  /** Where both halves of an end meet: past the middle of the end, and to its left. */
+  private Point tip(RafterEnd end, double grown, double half) {
+    double own = rafter.thickness() / 2;
+    double share = end.isDouble() ? end.point() / own : 0;
+    return Math.abs(share) >= 1
+        ? new Point(0, 0)
+        : new Point(end.pointReach(own) * grown, share * half);
   }
 
   private void text(Point at, String shown, Anchor anchor) {
-    double room = rafter.length() / mm;
-    if (Lettering.width(
-                words.text("rafter.foot") + "  " + words.text("rafter.head"), Lettering.SMALL)
-            + 2
-        < room) {
+    double room = length() / mm;
+    String both = words.text("rafter.foot") + "  " + words.text("rafter.head");
+    if (Lettering.width(both, Lettering.SMALL) + 2 < room) {
       marks.add(
           new Mark.Text(at, shown, Lettering.SMALL, 0, anchor, FrameLayers.TAPE, rafter.mark()));
     }
   }
 
-  private List<SheetFigure.Line> caption(int kinds) {
+  private List<SheetFigure.Line> caption(List<Rafter> all) {
+    RafterWords said = new RafterWords(words);
     List<SheetFigure.Line> lines = new ArrayList<>();
-    String kind = words.choice("rafter", rafter.kind());
-    String more = kinds == 1 ? kind : words.text("rafter.longest", kind, kinds);
-    lines.add(SheetFigure.Line.of(rafter.mark() + "   " + more));
+    String title = said.title(rafter);
     lines.add(
         SheetFigure.Line.of(
-            words.text(
-                "rafter.cuts",
-                words.length(rafter.length()),
-                words.angle(90 - rafter.plumbCut()),
-                words.angle(90 - rafter.levelCut()))));
-    lines.add(
-        SheetFigure.Line.of(
-            words.text("rafter.sideCut", cut(rafter.sideCutHead()), cut(rafter.sideCutFoot()))));
-    if (rafter.drop() > 0) {
-      lines.add(
-          SheetFigure.Line.of(
-              words.text("rafter.drop", words.small(rafter.drop(), Rounding.NEAREST))));
-    }
-    lines.add(new SheetFigure.Line(words.text("rafter.notToScale"), QUIET));
+            all.size() == 1 ? title : words.text("rafter.longest", title, all.size())));
+    said.lines(rafter).forEach(line -> lines.add(SheetFigure.Line.of(line)));
     return lines;
-  }
-
-  private static final Layer QUIET = Layers.SMALL_PRINT;
-
-  private String cut(double fromLength) {
-    return isSquare(fromLength) ? words.text("cut.square") : words.angle(90 - fromLength);
   }
 }

@@ -43,8 +43,17 @@ record SheetFigure(String name, double unitsPerMm, List<Mark> marks, double capt
 
   /** The same figure with lines of lettering below it. */
   SheetFigure captioned(List<Line> lines) {
+    return captioned(lines, NARROWEST_MM);
+  }
+
+  /**
+   * The same figure with lines of lettering below it.
+   *
+   * @param narrowest millimetres that the lettering may use though the drawing be narrower
+   */
+  SheetFigure captioned(List<Line> lines, double narrowest) {
     Bounds box = bounds();
-    double width = Math.max(NARROWEST_MM, box.width() / unitsPerMm);
+    double width = Math.max(narrowest, box.width() / unitsPerMm);
     List<Mark> all = new ArrayList<>(marks);
     double y = box.minY() - GAP_MM * unitsPerMm;
     double height = Lettering.MEDIUM;

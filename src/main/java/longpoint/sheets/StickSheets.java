@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.function.Function;
 import longpoint.framing.FramingSet;
 import longpoint.framing.gable.GableWall;
+import longpoint.framing.stick.Rafter;
 import longpoint.geometry.Bounds;
 import longpoint.plan.Plan;
+import longpoint.sheets.FigureShelves.Share;
 
 /** What is cut by hand, on paper: gable ladders, blocks, rafters, fascia and rake boards. */
 final class StickSheets {
@@ -39,7 +41,7 @@ final class StickSheets {
     sheets.tables(
         words.text("rafters.tables"),
         FrameReminders.rafters(words),
-        List.of(sheets.tables.rafters(), sheets.tables.gableStuds()));
+        List.of(sheets.tables.rafters(), sheets.tables.rafterCuts(), sheets.tables.gableStuds()));
     return List.copyOf(sheets.sheets);
   }
 
@@ -48,6 +50,7 @@ final class StickSheets {
       figures(
           names.words().text("ladders.sheet"),
           FrameReminders.ladders(names.words()),
+          Share.QUARTER,
           scale -> LadderFigure.all(plan, framing.ladders(), names, scale));
     }
   }
@@ -58,24 +61,39 @@ final class StickSheets {
       figures(
           names.words().text("studs.sheet"),
           FrameReminders.rafters(names.words()),
+          Share.QUARTER,
           scale -> GableFigure.all(plan, walls, names, scale));
     }
   }
 
   private void rafters() {
-    if (!framing.rafters().isEmpty()) {
+    List<Rafter> rafters = framing.rafters();
+    Words words = names.words();
+    if (!rafters.isEmpty()) {
       figures(
-          names.words().text("rafters.sheet"),
-          FrameReminders.rafters(names.words()),
-          scale -> RafterFigure.all(framing.rafters(), names.words(), scale));
+          words.text("rafters.sheet"),
+          FrameReminders.rafters(words),
+          Share.TALL_CAPTIONS,
+          scale -> RafterFigure.all(rafters, words, scale));
+    }
+    if (rafters.stream().anyMatch(r -> r.seat().isPresent())) {
+      figures(
+          words.text("seats.sheet"),
+          FrameReminders.rafters(words),
+          Share.QUARTER,
+          scale -> {
+            List<SheetFigure> figures = new ArrayList<>(PeakFigure.all(rafters, words, scale));
+            figures.addAll(SeatFigure.all(rafters, words, scale));
+            return figures;
+          });
     }
   }
 
   /** At the largest scale at which they stand well on their sheets. */
   private void figures(
-      String title, List<String> reminders, Function<Double, List<SheetFigure>> draw) {
+      String title, List<String> reminders, Share share, Function<Double, List<SheetFigure>> draw) {
     Bounds field = border.field(reminders);
-    FigureShelves.Drawn drawn = FigureShelves.fitted(plan.unit(), field, draw);
+    FigureShelves.Drawn drawn = FigureShelves.fitted(plan.unit(), field, share, draw);
     FigureShelves.pages(drawn.figures(), field)
         .forEach(
             m ->

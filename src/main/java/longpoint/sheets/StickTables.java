@@ -2,11 +2,14 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import longpoint.framing.FramingSet;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Rafter;
+import longpoint.framing.stick.RafterEnd;
+import longpoint.framing.stick.Seat;
 import longpoint.framing.truss.RidgeBlocks;
 import longpoint.units.Rounding;
 
@@ -93,6 +96,7 @@ final class StickTables {
         rows);
   }
 
+  /** From where to where every rafter is measured. */
   SheetTable rafters() {
     List<List<String>> rows = new ArrayList<>();
     for (Rafter r : framing.rafters()) {
@@ -101,16 +105,15 @@ final class StickTables {
               r.mark(),
               words.choice("rafter", r.kind()),
               Cells.count(r.quantity()),
+              RafterWords.isHanded(r) ? Cells.count(r.mirrored()) : "",
               cells.length(r.planRun()),
               cells.length(r.rise()),
               cells.length(r.lineLength()),
-              cells.length(r.shortenHead()),
-              cells.length(r.tail()),
+              shortening(r.shortenFoot()),
+              shortening(r.shortenHead()),
+              r.tail() + r.over() > 0 ? cells.length(r.tail() + r.over()) : "",
               cells.length(r.length()),
-              cells.saw(r.plumbCut()),
-              cells.saw(r.sideCutHead()),
-              cells.saw(r.sideCutFoot()),
-              words.small(r.drop(), Rounding.NEAREST)));
+              r.difference().map(cells::length).orElse("")));
     }
     return cells.table(
         words.text("rafters.table"),
@@ -118,17 +121,72 @@ final class StickTables {
             "mark",
             "kind",
             "many",
+            "otherHand",
             "levelRun",
             "rise",
             "lineLength",
+            "offFoot",
             "offHead",
             "tail",
             "cutTo",
-            "plumb",
-            "head",
-            "foot",
-            "drop"),
+            "step"),
         rows);
+  }
+
+  /** What comes off an end; with a plus where a ridge runs on. */
+  private String shortening(double off) {
+    String shown = words.small(Math.abs(off), Rounding.NEAREST);
+    return off == 0 ? "" : off > 0 ? shown : "+" + shown;
+  }
+
+  /** How every rafter's ends and seat are cut. */
+  SheetTable rafterCuts() {
+    List<List<String>> rows = new ArrayList<>();
+    RafterWords said = new RafterWords(words);
+    for (Rafter r : framing.rafters()) {
+      rows.add(
+          List.of(
+              r.mark(),
+              said.on(r.head()),
+              words.small(r.depth(), Rounding.NEAREST),
+              cells.saw(r.plumbCut()),
+              said.onSquare(r.square().run()) + " / " + said.onSquare(r.square().rise()),
+              saw(r.head()),
+              cells.saw(r.sideCutHead()),
+              saw(r.foot()),
+              cells.saw(r.sideCutFoot()),
+              r.drop() > 0 ? words.small(r.drop(), Rounding.NEAREST) : "",
+              seat(r, Seat::seat),
+              seat(r, Seat::plumb),
+              seat(r, Seat::height),
+              r.seat().map(s -> words.percent(100 * s.share())).orElse("")));
+    }
+    return cells.table(
+        words.text("rafters.cutTable"),
+        cells.columns(
+            "mark",
+            "headOn",
+            "depth",
+            "plumb",
+            "onSquare",
+            "headSaw",
+            "headEdge",
+            "footSaw",
+            "footEdge",
+            "drop",
+            "seat",
+            "seatPlumb",
+            "abovePlate",
+            "notch"),
+        rows);
+  }
+
+  private String saw(RafterEnd end) {
+    return words.angle(end.bevel());
+  }
+
+  private String seat(Rafter r, ToDoubleFunction<Seat> figure) {
+    return r.seat().map(s -> words.small(figure.applyAsDouble(s), Rounding.NEAREST)).orElse("");
   }
 
   SheetTable boards() {

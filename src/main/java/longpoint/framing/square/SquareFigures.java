@@ -2,6 +2,7 @@ package longpoint.framing.square;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import longpoint.units.LengthUnit;
 
 /**
  * The lines of the rafter table for one slope and a square corner where both roofs have that slope.
@@ -21,6 +22,14 @@ public record SquareFigures(double rise, double run) {
     if (!(rise >= 0) || !(run > 0) || Double.isInfinite(rise) || Double.isInfinite(run)) {
       throw new IllegalArgumentException("no slope: " + rise + " in " + run);
     }
+  }
+
+  /** The run of a common rafter that a square of this unit is read at: 12 in or 250 mm. */
+  public static double unitRun(LengthUnit unit) {
+    return switch (unit) {
+      case INCH -> 12;
+      case MILLIMETRE -> 250;
+    };
   }
 
   public static SquareFigures inTwelve(double rise) {

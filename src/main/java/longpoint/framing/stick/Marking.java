@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import longpoint.framing.Shop;
 import longpoint.framing.rafter.Incline;
+import longpoint.framing.square.SquareFigures;
 import longpoint.geometry.Segment;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -107,15 +108,17 @@ final class Marking {
     return s.atFoot().isLike(o.atFoot().turned()) && s.atHead().isLike(o.atHead().turned());
   }
 
-  private Rafter rafter(List<Stick> group, String mark) {
-    Stick s = group.get(0);
+  private Rafter rafter(List<Stick> alike, String mark) {
+    Stick s = alike.get(0);
+    List<Stick> group = new ArrayList<>(alike);
+    group.sort(Comparator.comparing(g -> !isSameHand(g, s)));
     Incline line = s.line();
     Part part = plan.part(s.part()).orElseThrow();
     double thickness = part.frame().thickness();
     double depth = stock.depth(s.kind());
     double cos = Math.cos(Math.atan(s.slope()));
     List<Double> backing =
-        s.falls().steeper() > 0
+        s.kind() == RafterKind.HIP && s.falls().steeper() > 0
             ? List.of(bevel(s.falls().left() * cos), bevel(s.falls().right() * cos))
             : List.of();
     return new Rafter(
@@ -133,6 +136,7 @@ final class Marking {
         s.cut().length(),
         line.plumbCut(),
         line.levelCut(),
+        square(s),
         s.atFoot().cut(line, thickness),
         s.atHead().cut(line, thickness),
         s.drop(thickness),
@@ -142,6 +146,15 @@ final class Marking {
         seat(s, part, thickness, depth),
         difference(s),
         group.stream().map(g -> new Segment(g.foot(), g.head())).toList());
+  }
+
+  /** Run and rise to hold a framing square to: a common's run of 12 in or 250 mm. */
+  private SquareFigures square(Stick s) {
+    double unit = SquareFigures.unitRun(plan.unit());
+    double common = Math.hypot(s.slope(), s.falls().left());
+    return s.slope() > 0
+        ? new SquareFigures(unit * common, unit * common / s.slope())
+        : new SquareFigures(0, unit);
   }
 
   private static double bevel(double tangent) {

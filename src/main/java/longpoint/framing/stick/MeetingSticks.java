@@ -240,7 +240,8 @@ final class MeetingSticks {
                   foot,
                   head,
                   (frame.heightAt(head) - frame.heightAt(foot)) / foot.distance(head))
-              .withHead(atHead);
+              .withHead(atHead)
+              .withFalls(Stick.Falls.even(up, frame));
       sticks.add(isDormer() ? onTrimmer(valley) : onWalls(valley, eave));
     }
     mainJacks();

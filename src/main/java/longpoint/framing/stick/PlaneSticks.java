@@ -296,7 +296,7 @@ final class PlaneSticks {
                   .map(l -> joint(Bearing.RIDGE, up, up, direction(l)))
                   .orElse(Joint.NONE));
     }
-    if (kind == RafterKind.HIP) {
+    if (kind != RafterKind.RIDGE) {
       stick = stick.withFalls(falls(line));
     }
     sticks.add(wall.isPresent() ? onWall(stick, line) : stick);
@@ -349,6 +349,9 @@ final class PlaneSticks {
   private Stick.Falls falls(RoofLine line) {
     List<Plane> beside =
         line.planes().stream().map(id -> surface.plane(id).orElseThrow().plane()).toList();
+    if (line.kind() == LineKind.VALLEY && !beside.isEmpty()) {
+      return Stick.Falls.even(direction(line), beside.get(0));
+    }
     return beside.size() < 2
         ? Stick.Falls.NONE
         : Stick.Falls.beside(direction(line), beside.get(0), beside.get(1));

@@ -3,7 +3,10 @@ package longpoint.framing.stick;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import longpoint.framing.square.SquareCut;
+import longpoint.framing.square.SquareFigures;
 import longpoint.geometry.Segment;
+import longpoint.units.LengthUnit;
 
 /**
  * One rafter to cut and how many of it. Lengths are measured on the middle of the top edge.
@@ -22,6 +25,8 @@ import longpoint.geometry.Segment;
  * @param length to cut, between its two end cuts
  * @param plumbCut degrees from the edge
  * @param levelCut degrees from the edge
+ * @param square rise and run to hold a framing square to for both: those of the common beside it,
+ *     in 12 in or 250 mm, stretched along a hip or valley
  * @param foot how its lower end is cut
  * @param head how its upper end is cut
  * @param drop of a hip whose edge is not backed; 0 for others
@@ -31,7 +36,7 @@ import longpoint.geometry.Segment;
  * @param thickness of the stock
  * @param seat its birdsmouth, if it sits on a plate
  * @param difference how much longer it is than the next shorter one of its row; none for the first
- * @param places theoretical lines in plan, foot to head
+ * @param places theoretical lines in plan, foot to head; those of the other hand come last
  */
 public record Rafter(
     String mark,
@@ -48,6 +53,7 @@ public record Rafter(
     double length,
     double plumbCut,
     double levelCut,
+    SquareFigures square,
     RafterEnd foot,
     RafterEnd head,
     double drop,
@@ -57,6 +63,9 @@ public record Rafter(
     Optional<Seat> seat,
     Optional<Double> difference,
     List<Segment> places) {
+  /** A cut this near to square is square, degrees. */
+  private static final double SQUARE = 0.05;
+
   public Rafter {
     Objects.requireNonNull(mark);
     Objects.requireNonNull(kind);
@@ -66,6 +75,22 @@ public record Rafter(
     Objects.requireNonNull(difference);
     backing = List.copyOf(backing);
     places = List.copyOf(places);
+  }
+
+  /** The figures for a side cut; none for a square one. */
+  public Optional<SquareCut> squareCut(RafterEnd.Cheek cheek, LengthUnit unit) {
+    return cheek.planAngle() > 90 - SQUARE
+        ? Optional.empty()
+        : Optional.of(SquareCut.of(square, cheek.planAngle(), SquareFigures.unitRun(unit)));
+  }
+
+  /** How the head is cut of the rafter in one of its places, numbered from 0. */
+  public RafterEnd headAt(int place) {
+    return place < quantity - mirrored ? head : head.turned();
+  }
+
+  public RafterEnd footAt(int place) {
+    return place < quantity - mirrored ? foot : foot.turned();
   }
 
   /** Rise over run along its own line. */
@@ -108,6 +133,7 @@ public record Rafter(
         length,
         plumbCut,
         levelCut,
+        square,
         foot.by(atFoot),
         head.by(atHead),
         drop,

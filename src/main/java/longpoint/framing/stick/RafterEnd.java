@@ -54,6 +54,17 @@ public record RafterEnd(
     return Math.abs(left.reach() + right.reach()) > 1e-9;
   }
 
+  /** How far both halves' common point stands beyond the middle of the end, in plan. */
+  public double pointReach(double half) {
+    double share = point / half;
+    return share > 0 ? -share * right.reach() : share * left.reach();
+  }
+
+  /** The same end of a rafter of the other hand, or seen by somebody who looks the other way. */
+  public RafterEnd turned() {
+    return new RafterEnd(on, by, off, faceCut, bevel, right, left, -point, order);
+  }
+
   RafterEnd by(Optional<String> mark) {
     return new RafterEnd(on, mark, off, faceCut, bevel, left, right, point, order);
   }

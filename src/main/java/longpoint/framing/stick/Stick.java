@@ -20,7 +20,7 @@ import longpoint.geometry.Segment;
  * @param over plan length past the head, over a wall there, ≥ 0
  * @param atFoot how its foot or tail is cut
  * @param atHead how its head is cut
- * @param falls of the roof to both sides of a hip
+ * @param falls of the roof to both sides of a hip; of a valley, how far it climbs there
  * @param heel plumb from the plate to the frame plane at the foot; empty where it has no plate
  * @param row of jacks it belongs to: those between the same two lines; empty for others
  */
@@ -54,6 +54,13 @@ record Stick(
       double b = other.a() * left.x() + other.b() * left.y();
       // A plane's height steps down towards its own side only.
       return new Falls(Math.max(0, -Math.min(a, b)), Math.max(0, Math.max(a, b)));
+    }
+
+    /** Of one plane beside a hip or valley, for both sides. */
+    static Falls even(Point up, Plane plane) {
+      Point left = up.unit().left();
+      double fall = Math.abs(plane.a() * left.x() + plane.b() * left.y());
+      return new Falls(fall, fall);
     }
 
     double steeper() {
@@ -153,8 +160,8 @@ record Stick(
     return line().shortened(atFoot.off() + atHead.off()).extended(tail + over);
   }
 
-  /** Drop of an edge that is not backed. */
+  /** Drop of the edge of a hip that is not backed. */
   double drop(double thickness) {
-    return thickness / 2 * falls.steeper();
+    return kind == RafterKind.HIP ? thickness / 2 * falls.steeper() : 0;
   }
 }

@@ -20,53 +20,41 @@ final class PlanWood {
     List<Region> wood = new ArrayList<>();
     List<String> names = new ArrayList<>();
     for (Rafter r : rafters) {
-      for (Segment place : r.places()) {
-        for (Region other : wood) {
-          assertThat(area(r, place, other))
-              .as("%s in %s", r.mark(), names.get(wood.indexOf(other)))
+      for (int i = 0; i < r.places().size(); i++) {
+        Region own = ground(r, i);
+        for (int k = 0; k < wood.size(); k++) {
+          assertThat(shared(own, wood.get(k)))
+              .as(r.mark() + " in " + names.get(k))
               .isLessThan(DUST);
         }
-        wood.add(ground(r, place));
+        wood.add(own);
         names.add(r.mark());
       }
     }
   }
 
-  private static double area(Rafter r, Segment place, Region other) {
-    Region own = ground(r, place);
-    return Overlay.common(List.of(own), List.of(other)).stream().mapToDouble(Region::area).sum();
+  static double shared(Region a, Region b) {
+    return Overlay.common(List.of(a), List.of(b)).stream().mapToDouble(Region::area).sum();
   }
 
-  /** Only mirrored places tell which hand they are; where hands differ the end is drawn blunt. */
-  static Region ground(Rafter r, Segment place) {
+  /** Without its tail. */
+  static Region ground(Rafter r, int i) {
+    Segment place = r.places().get(i);
+    RafterEnd end = r.headAt(i);
     Point up = place.direction();
     Point left = up.left();
     double half = r.thickness() / 2;
-    Point foot = place.from().plus(up.times(r.foot().off()));
-    Point head = place.to().minus(up.times(r.head().off()));
-    double lowest = Math.min(r.head().left().reach(), r.head().right().reach());
-    boolean hands = r.mirrored() > 0;
-    double l = hands ? lowest : r.head().left().reach();
-    double q = hands ? lowest : r.head().right().reach();
+    Point foot = place.from().plus(up.times(Math.max(0, r.foot().off())));
+    Point head = place.to().minus(up.times(end.off()));
     List<Point> ring = new ArrayList<>();
-    ring.add(foot.minus(left.times(half)));
-    ring.add(head.minus(left.times(half)).plus(up.times(q)));
-    if (!hands || !r.head().isDouble()) {
-      ring.add(pointOf(r, head, up, left));
+    ring.add(
+        foot.minus(left.times(half)).plus(up.times(Math.max(0, -r.footAt(i).right().reach()))));
+    ring.add(head.minus(left.times(half)).plus(up.times(end.right().reach())));
+    if (end.isDouble() && Math.abs(end.point()) < half) {
+      ring.add(head.plus(left.times(end.point())).plus(up.times(end.pointReach(half))));
     }
-    ring.add(head.plus(left.times(half)).plus(up.times(l)));
-    ring.add(foot.plus(left.times(half)));
+    ring.add(head.plus(left.times(half)).plus(up.times(end.left().reach())));
+    ring.add(foot.plus(left.times(half)).plus(up.times(Math.max(0, -r.footAt(i).left().reach()))));
     return new Region(new Ring(ring), List.of());
-  }
-
-  private static Point pointOf(Rafter r, Point head, Point up, Point left) {
-    RafterEnd end = r.head();
-    double p = end.point();
-    double half = r.thickness() / 2;
-    double reach =
-        p == 0 || Math.abs(p) >= half
-            ? 0
-            : p > 0 ? -p * end.right().reach() / half : p * end.left().reach() / half;
-    return head.plus(left.times(Math.abs(p) >= half ? 0 : p)).plus(up.times(reach));
   }
 }
