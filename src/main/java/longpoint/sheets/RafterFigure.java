@@ -28,7 +28,6 @@ final class RafterFigure {
   private static final double GAP_MM = 3;
   private static final double ROW_MM = 7;
   private static final double AIR_MM = 1;
-  private static final double CAPTION_MM = 96;
   private static final double RIDGE_MM = 80;
 
   private final Rafter rafter;
@@ -42,8 +41,13 @@ final class RafterFigure {
     this.mm = unitsPerMm;
   }
 
-  /** One figure for each pattern, in the order first met. */
-  static List<SheetFigure> all(List<Rafter> rafters, Words words, double unitsPerMm) {
+  /**
+   * One figure for each pattern, in the order first met.
+   *
+   * @param captionMm how wide the lettering below may be
+   */
+  static List<SheetFigure> all(
+      List<Rafter> rafters, Words words, double captionMm, double unitsPerMm) {
     Map<String, List<Rafter>> patterns = new LinkedHashMap<>();
     rafters.stream()
         .filter(r -> r.length() > 0)
@@ -59,7 +63,7 @@ final class RafterFigure {
       figure.edge();
       figures.add(
           new SheetFigure("rafter " + longest.mark(), unitsPerMm, figure.marks)
-              .captioned(figure.caption(all), CAPTION_MM));
+              .captioned(figure.caption(all), captionMm));
     }
     return figures;
   }
@@ -114,7 +118,7 @@ final class RafterFigure {
     marks.add(new Mark.Path(outline, true, FrameLayers.RAFTER, rafter.mark()));
     if (rafter.tail() > 0) {
       plumbLine(wall);
-      dimension(foot, wall, ROW_MM, rafter.tail());
+      dimension(foot, wall, ROW_MM, rafter.tail(), -1);
       dimension(wall, head, ROW_MM, rafter.length() - rafter.tail());
       dimension(foot, head, 2 * ROW_MM, rafter.length());
     } else {
@@ -196,10 +200,17 @@ final class RafterFigure {
   }
 
   private void dimension(Point from, Point to, double offset, double length) {
+    dimension(from, to, offset, length, 1);
+  }
+
+  /**
+   * @param past where a figure goes that has no room: 1 beyond the end, −1 before the start
+   */
+  private void dimension(Point from, Point to, double offset, double length, int past) {
     String shown = words.length(length);
     double room = from.distance(to) / mm;
     double width = Lettering.width(shown, DimensionLayout.TEXT_HEIGHT) + 3;
-    double slide = width <= room ? 0 : (room + width) / 2;
+    double slide = width <= room ? 0 : past * (room + width) / 2;
     marks.add(new Mark.Dimension(from, to, offset, slide, shown, FrameLayers.TAPE, rafter.mark()));
   }
 

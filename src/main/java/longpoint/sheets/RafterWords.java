@@ -66,10 +66,10 @@ final class RafterWords {
             words.angle(90 - r.levelCut()),
             onSquare(r.square().run()),
             onSquare(r.square().rise())));
-    lines.add(words.text("rafter.headCut", on(r.head()), cut(r, r.head())));
+    addCut(lines, "rafter.headCut", r, r.head());
     if (isTold(r.foot())) {
-      String key = r.foot().on() == Bearing.WALL ? "rafter.tailCut" : "rafter.footCut";
-      lines.add(words.text(key, on(r.foot()), cut(r, r.foot())));
+      addCut(
+          lines, r.foot().on() == Bearing.WALL ? "rafter.tailCut" : "rafter.footCut", r, r.foot());
     }
     r.seat().ifPresent(s -> lines.add(seat(s)));
     if (r.drop() > 0) {
@@ -109,7 +109,7 @@ final class RafterWords {
         Math.abs(r.head().off()) < NOTHING
             ? words.text("rafter.offNothing")
             : words.text("rafter.offHead", words.small(r.head().off(), Rounding.NEAREST));
-    return off + " " + words.text("rafter.headCut", on(r.head()), cut(r, r.head()));
+    return off + " " + words.text("rafter.headCut", on(r.head()), shape(r.head()));
   }
 
   /** What is done about the edge of a hip. */
@@ -175,8 +175,23 @@ final class RafterWords {
     return Math.abs(end.left().reach()) < NOTHING && Math.abs(end.right().reach()) < NOTHING;
   }
 
+  private void addCut(List<String> lines, String key, Rafter r, RafterEnd end) {
+    String left = cheek(r, end.left());
+    String right = cheek(r, end.right());
+    lines.add(words.text(key, on(end), shape(end)));
+    if (end.on() == Bearing.DECK || isSquare(end)) {
+      return;
+    }
+    if (left.equals(right)) {
+      lines.add(words.text("rafter.cut.each", left));
+    } else {
+      lines.add(words.text("rafter.cut.atLeft", left));
+      lines.add(words.text("rafter.cut.atRight", right));
+    }
+  }
+
   /** A plumb cut, square or with one cheek or two; or the cut of a foot on a deck. */
-  String cut(Rafter r, RafterEnd end) {
+  private String shape(RafterEnd end) {
     if (end.on() == Bearing.DECK && end.bevel() > 0) {
       return words.text("rafter.cut.deck", words.angle(end.faceCut()), words.angle(end.bevel()));
     }
@@ -185,14 +200,10 @@ final class RafterWords {
     }
     if (!end.isDouble()) {
       String hand = end.left().reach() > 0 ? "rafter.cut.left" : "rafter.cut.right";
-      return words.text(
-          hand, cheek(r, end.left()), words.small(Math.abs(end.left().reach()), Rounding.NEAREST));
+      return words.text(hand, words.small(Math.abs(end.left().reach()), Rounding.NEAREST));
     }
-    String left = cheek(r, end.left());
-    String right = cheek(r, end.right());
     boolean notch = end.left().reach() > 0 && end.right().reach() > 0;
-    String both = left.equals(right) ? left : words.text("rafter.leftRight", left, right);
-    return words.text(notch ? "rafter.cut.notch" : "rafter.cut.double", both);
+    return words.text(notch ? "rafter.cut.notch" : "rafter.cut.double");
   }
 
   private String cheek(Rafter r, Cheek cheek) {

@@ -100,7 +100,7 @@ final class SeatFigure {
             rafter.mark()));
     dimension(new Point(0, 0), top, ROW_MM, seat.height());
     dimension(new Point(0, 0), top.plus(deep), -ROW_MM, seat.plumb());
-    dimension(new Point(seat.seat(), 0), new Point(0, 0), -under / mm + ROW_MM, seat.seat());
+    dimension(new Point(0, 0), new Point(seat.seat(), 0), under / mm - ROW_MM, seat.seat());
   }
 
   private void dimension(Point from, Point to, double offset, double length) {

@@ -12,6 +12,12 @@ import longpoint.sheets.FigureShelves.Share;
 
 /** What is cut by hand, on paper: gable ladders, blocks, rafters, fascia and rake boards. */
 final class StickSheets {
+  /** Widths of the lettering below a rafter. */
+  private static final List<Double> CAPTIONS_MM = List.of(96.0, 120.0, 160.0);
+
+  /** Share of a sheet's height that lettering may take from the drawing above it. */
+  private static final double CAPTION = 0.5;
+
   private final Plan plan;
   private final FramingSet framing;
   private final RoofNames names;
@@ -74,7 +80,7 @@ final class StickSheets {
           words.text("rafters.sheet"),
           FrameReminders.rafters(words),
           Share.TALL_CAPTIONS,
-          scale -> RafterFigure.all(rafters, words, scale));
+          scale -> RafterFigure.all(rafters, words, captionWidth(), scale));
     }
     if (rafters.stream().anyMatch(r -> r.seat().isPresent())) {
       figures(
@@ -87,6 +93,23 @@ final class StickSheets {
             return figures;
           });
     }
+  }
+
+  /** What is said of a rafter is set wider where a small sheet has no height for it. */
+  private double captionWidth() {
+    Bounds field = border.field(FrameReminders.rafters(names.words()));
+    double small =
+        PaperScale.of(plan.unit()).stream()
+            .mapToDouble(s -> s.unitsPerMm(plan.unit()))
+            .max()
+            .orElseThrow();
+    return CAPTIONS_MM.stream()
+        .filter(
+            w ->
+                RafterFigure.all(framing.rafters(), names.words(), w, small).stream()
+                    .allMatch(f -> f.captionMm() < field.height() * CAPTION))
+        .findFirst()
+        .orElse(field.width());
   }
 
   /** At the largest scale at which they stand well on their sheets. */
