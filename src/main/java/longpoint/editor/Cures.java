@@ -1,14 +1,14 @@
 package longpoint.editor;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
-import longpoint.units.LengthFigure;
-import longpoint.wording.Phrase;
 
 /**
  * What would put right what is wrong at a place of a plan. Looked for in the plan itself, not in
@@ -35,6 +35,9 @@ public final class Cures {
         }
       }
     }
+    if (where.equals("plan")) {
+      cures.addAll(PlanCures.of(plan));
+    }
     cures.addAll(JoinCures.of(plan, where));
     return cures.stream().filter(c -> c.command().on(plan) instanceof Outcome.Commit).toList();
   }
@@ -43,30 +46,20 @@ public final class Cures {
   public static List<Cure> at(Plan plan, String where, List<Problem> problems) {
     List<Cure> cures = new ArrayList<>(at(plan, where));
     for (Part part : plan.parts()) {
+      if (part.id().equals(where)) {
+        cures.addAll(SaidCures.of(plan, part, Optional.empty(), problems));
+      }
       for (int i = 0; i < part.sideCount(); i++) {
         if (Side.id(part.id(), i).equals(where)) {
-          List<Ref.OfSide> ref = List.of(new Ref.OfSide(part.id(), i));
-          problems.stream()
-              .flatMap(p -> ripped(p).stream())
-              .forEach(w -> cures.add(cure(plan, ref, w)));
+          cures.addAll(SaidCures.of(plan, part, Optional.of(i), problems));
         }
       }
     }
-    return cures;
-  }
-
-  private static Cure cure(Plan plan, List<Ref.OfSide> side, double firstCourse) {
-    Command rip = SideCommands.firstCourse(plan, side, Optional.of(firstCourse));
-    return cure("firstCourse", rip, Naming.length(plan, firstCourse));
-  }
-
-  /** The first course that a problem about a last one names. */
-  private static Optional<Double> ripped(Problem problem) {
-    return problem.mend() instanceof Phrase cure
-            && cure.key().equals("deck.lastCourse.cure")
-            && cure.parts().get(2) instanceof LengthFigure width
-        ? Optional.of(width.length())
-        : Optional.empty();
+    Set<String> labels = new HashSet<>();
+    return cures.stream()
+        .filter(c -> c.command().on(plan) instanceof Outcome.Commit)
+        .filter(c -> labels.add(c.label()))
+        .toList();
   }
 
   /** A cure with its words from the messages. */

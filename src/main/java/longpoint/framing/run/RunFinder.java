@@ -75,7 +75,7 @@ public final class RunFinder {
 
   private static Problem inside(Meeting m) {
     return Problem.warning(
-        m.upper().id(),
+        m.upper().part().id(),
         Phrase.of(
             "framing.join.inside", PlaceName.of(m.upper().part()), PlaceName.of(m.lower().part())));
   }

@@ -44,7 +44,8 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
     Run wing = m.upper();
     if (!wing.low().isEave() || !wing.high().isEave()) {
       problems.add(
-          Problem.note(wing.id(), Phrase.of("framing.valley.oneWay", PlaceName.of(wing.part()))));
+          Problem.note(
+              wing.part().id(), Phrase.of("framing.valley.oneWay", PlaceName.of(wing.part()))));
       return Optional.empty();
     }
     ValleySite site = site(m);
@@ -55,7 +56,7 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
     if (!layout.meets()) {
       problems.add(
           Problem.warning(
-              wing.id(), Phrase.of("framing.valley.taller", PlaceName.of(wing.part()))));
+              wing.part().id(), Phrase.of("framing.valley.taller", PlaceName.of(wing.part()))));
     }
     Side side = m.lower().bound(m.bank()).side().orElseThrow();
     List<SuppliedSet.Placed> supplied = SuppliedSet.place(site, chords, Shop.of(unit).notice());
