@@ -53,7 +53,7 @@ public final class DesktopApp {
             Places.drafts());
     window.frame().setVisible(true);
     if (settings.following()) {
-      window.followDesktop();
+      window.appearance().followDesktop();
     }
     if (plan.isPresent()) {
       window.files().open(plan.get());

@@ -25,6 +25,8 @@ import longpoint.editor.Selection;
 import longpoint.editor.tools.Tools;
 import longpoint.geometry.Point;
 import longpoint.plan.Plan;
+import longpoint.sheets.FrameLayers;
+import longpoint.sheets.FrameLines;
 
 /**
  * Joins the sheet with the editor: what is painted over the plan, who is told of mouse and keys,
@@ -119,7 +121,7 @@ final class Drafting {
 
   /** A truss or rafter under the pointer, where there is nothing of the plan to be had. */
   private void pickFrame(MouseEvent e) {
-    boolean seen = canvas.isLayerShown(FrameMarks.TRUSSES.name());
+    boolean seen = canvas.isLayerShown(FrameLayers.TRUSS_LINE.name());
     if (!seen || job.runner().tool() != Tools.SELECT || job.runner().previewing()) {
       return;
     }
@@ -133,7 +135,7 @@ final class Drafting {
     if (onPlan) {
       return;
     }
-    Pick.at(FrameMarks.of(job.picture().design().framing()), at, reach, canvas.unitsPerMm())
+    Pick.at(FrameLines.of(job.picture().design().framing()), at, reach, canvas.unitsPerMm())
         .map(Pick::subject)
         .ifPresent(id -> picks.pick(Optional.of(id), PickListener.How.ALONE));
   }

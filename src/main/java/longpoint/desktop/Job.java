@@ -15,6 +15,7 @@ import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
+import longpoint.sheets.FrameLines;
 import longpoint.sheets.PlanView;
 import longpoint.surface.RoofMemory;
 
@@ -106,7 +107,7 @@ public final class Job implements AutoCloseable {
               question.lettering().unitsPerMm(),
               question.lettering().aroundMm());
       List<Mark> marks = new ArrayList<>(view.tints());
-      marks.addAll(FrameMarks.of(last.framing()));
+      marks.addAll(FrameLines.of(last.framing()));
       marks.addAll(view.walls());
       marks.addAll(view.roof());
       marks.addAll(view.dimensions());

@@ -10,7 +10,6 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -35,12 +34,10 @@ import longpoint.desktop.panel.SidePanel;
 import longpoint.desktop.panel.StatusLine;
 import longpoint.desktop.panel.ToolStrip;
 import longpoint.plan.Plan;
+import longpoint.sheets.FrameLayers;
 
 /** The window: the sheet in the middle, and around it what one needs to draw on it. */
 public final class MainWindow {
-  /** Size of lettering, in points, that the sheet's own sizes are made for. */
-  private static final double USUAL_TEXT = 15;
-
   private final JFrame frame = new JFrame();
   private final PlanCanvas canvas = new PlanCanvas();
   private final StatusLine status = new StatusLine();
@@ -67,6 +64,7 @@ public final class MainWindow {
   private final Outgoing outgoing;
   private final RecentMenu recent;
   private final Welcome welcome;
+  private final Appearance appearance;
   private boolean refreshing;
 
   /**
@@ -105,8 +103,9 @@ public final class MainWindow {
     welcome = new Welcome(canvas, job, settings, files, catalogue);
     menus.insert("menu.file", recent.menu(), 3);
     beside.furnish(catalogue, this::refresh);
+    appearance = new Appearance(frame, canvas, job, settings, beside, welcome, this::refresh);
     layOut();
-    beside.dress(settings.theme().canvas(), settings.textSize() / USUAL_TEXT);
+    beside.dress(settings.theme().canvas(), Appearance.lettering(settings));
     connect();
     refresh();
   }
@@ -116,8 +115,8 @@ public final class MainWindow {
     canvas.getAccessibleContext().setAccessibleName(Texts.of("panel.sheet"));
     canvas.setFont(UIManager.getFont("defaultFont"));
     canvas.setColours(settings.theme().canvas());
-    canvas.setLayerShown(FrameMarks.TRUSSES.name(), false);
-    canvas.setLayerShown(FrameMarks.RAFTERS.name(), false);
+    canvas.setLayerShown(FrameLayers.TRUSS_LINE.name(), false);
+    canvas.setLayerShown(FrameLayers.RAFTER_LINE.name(), false);
     JPanel middle = new JPanel(new BorderLayout());
     middle.add(header, BorderLayout.NORTH);
     middle.add(beside.component(), BorderLayout.CENTER);
@@ -312,6 +311,10 @@ public final class MainWindow {
     return tracings;
   }
 
+  Appearance appearance() {
+    return appearance;
+  }
+
   BackdropFlow pictures() {
     return pictures;
   }
@@ -336,52 +339,5 @@ public final class MainWindow {
       beside.close();
       job.close();
     }
-  }
-
-  /** Takes a look for good; the desktop's own is not followed any more. */
-  void setTheme(Theme theme) {
-    settings.setFollowing(false);
-    wear(theme);
-  }
-
-  /** Takes the look of the desktop, now and at every start, or keeps the one there is. */
-  void follow(boolean following) {
-    settings.setFollowing(following);
-    if (following) {
-      followDesktop();
-    }
-    refresh();
-  }
-
-  /** Asks the desktop, which takes a moment, and takes its look if it says. */
-  void followDesktop() {
-    CompletableFuture.supplyAsync(SystemLook::ask)
-        .thenAccept(
-            look ->
-                look.filter(l -> l != settings.theme())
-                    .ifPresent(l -> SwingUtilities.invokeLater(() -> wear(l))));
-  }
-
-  private void wear(Theme theme) {
-    settings.setTheme(theme);
-    theme.install(settings.textSize());
-    dress();
-  }
-
-  void setTextSize(int points) {
-    settings.setTextSize(points);
-    settings.theme().install(settings.textSize());
-    dress();
-  }
-
-  private void dress() {
-    SwingUtilities.updateComponentTreeUI(frame);
-    canvas.setFont(UIManager.getFont("defaultFont"));
-    canvas.setColours(settings.theme().canvas());
-    canvas.setLetteringZoom(settings.textSize() / USUAL_TEXT);
-    beside.dress(settings.theme().canvas(), settings.textSize() / USUAL_TEXT);
-    welcome.dress();
-    job.letterFor(new Job.Lettering(canvas.unitsPerMm(), canvas.aroundMm()));
-    frame.revalidate();
   }
 }

@@ -23,6 +23,7 @@ import longpoint.editor.ToolRunner;
 import longpoint.editor.tools.Tools;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Plan;
+import longpoint.sheets.FrameLayers;
 import longpoint.sheets.Layers;
 import longpoint.units.LengthUnit;
 
@@ -62,7 +63,9 @@ final class WindowTasks {
           "edit.undo");
 
   private static final List<Layer> LAYERS =
-      Stream.concat(Layers.ofPlanView().stream(), Stream.of(FrameMarks.TRUSSES, FrameMarks.RAFTERS))
+      Stream.concat(
+              Layers.ofPlanView().stream(),
+              Stream.of(FrameLayers.TRUSS_LINE, FrameLayers.RAFTER_LINE))
           .toList();
 
   private final MainWindow window;
@@ -224,13 +227,17 @@ final class WindowTasks {
         Task.of("view.frame", this::showFrame).letter('k').shows(this::frameShown),
         Task.of("view.units", () -> window.side().setDisplay(window.side().display().next()))
             .letter('u'),
-        Task.of("view.theme", () -> window.setTheme(window.settings().theme().other()))
+        Task.of("view.theme", () -> window.appearance().setTheme(window.settings().theme().other()))
             .key("menu T"),
-        Task.of("view.follow", () -> window.follow(!window.settings().following()))
+        Task.of("view.follow", () -> window.appearance().follow(!window.settings().following()))
             .shows(() -> window.settings().following()),
-        Task.of("view.larger", () -> window.setTextSize(window.settings().textSize() + 1))
+        Task.of(
+                "view.larger",
+                () -> window.appearance().setTextSize(window.settings().textSize() + 1))
             .key("menu shift EQUALS"),
-        Task.of("view.smaller", () -> window.setTextSize(window.settings().textSize() - 1))
+        Task.of(
+                "view.smaller",
+                () -> window.appearance().setTextSize(window.settings().textSize() - 1))
             .key("menu shift MINUS"));
   }
 
@@ -239,13 +246,13 @@ final class WindowTasks {
   }
 
   private boolean frameShown() {
-    return window.canvas().isLayerShown(FrameMarks.TRUSSES.name());
+    return window.canvas().isLayerShown(FrameLayers.TRUSS_LINE.name());
   }
 
   private void showFrame() {
     boolean show = !frameShown();
-    window.canvas().setLayerShown(FrameMarks.TRUSSES.name(), show);
-    window.canvas().setLayerShown(FrameMarks.RAFTERS.name(), show);
+    window.canvas().setLayerShown(FrameLayers.TRUSS_LINE.name(), show);
+    window.canvas().setLayerShown(FrameLayers.RAFTER_LINE.name(), show);
   }
 
   private List<Task> help() {

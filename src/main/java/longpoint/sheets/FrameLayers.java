@@ -48,6 +48,11 @@ public final class FrameLayers {
   public static final Layer STOP =
       new Layer("S-VALY-STOP", "Stop nails", Pen.dashed(0.18), Ink.RIDGE);
 
+  public static final Layer TRUSS_LINE =
+      new Layer("S-FRAM-TRUS", "Trusses", Pen.solid(0.18), Ink.QUIET);
+  public static final Layer RAFTER_LINE =
+      new Layer("S-FRAM-RAFT", "Rafters", Pen.solid(0.18), Ink.QUIET);
+
   private FrameLayers() {}
 
   /** Those that stand over a plan, in the order they are painted. */

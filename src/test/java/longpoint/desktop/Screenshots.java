@@ -148,7 +148,7 @@ public final class Screenshots {
     WindowDriver window = new WindowDriver(PlanFile.read(file).plan());
     WindowDriver.onEvents(
         () -> {
-          window.window().setTheme(theme);
+          window.window().appearance().setTheme(theme);
           window.window().frame().setSize(1560, 960);
           window.window().frame().validate();
           window.window().canvas().fit();

@@ -4,14 +4,11 @@ import java.awt.AWTError;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;
-import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
-import java.awt.event.MouseWheelEvent;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import java.util.concurrent.FutureTask;
@@ -39,9 +36,8 @@ public final class WindowDriver implements AutoCloseable {
       Preferences.userRoot().node("longpoint-test-" + UUID.randomUUID());
   private final ScriptedDialogs dialogs = new ScriptedDialogs();
   private final MainWindow window;
+  private final SheetEvents events;
   private static boolean dressed;
-
-  private long clock = System.currentTimeMillis();
 
   WindowDriver(Plan plan) {
     this(plan, (design, request, folder, written) -> java.util.List.of());
@@ -70,6 +66,7 @@ public final class WindowDriver implements AutoCloseable {
               made.frame().setVisible(true);
               return made;
             });
+    events = new SheetEvents(window.canvas());
     until("the sheet shows", () -> window.canvas().isShowing() && window.canvas().getWidth() > 0);
     untilSolved();
     // A fixed view, so that a test's figures do not hang on the window's size.
@@ -165,13 +162,7 @@ public final class WindowDriver implements AutoCloseable {
   WindowDriver dragSheet(int dx, int dy) {
     onEvents(
         () -> {
-          PlanCanvas c = window.canvas();
-          int x = c.getWidth() / 2;
-          int y = c.getHeight() / 2;
-          int held = InputEvent.BUTTON2_DOWN_MASK;
-          send(c, MouseEvent.MOUSE_PRESSED, x, y, held, MouseEvent.BUTTON2, 1);
-          send(c, MouseEvent.MOUSE_DRAGGED, x + dx, y + dy, held, 0, 0);
-          send(c, MouseEvent.MOUSE_RELEASED, x + dx, y + dy, 0, MouseEvent.BUTTON2, 1);
+          events.dragSheet(dx, dy);
           return null;
         });
     return this;
@@ -181,22 +172,7 @@ public final class WindowDriver implements AutoCloseable {
   WindowDriver wheel(double x, double y, int clicks) {
     onEvents(
         () -> {
-          PlanCanvas c = window.canvas();
-          int px = (int) Math.round(c.view().x(new Point(x, y)));
-          int py = (int) Math.round(c.view().y(new Point(x, y)));
-          c.dispatchEvent(
-              new MouseWheelEvent(
-                  c,
-                  MouseEvent.MOUSE_WHEEL,
-                  clock++,
-                  0,
-                  px,
-                  py,
-                  0,
-                  false,
-                  MouseWheelEvent.WHEEL_UNIT_SCROLL,
-                  3,
-                  clicks));
+          events.wheel(new Point(x, y), clicks);
           return null;
         });
     return this;
@@ -205,19 +181,10 @@ public final class WindowDriver implements AutoCloseable {
   private WindowDriver mouse(int id, double x, double y, int held, int button, int clicks) {
     onEvents(
         () -> {
-          PlanCanvas c = window.canvas();
-          int px = (int) Math.round(c.view().x(new Point(x, y)));
-          int py = (int) Math.round(c.view().y(new Point(x, y)));
-          send(c, id, px, py, held, button, clicks);
+          events.mouse(id, new Point(x, y), held, button, clicks);
           return null;
         });
     return this;
-  }
-
-  private void send(Component c, int id, int x, int y, int held, int button, int clicks) {
-    // A quarter second apart, so that two clicks are never taken for a double click.
-    clock += 250;
-    c.dispatchEvent(new MouseEvent(c, id, clock, held, x, y, clicks, false, button));
   }
 
   // The keyboard on the sheet
@@ -250,9 +217,7 @@ public final class WindowDriver implements AutoCloseable {
   private WindowDriver key(int id, int keyCode, int held, char ch) {
     onEvents(
         () -> {
-          KeyboardFocusManager.getCurrentKeyboardFocusManager()
-              .redispatchEvent(
-                  window.canvas(), new KeyEvent(window.canvas(), id, clock++, held, keyCode, ch));
+          events.key(id, keyCode, held, ch);
           return null;
         });
     return this;
@@ -375,91 +340,5 @@ public final class WindowDriver implements AutoCloseable {
           return null;
         });
     preferences.removeNode();
-  }
-
-  /** Answers in place of a person, in the order given. */
-  static final class ScriptedDialogs implements longpoint.desktop.file.Dialogs {
-    Optional<Path> open = Optional.empty();
-    Optional<Path> save = Optional.empty();
-    Optional<Path> picture = Optional.empty();
-    Optional<Path> drawing = Optional.empty();
-    Optional<Path> folder = Optional.empty();
-    Optional<longpoint.tracing.Traced.Gaps> gaps = Optional.empty();
-    Optional<Path> sheet = Optional.empty();
-    Unsaved unsaved = Unsaved.STAY;
-    LeftDraft leftDraft = LeftDraft.LATER;
-    int asked;
-    String told = "";
-
-    @Override
-    public Optional<Path> planToOpen(Optional<Path> near) {
-      return open;
-    }
-
-    @Override
-    public Optional<Path> drawingToOpen(Optional<Path> near) {
-      return drawing;
-    }
-
-    @Override
-    public Optional<longpoint.desktop.file.TracingFlow.Choice> howToTrace(
-        longpoint.tracing.CadDrawing drawing) {
-      return Optional.of(longpoint.desktop.file.TracingFlow.Choice.likely(drawing));
-    }
-
-    @Override
-    public Optional<longpoint.tracing.Traced.Gaps> gaps(
-        longpoint.tracing.Traced traced, longpoint.units.LengthUnit unit) {
-      asked++;
-      return gaps;
-    }
-
-    @Override
-    public Optional<Path> pictureToOpen(Optional<Path> near) {
-      return picture;
-    }
-
-    @Override
-    public Optional<Path> planToSave(Path suggested) {
-      return save;
-    }
-
-    @Override
-    public Optional<longpoint.desktop.file.PacketChoice> packet(
-        longpoint.desktop.file.PacketChoice first) {
-      return folder.map(f -> new longpoint.desktop.file.PacketChoice(f, first.request()));
-    }
-
-    @Override
-    public Optional<Path> sheetToWrite(Path suggested, java.util.List<String> endings) {
-      return sheet;
-    }
-
-    @Override
-    public boolean print(
-        java.awt.print.PrinterJob job, javax.print.attribute.PrintRequestAttributeSet wanted) {
-      return false;
-    }
-
-    @Override
-    public boolean printSmaller(String printer) {
-      return false;
-    }
-
-    @Override
-    public Unsaved unsaved(String title) {
-      asked++;
-      return unsaved;
-    }
-
-    @Override
-    public LeftDraft leftDraft(String title) {
-      return leftDraft;
-    }
-
-    @Override
-    public void tell(String title, String words) {
-      told = title + ": " + words;
-    }
   }
 }
