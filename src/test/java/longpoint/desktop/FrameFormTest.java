@@ -7,6 +7,8 @@ import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.JButton;
 import javax.swing.JFrame;
@@ -16,10 +18,17 @@ import longpoint.framing.Houses;
 import longpoint.framing.run.RunProposal.Reason;
 import longpoint.framing.truss.Truss;
 import longpoint.framing.truss.TrussKind;
+import longpoint.geometry.Point;
+import longpoint.plan.CeilingStretch;
+import longpoint.plan.Extras;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
+import longpoint.plan.PlacedTruss;
+import longpoint.plan.PlacedTruss.Kind;
+import longpoint.plan.Placements;
 import longpoint.plan.Plan;
 import longpoint.plan.RunChoices;
+import longpoint.units.Slope;
 import org.junit.jupiter.api.Test;
 
 /** What a person says about a frame in the side panel, and what the frame then is. */
@@ -69,6 +78,53 @@ class FrameFormTest {
       window.fill("placedGirders", "");
       assertThat(part(window, "main").frame().placements().trusses()).hasSize(2);
     }
+  }
+
+  /** What a typed list cannot show of its entries is not lost when the list is typed over. */
+  @Test
+  void keysNotKnownHereOutliveRetyping() throws Exception {
+    Part main = WING.part("main").orElseThrow();
+    Placements placed =
+        new Placements(
+            List.of(
+                new PlacedTruss(at(60, 20), Optional.empty(), Kind.TRUSS, 1, note("extra")),
+                new PlacedTruss(at(126, 30), Optional.empty(), Kind.GIRDER, 2, note("first")),
+                new PlacedTruss(at(330, 40), Optional.empty(), Kind.GIRDER, 2, note("second")),
+                new PlacedTruss(
+                    at(240, 100), Optional.of(at(312, 100)), Kind.GIRDER, 1, note("along"))),
+            List.of(at(408, 50)),
+            List.of(new CeilingStretch(at(1, 5), at(50, 6), Slope.inTwelve(3), note("den"))));
+    Plan plan = WING.withPart(main.withFrame(main.frame().withPlacements(placed)));
+    try (WindowDriver window = new WindowDriver(plan)) {
+      select(window, "main");
+      window.push("frame.more");
+      // The first girder gets a ply, the second moves, a third comes first.
+      window.fill("placedGirders", "6'; 10'6 x3; 28'");
+      window.fill("placedTrusses", "5'");
+      window.fill("crossGirders", "8'4: 20'..26' x2");
+      window.fill("leftOut", "34'; 36'");
+      window.fill("ceilings", "1\"..50\": 4/12");
+      Placements now = part(window, "main").frame().placements();
+      assertThat(now.trusses())
+          .containsExactlyInAnyOrder(
+              placed.trusses().get(0),
+              new PlacedTruss(at(72, 40), Optional.empty(), Kind.GIRDER, 2, note("second")),
+              new PlacedTruss(at(126, 30), Optional.empty(), Kind.GIRDER, 3, note("first")),
+              PlacedTruss.girder(at(336, 168), 2),
+              new PlacedTruss(
+                  at(240, 100), Optional.of(at(312, 100)), Kind.GIRDER, 2, note("along")));
+      assertThat(now.leftOut()).containsExactly(at(408, 50), at(432, 168));
+      assertThat(now.ceilings())
+          .containsExactly(new CeilingStretch(at(1, 5), at(50, 6), Slope.inTwelve(4), note("den")));
+    }
+  }
+
+  private static Point at(double x, double y) {
+    return new Point(x, y);
+  }
+
+  private static Extras note(String text) {
+    return new Extras(Map.of("note", '"' + text + '"'));
   }
 
   @Test

@@ -49,20 +49,60 @@ record RunPlaces(Run run, List<Run> runs, LengthUnit unit) {
   Placements withTrusses(Placements all, List<PlacedTruss> trusses, Kind kind) {
     List<PlacedTruss> own =
         own().trusses().stream().filter(t -> t.to().isEmpty() && t.kind() == kind).toList();
-    return all.withTrusses(replaced(all.trusses(), own, trusses));
+    List<PlacedTruss> kept = Retyped.list(own, trusses, t -> station(t.at()), this::kept);
+    return all.withTrusses(replaced(all.trusses(), own, kept));
   }
 
   Placements withCrossing(Placements all, List<PlacedTruss> girders) {
     List<PlacedTruss> own = own().trusses().stream().filter(t -> t.to().isPresent()).toList();
-    return all.withTrusses(replaced(all.trusses(), own, girders));
+    List<PlacedTruss> kept = Retyped.list(own, girders, this::crossing, this::keptCrossing);
+    return all.withTrusses(replaced(all.trusses(), own, kept));
   }
 
   Placements withLeftOut(Placements all, List<Point> places) {
-    return all.withLeftOut(replaced(all.leftOut(), own().leftOut(), places));
+    List<Point> own = own().leftOut();
+    return all.withLeftOut(
+        replaced(all.leftOut(), own, Retyped.list(own, places, this::station, this::kept)));
   }
 
   Placements withCeilings(Placements all, List<CeilingStretch> ceilings) {
-    return all.withCeilings(replaced(all.ceilings(), own().ceilings(), ceilings));
+    List<CeilingStretch> own = own().ceilings();
+    return all.withCeilings(
+        replaced(all.ceilings(), own, Retyped.list(own, ceilings, this::stretch, this::kept)));
+  }
+
+  private PlacedTruss kept(PlacedTruss before, PlacedTruss typed) {
+    return new PlacedTruss(
+        kept(before.at(), typed.at()),
+        Optional.empty(),
+        typed.kind(),
+        typed.plies(),
+        before.extras());
+  }
+
+  private PlacedTruss keptCrossing(PlacedTruss before, PlacedTruss typed) {
+    boolean there = crossing(before).equals(crossing(typed));
+    return new PlacedTruss(
+        there ? before.at() : typed.at(),
+        there ? before.to() : typed.to(),
+        typed.kind(),
+        typed.plies(),
+        before.extras());
+  }
+
+  private CeilingStretch kept(CeilingStretch before, CeilingStretch typed) {
+    return new CeilingStretch(
+        kept(before.from(), typed.from()),
+        kept(before.to(), typed.to()),
+        typed.slope(),
+        before.extras());
+  }
+
+  /** The list shows stations only: where across the run a place lies stays as it was. */
+  private Point kept(Point before, Point typed) {
+    return station(before).equals(station(typed))
+        ? before
+        : run.axes().at(run.axes().u(typed), run.axes().v(before));
   }
 
   String trusses(Kind kind) {
@@ -75,15 +115,16 @@ record RunPlaces(Run run, List<Run> runs, LengthUnit unit) {
   String crossing() {
     return own().trusses().stream()
         .filter(t -> t.to().isPresent())
-        .map(
-            t ->
-                exact(run.axes().v(t.at()))
-                    + ": "
-                    + station(t.at())
-                    + ".."
-                    + station(t.to().orElseThrow())
-                    + plies(t, Kind.GIRDER))
+        .map(t -> crossing(t) + plies(t, Kind.GIRDER))
         .collect(Collectors.joining("; "));
+  }
+
+  private String crossing(PlacedTruss girder) {
+    return exact(run.axes().v(girder.at()))
+        + ": "
+        + station(girder.at())
+        + ".."
+        + station(girder.to().orElseThrow());
   }
 
   String leftOut() {
@@ -92,8 +133,12 @@ record RunPlaces(Run run, List<Run> runs, LengthUnit unit) {
 
   String ceilings() {
     return own().ceilings().stream()
-        .map(c -> station(c.from()) + ".." + station(c.to()) + ": " + SlopeText.exact(c.slope()))
+        .map(c -> stretch(c) + ": " + SlopeText.exact(c.slope()))
         .collect(Collectors.joining("; "));
+  }
+
+  private String stretch(CeilingStretch ceiling) {
+    return station(ceiling.from()) + ".." + station(ceiling.to());
   }
 
   private static String plies(PlacedTruss truss, Kind kind) {
