@@ -15,6 +15,7 @@ import longpoint.framing.run.FoundRuns;
 import longpoint.framing.run.Mouth;
 import longpoint.framing.run.Run;
 import longpoint.framing.run.RunFinder;
+import longpoint.framing.run.ShedSeats;
 import longpoint.framing.stick.HeldBy;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.stick.StickChecks;
@@ -54,14 +55,17 @@ public final class Framing {
    * @param surface the roof of the same plan
    */
   public static FramingSet solve(Plan drawn, RoofSurface surface) {
-    Plan plan = sound(drawn);
-    Shop shop = Shop.of(plan.unit());
+    Plan sound = sound(drawn);
+    Shop shop = Shop.of(sound.unit());
+    ShedSeats seats = ShedSeats.of(sound, RunFinder.find(sound).meetings());
+    Plan plan = seats.plan();
     FoundRuns found = RunFinder.find(plan);
     List<Mouth> mouths = Mouth.open(plan, found.meetings());
     List<RunLayout> layouts = layouts(found, mouths, shop);
     ValleySets valleys = ValleySets.stand(plan, found.meetings());
     Marks marks = Marks.share(placed(found, layouts, valleys), shop);
     List<Problem> problems = new ArrayList<>(found.problems());
+    problems.addAll(seats.problems());
     problems.addAll(valleys.problems());
     problems.addAll(opened(found));
     problems.addAll(girdersOnGirders(plan, marks));

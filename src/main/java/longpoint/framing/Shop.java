@@ -13,6 +13,8 @@ import longpoint.units.LengthUnit;
  * @param kingPost longest span drawn with a single post: 16 ft
  * @param rakeReview rake overhang beyond which a review is asked for: 24 in
  * @param haul tallest truss hauled in one piece: 12 ft; the supplier and the road decide
+ * @param cap least height of a truss that stands on another: 12 in; lower ones are awkward to order
+ * @param valley least length of a valley truss that a supplier is likely to make: 24 in
  * @param hipSetback longest set-back the program chooses for a hip girder by itself: 8 ft
  * @param weight of 2x4 at 35 lb/ft³ per plan unit of length: pounds per inch or kilograms per mm
  */
@@ -24,12 +26,15 @@ public record Shop(
     double kingPost,
     double rakeReview,
     double haul,
+    double cap,
+    double valley,
     double hipSetback,
     double weight) {
   public static Shop of(LengthUnit unit) {
     return switch (unit) {
-      case INCH -> new Shop(1.0 / 16, 1.0 / 8, 1.5, 3.5, 192, 24, 144, 96, 1.5 * 3.5 * 35 / 1728);
-      case MILLIMETRE -> new Shop(1, 3, 38, 89, 4877, 610, 3660, 2440, 38 * 89 * 560e-9);
+      case INCH ->
+          new Shop(1.0 / 16, 1.0 / 8, 1.5, 3.5, 192, 24, 144, 12, 24, 96, 1.5 * 3.5 * 35 / 1728);
+      case MILLIMETRE -> new Shop(1, 3, 38, 89, 4877, 610, 3660, 305, 610, 2440, 38 * 89 * 560e-9);
     };
   }
 

@@ -2,6 +2,7 @@ package longpoint.framing.run;
 
 import longpoint.geometry.Plane;
 import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
 import longpoint.plan.Join.MadeFor;
 import longpoint.plan.Side;
 
@@ -20,6 +21,9 @@ import longpoint.plan.Side;
  */
 public record Meeting(
     Run upper, Run lower, Bank bank, double from, double to, double depth, Manner manner) {
+
+  /** A framed wall is no thicker than this many trusses: 6 in, 2x6 studs and a little. */
+  private static final double WALL = 4;
 
   /** How a meeting is built. */
   public enum Manner {
@@ -73,7 +77,27 @@ public record Meeting(
     return frame.raised(deck * frame.areaFactor());
   }
 
-  /** Plan distance a shed roof runs on past its open side; 0 if it is not above the deck there. */
+  /**
+   * Plan distance from the lower run's wall face in to where the surface beneath reaches the top of
+   * the wing's plates; 0 if it is above them at the wall already. The bank beneath must be an eave.
+   */
+  double wallsEnd() {
+    Side side = lower.bound(bank).side().orElseThrow();
+    double atWall = beneath().heightAt(side.wall().from());
+    return Math.max(0, (upper.plate() - atWall) / side.slope().ratio());
+  }
+
+  /** Whether mono trusses of a shed roof can stand on the lower run's wall at their upper end. */
+  boolean seatsTrusses() {
+    Segment wall = lower.bound(bank).side().orElseThrow().wall();
+    Point open = upper.axes().at(upper.length() / 2, upper.low().isEave() ? upper.width() : 0);
+    return Math.abs(wall.offset(open)) < WALL * lower.part().frame().thickness();
+  }
+
+  /**
+   * Plan distance a shed roof runs on past its open side; negative where it meets the deck short of
+   * that side; 0 if it never comes out above the deck, or does not come down to it below its ridge.
+   */
   public double shedRun() {
     boolean climbsHigh = upper.low().isEave();
     Side eave = (climbsHigh ? upper.low() : upper.high()).side().orElseThrow();
@@ -81,6 +105,8 @@ public record Meeting(
     Plane under = beneath();
     double room = eave.framePlane().heightAt(open) - under.heightAt(open);
     double closing = under.slope() - eave.slope().ratio();
-    return room > 0 && closing > 0 ? room / closing : 0;
+    double on = closing > 0 ? room / closing : 0;
+    double in = lower.bound(bank).side().orElseThrow().wall().offset(open);
+    return -on < upper.width() && in + on < lower.planeRun(bank) ? on : 0;
   }
 }

@@ -224,8 +224,18 @@ final class PartRuns {
     return mouth[0] > -same && mouth[1] < reach + same;
   }
 
+  /**
+   * Whether the hips of a wing end so far over the main roof that the first truss set on it would
+   * stand under their end. Nearer, the wing's girder is the last of its step-downs.
+   */
+  private boolean isShallow(Run wing) {
+    double over = wing.hipRun(Bank.START) - wing.length();
+    double room = part.frame().spacing() + 2 * part.frame().thickness();
+    return over >= part.frame().spacing() || over >= 0 && wing.length() < room;
+  }
+
   private void addWing(Run wing, Run asLaid, Run lower, Bank bank) {
-    if (wing.start().isEave() && wing.hipRun(Bank.START) >= wing.length()) {
+    if (wing.start().isEave() && isShallow(wing)) {
       problems.add(
           Problem.warning(
               wing.start().side().orElseThrow().id(),

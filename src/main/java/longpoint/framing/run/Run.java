@@ -112,6 +112,15 @@ public record Run(
     return (ridgeHeight() - eaveHeight(bound(bank))) / slope(bound(bank));
   }
 
+  /** Plan distance from an eave's wall to the top of its plane. */
+  public double planeRun(Bank eave) {
+    return switch (eave) {
+      case LOW -> ridgeV();
+      case HIGH -> width - ridgeV();
+      case START, END -> hipRun(eave);
+    };
+  }
+
   /** Height at which two opposite eave planes meet; infinite if neither side is an eave. */
   static double ridgeHeight(Bound a, Bound b, double apart) {
     if (a.isEave() && b.isEave()) {
@@ -143,6 +152,22 @@ public record Run(
     }
     Axes back = new Axes(axes.at(length, width), axes.along().times(-1));
     return new Run(id, part, back, length, width, high, low, end, start, turned);
+  }
+
+  /**
+   * The same run with its END nearer.
+   *
+   * @param shorter &gt; 0
+   */
+  Run endedAt(double shorter) {
+    List<Extension> kept = new ArrayList<>();
+    for (Extension e : extensions) {
+      if (e.from() < shorter) {
+        kept.add(
+            new Extension(e.bank(), e.from(), Math.min(e.to(), shorter), e.depth(), e.bound()));
+      }
+    }
+    return new Run(id, part, axes, shorter, width, low, high, start, end, kept);
   }
 
   Run withExtension(Extension extension) {

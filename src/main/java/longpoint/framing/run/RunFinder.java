@@ -30,6 +30,7 @@ public final class RunFinder {
         found = found.and(PartRuns.find(plan, part));
       }
     }
+    found = RunsInSight.of(plan, found);
     for (Join join : plan.joins()) {
       found = found.and(joined(plan, join, found.runs()));
     }
@@ -80,12 +81,11 @@ public final class RunFinder {
             "framing.join.inside", PlaceName.of(m.upper().part()), PlaceName.of(m.lower().part())));
   }
 
-  private static boolean isOpen(Bound bound) {
+  static boolean isOpen(Bound bound) {
     return bound.kind() == EdgeKind.OPEN && bound.side().isPresent();
   }
 
-  private static Optional<Meeting> first(
-      List<Run> runs, Join join, Function<Run, Optional<Meeting>> with) {
+  static Optional<Meeting> first(List<Run> runs, Join join, Function<Run, Optional<Meeting>> with) {
     return runs.stream()
         .filter(r -> r.part().id().equals(join.lower()))
         .flatMap(r -> with.apply(r).stream())
@@ -104,7 +104,12 @@ public final class RunFinder {
     return Optional.empty();
   }
 
-  private static Optional<Meeting> meeting(Plan plan, Join join, Run wing, Run lower) {
+  /**
+   * Where the end of a wing comes in square over a run.
+   *
+   * @param wing turned so that its END faces the run
+   */
+  static Optional<Meeting> meeting(Plan plan, Join join, Run wing, Run lower) {
     double same = Shop.of(plan.unit()).mark();
     Point mouth = wing.axes().at(wing.length(), wing.width() / 2);
     for (Bank bank : Bank.values()) {

@@ -171,7 +171,7 @@ final class RunSticks {
     return switch (far.kind()) {
       case GABLE -> Joint.WALL;
       case ABUTMENT -> Joint.square(Bearing.LEDGER, thickness);
-      case OPEN -> overlap() > 0 ? Joint.square(Bearing.DECK, 0) : Joint.NONE;
+      case OPEN -> overlap() != 0 ? Joint.square(Bearing.DECK, 0) : Joint.NONE;
       case EAVE -> Joint.NONE;
     };
   }

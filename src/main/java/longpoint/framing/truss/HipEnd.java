@@ -24,6 +24,12 @@ final class HipEnd {
   /** Jacks shorter than this many thicknesses are blocks that the crew cuts on site. */
   private static final double SHORTEST_JACK = 4;
 
+  /**
+   * The program's set-back keeps this many thicknesses short of the ridge, so that the hip jacks of
+   * both corners find room beside each other on the girder.
+   */
+  private static final double LEAST_FLAT = 4;
+
   private final Run run;
   private final Bank bank;
   private final Side end;
@@ -40,6 +46,10 @@ final class HipEnd {
     this.setback = setback;
   }
 
+  Bank bank() {
+    return bank;
+  }
+
   /**
    * The user's set-back if it leaves the girder a flat top, else the program's: the largest number
    * of whole spacings that does so and is not over the crew's usual limit.
@@ -53,8 +63,18 @@ final class HipEnd {
       return asked.get();
     }
     double spacing = run.part().frame().spacing();
-    double most = Math.min(limit, hipRun - run.part().frame().thickness());
+    double thickness = run.part().frame().thickness();
+    double most = Math.min(limit, hipRun - LEAST_FLAT * thickness);
+    if (!run.bound(bank == Bank.START ? Bank.END : Bank.START).isEave()) {
+      most = Math.min(most, run.length() - 2 * thickness);
+    }
     return Math.max(1, Math.floor(most / spacing)) * spacing;
+  }
+
+  /** Whether an end framed with step-downs has room for its girder. */
+  static boolean hasGirder(Run run, Bank bank, double limit) {
+    HipEnd hip = new HipEnd(run, bank, setback(run, bank, limit));
+    return !hip.standings(Standing.Role.START, 1).isEmpty();
   }
 
   /** Says so when a hip end is too short for its girder, or for the set-back that was asked. */
@@ -163,7 +183,8 @@ final class HipEnd {
       // In the middle of a narrow end the jacks of both corners would want one place.
       far.removeIf(c -> c - near.get(near.size() - 1) < thickness);
     }
-    double first = (near.size() + 1) * spacing;
+    double first = near.isEmpty() ? spacing : near.get(near.size() - 1) + spacing;
+    first = Math.rint(first / spacing) * spacing;
     List<Double> to = far.isEmpty() ? List.of(run.width() - thickness / 2) : far;
     List<Placed> jacks = new ArrayList<>();
     for (double c : Stations.fill(near, first, to, spacing, thickness).all()) {
@@ -179,6 +200,9 @@ final class HipEnd {
     List<Double> places = new ArrayList<>();
     if (wall.isEave()) {
       Side side = wall.side().orElseThrow();
+      if (hipD(side, 0) > 0) {
+        places.add(thickness / 2);
+      }
       for (int k = 1; meetsHip(side, k * spacing) && k * spacing < run.width() / 2; k++) {
         places.add(k * spacing);
       }
@@ -237,8 +261,7 @@ final class HipEnd {
   private List<Placed> sideJacks(Bank bankOfSide) {
     Side side = run.bound(bankOfSide).side().orElseThrow();
     List<Placed> jacks = new ArrayList<>();
-    for (int k = 1; k * spacing + thickness / 2 <= face(); k++) {
-      double d = k * spacing;
+    for (double d : sideStations(side)) {
       double length = hipC(side, d) - halfHipAlongGirder(side);
       if (length >= SHORTEST_JACK * thickness) {
         boolean low = bankOfSide == Bank.LOW;
@@ -250,17 +273,34 @@ final class HipEnd {
     return jacks;
   }
 
+  /** In from the end wall; the first on the wall itself where the hip comes down beside it. */
+  private List<Double> sideStations(Side side) {
+    List<Double> stations = new ArrayList<>();
+    if (hipC(side, 0) > 0) {
+      stations.add(thickness / 2);
+    }
+    for (int k = 1; k * spacing + thickness / 2 <= face(); k++) {
+      stations.add(k * spacing);
+    }
+    return stations;
+  }
+
   private Placed hipJack(Bank bankOfSide) {
     Side side = run.bound(bankOfSide).side().orElseThrow();
     boolean low = bankOfSide == Bank.LOW;
     double across = hipC(side, face());
     double c = low ? across : run.width() - across;
-    Point from = at(0, low ? 0 : run.width());
+    // With unequal heels the hip comes down beside the corner, on the wall of the higher one.
+    double footC = Math.max(0, hipC(side, 0));
+    double footD = footC > 0 ? 0 : Math.max(0, hipD(side, 0));
+    Point from = at(footD, low ? footC : run.width() - footC);
     Point to = at(face(), c);
     double length = from.distance(to);
-    double heel = Math.min(end.heel(), side.heel());
+    double heel = endHeight() + endSlope() * footD;
     double slope = (endHeight() + endSlope() * face() - heel) / length;
-    double tail = Math.hypot(end.overhang(), side.overhang());
+    double alongD = (face() - footD) / length;
+    double alongC = (across - footC) / length;
+    double tail = Math.min((footD + end.overhang()) / alongD, (footC + side.overhang()) / alongC);
     Profile profile =
         Profile.level(
             length,

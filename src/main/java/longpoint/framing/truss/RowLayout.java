@@ -52,6 +52,7 @@ final class RowLayout {
     row.addAll(near);
     far.stream().filter(f -> near.stream().noneMatch(f::overlaps)).forEach(row::add);
     fill(near, far);
+    run.extensions().forEach(this::sides);
     for (PlacedTruss truss : placed) {
       put(truss);
     }
@@ -107,15 +108,25 @@ final class RowLayout {
   private void fill(List<Standing> near, List<Standing> far) {
     Standing last = near.get(near.size() - 1);
     double limit = far.get(far.size() - 1).near() - thickness / 2;
-    boolean stepped = run.start().isEave() && last.role() == Role.START && !hips.isEmpty();
     double origin =
-        stepped && HipEnd.way(run, Bank.START) == Edge.HipEnd.STEPDOWN
+        hips.stream().anyMatch(h -> h.bank() == Bank.START)
             ? HipEnd.setback(run, Bank.START, shop.hipSetback())
             : 0;
     double from = last.far() + thickness / 2;
     for (int k = 1; origin + k * spacing <= limit; k++) {
       if (origin + k * spacing >= from) {
         row.add(Standing.ordinary(origin + k * spacing, thickness));
+      }
+    }
+  }
+
+  /** Over both side walls of a stretch whose bearing wall stands further out. */
+  private void sides(Run.Extension e) {
+    for (double station : new double[] {e.from() + thickness / 2, e.to() - thickness / 2}) {
+      Standing side = Standing.ordinary(station, thickness);
+      if (row.stream().noneMatch(s -> s.overlaps(side) && s.holdsAnEnd())) {
+        row.removeIf(side::overlaps);
+        row.add(side);
       }
     }
   }

@@ -66,9 +66,10 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
       problems.addAll(crossing.problems());
       LeftOut left = LeftOut.of(run, crossing.trusses(), own.leftOut());
       problems.addAll(left.problems());
+      TallTruss tall = TallTruss.over(left.trusses(), frame().choices().haul(), shop);
       List<Placed> trusses = new ArrayList<>();
       for (Placed truss : left.trusses()) {
-        trusses.addAll(split(hanging.underOther(truss)));
+        trusses.addAll(tall.split(hanging.underOther(truss)));
       }
       return new RunLayout(run, left.rest(row), trusses, problems);
     }
@@ -131,7 +132,10 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
 
     private TrussKind hipKind(Bank bank, Standing standing, Section cut) {
       return switch (HipEnd.way(run, bank)) {
-        case STEPDOWN -> standing.fromEnd() == 0 ? TrussKind.HIP_GIRDER : TrussKind.STEP_DOWN;
+        case STEPDOWN ->
+            standing.fromEnd() == 0 && HipEnd.hasGirder(run, bank, shop.hipSetback())
+                ? TrussKind.HIP_GIRDER
+                : TrussKind.STEP_DOWN;
         case RAFTERS -> TrussKind.GIRDER;
         case NONE -> ordinary(standing, cut);
       };
@@ -166,13 +170,6 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
         }
       }
       return slope.map(Slope::ratio).filter(ratio -> ratio > 0);
-    }
-
-    private List<Placed> split(Placed truss) {
-      if (!truss.kind().squareToRidge()) {
-        return List.of(truss);
-      }
-      return TallTruss.split(truss, frame().choices().haul().orElse(shop.haul()), shop.flat());
     }
   }
 }

@@ -3,21 +3,57 @@ package longpoint.framing.truss;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import longpoint.framing.Shop;
 import longpoint.geometry.Point;
 
 /**
  * Splits a truss that is too tall to haul into a base with a flat top and a cap that stands on it.
- * The base's flat is held down by the thickness of the flat purlins between the two.
+ * The base's flat is held down by the thickness of the flat purlins between the two. All bases of a
+ * run are cut at one level, so that the purlins run straight; a level that would leave a cap of no
+ * height worth making is lowered.
+ *
+ * @param haul tallest piece, base and purlin together
+ * @param purlin thickness of the purlins laid flat on the base
  */
-final class TallTruss {
-  private TallTruss() {}
+record TallTruss(double haul, double purlin) {
+  /**
+   * @param trusses of one run
+   * @param asked tallest piece as the user wants it
+   */
+  static TallTruss over(List<Placed> trusses, Optional<Double> asked, Shop shop) {
+    double most = asked.orElse(shop.haul());
+    List<Double> heights =
+        trusses.stream()
+            .filter(t -> t.kind().squareToRidge() && t.profile().height() > most)
+            .map(t -> t.profile().height())
+            .distinct()
+            .toList();
+    double level =
+        heights.stream()
+            .map(h -> (h - shop.cap()) / (Math.ceil(h / most) - 1))
+            .filter(l -> l > most / 2 && heights.stream().allMatch(h -> caps(h, l, shop.cap())))
+            .filter(l -> l <= most)
+            .max(Double::compare)
+            .orElse(most);
+    boolean asIs = heights.stream().allMatch(h -> caps(h, most, shop.cap()));
+    return new TallTruss(asIs ? most : level, shop.flat());
+  }
+
+  /** Whether the last piece of a truss cut at a level is no lower than the least cap. */
+  private static boolean caps(double height, double level, double least) {
+    return height - (Math.ceil(height / level) - 1) * level >= least * (1 - SAME);
+  }
+
+  /** A cap worked out to be just as high as it must be may come out short by rounding. */
+  private static final double SAME = 1e-9;
 
   /**
-   * @param haul tallest piece, base and purlin together
-   * @param purlin thickness of the purlins laid flat on the base
-   * @return the truss itself if it is low enough, else base and cap
+   * @return the truss itself if it is low enough or not square to the ridge, else base and cap
    */
-  static List<Placed> split(Placed truss, double haul, double purlin) {
+  List<Placed> split(Placed truss) {
+    if (!truss.kind().squareToRidge()) {
+      return List.of(truss);
+    }
     Profile whole = truss.profile();
     double lowest = Math.max(whole.heelLow(), whole.heelHigh()) + purlin;
     if (whole.height() <= haul || haul <= lowest) {
@@ -36,7 +72,7 @@ final class TallTruss {
             new Profile(whole.span(), below(whole.top(), haul - purlin), whole.bottom()),
             truss.carriedFrom(),
             truss.carriedTo()));
-    pieces.addAll(split(cap(truss, haul), haul, purlin));
+    pieces.addAll(split(cap(truss, haul)));
     return pieces;
   }
 

@@ -28,8 +28,8 @@ public record ValleyLayout(
     List<ValleyLine> sheetLines) {
 
   /**
-   * Chords shorter than this many truss thicknesses are left out: what is left is a block that the
-   * crew cuts on site, not a truss.
+   * Chords shorter than this many truss thicknesses are left out, and whatever is lower than one is
+   * thick: what is left is a block that the crew cuts on site, not a truss.
    */
   private static final double SHORTEST_CHORD = 2;
 
@@ -63,7 +63,8 @@ public record ValleyLayout(
       double x = site.last() + k * site.spacing() - site.shift();
       double height = site.wing().ridge() - site.main().deckAt(x);
       double length = site.left(height) + site.right(height);
-      if (length < SHORTEST_CHORD * site.thickness() || x > site.main().ridge()) {
+      boolean block = length < SHORTEST_CHORD * site.thickness() || height < site.thickness();
+      if (block || x > site.main().ridge()) {
         return set;
       }
       set.add(truss(site, k, x));

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import longpoint.framing.Shop;
 import longpoint.framing.run.Axes;
-import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
@@ -61,6 +60,7 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
     Side side = m.lower().bound(m.bank()).side().orElseThrow();
     List<SuppliedSet.Placed> supplied = SuppliedSet.place(site, chords, Shop.of(unit).notice());
     SuppliedCheck.check(m, layout, supplied, unit, problems);
+    SetCheck.check(m, axes(m), layout.trusses(), unit, problems);
     return Optional.of(
         new ValleySet(
             wing.id(),
@@ -107,7 +107,7 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
             side.plateHeight() + side.heel(),
             bare ? 0 : lower.part().deck().thickness(),
             -side.reach(),
-            planeRun(lower, m.bank()));
+            lower.planeRun(m.bank()));
     Side left = wing.high().side().orElseThrow();
     Side right = wing.low().side().orElseThrow();
     ValleySite.Wing roof =
@@ -125,14 +125,5 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
         wing.part().frame().spacing(),
         wing.part().frame().thickness(),
         bare ? MadeFor.FRAME : m.manner().madeFor());
-  }
-
-  /** Plan distance from the wall to the top of the plane beneath. */
-  private static double planeRun(Run lower, Bank bank) {
-    return switch (bank) {
-      case LOW -> lower.ridgeV();
-      case HIGH -> lower.width() - lower.ridgeV();
-      case START, END -> lower.hipRun(bank);
-    };
   }
 }

@@ -93,7 +93,10 @@ class RunFinderTest {
     assertThat(found.proposals()).hasSize(shape.runs().length > 1 ? 1 : 0);
   }
 
-  /** The roof runs on over a bump with an eave out front: a longer span, not a wing. */
+  /**
+   * The roof runs on over a bump with an eave out front: a longer span, not a wing. Over its side
+   * walls a truss stands inside their outer face, so those of the layout at 120 and 312 give way.
+   */
   @Test
   void bumpUnderARunOnEave() {
     Plan plan =
@@ -123,8 +126,8 @@ class RunFinderTest {
     assertThat(found.runs()).hasSize(1);
     assertThat(found.runs().get(0).extensions()).hasSize(1);
     assertThat(found.runs().get(0).extensions().get(0).depth()).isEqualTo(48);
-    assertThat(Houses.solve(plan).trusses().stream().filter(t -> t.span() == 384)).hasSize(7);
-    assertThat(Houses.solve(plan).trusses().stream().filter(t -> t.span() == 336)).hasSize(24);
+    assertThat(Houses.solve(plan).trusses().stream().filter(t -> t.span() == 384)).hasSize(9);
+    assertThat(Houses.solve(plan).trusses().stream().filter(t -> t.span() == 336)).hasSize(22);
   }
 
   /** Side by side with ridges that pass each other: more than one main run; said, not guessed. */
