@@ -224,14 +224,9 @@ final class PartRuns {
     return mouth[0] > -same && mouth[1] < reach + same;
   }
 
-  /**
-   * Whether the hips of a wing end so far over the main roof that the first truss set on it would
-   * stand under their end. Nearer, the wing's girder is the last of its step-downs.
-   */
+  /** Whether a hipped wing has no room for its girder beside its front truss. */
   private boolean isShallow(Run wing) {
-    double over = wing.hipRun(Bank.START) - wing.length();
-    double room = part.frame().spacing() + 2 * part.frame().thickness();
-    return over >= part.frame().spacing() || over >= 0 && wing.length() < room;
+    return wing.hipRun(Bank.START) >= wing.length() && wing.length() < part.frame().spacing() / 2;
   }
 
   private void addWing(Run wing, Run asLaid, Run lower, Bank bank) {

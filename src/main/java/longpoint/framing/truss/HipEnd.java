@@ -55,6 +55,7 @@ final class HipEnd {
    * of whole spacings that does so and is not over the crew's usual limit.
    *
    * @param limit longest set-back chosen without being asked
+   * @return infinite where there is no room for a girder
    */
   static double setback(Run run, Bank bank, double limit) {
     double hipRun = run.hipRun(bank);
@@ -68,7 +69,8 @@ final class HipEnd {
     if (!run.bound(bank == Bank.START ? Bank.END : Bank.START).isEave()) {
       most = Math.min(most, run.length() - 2 * thickness);
     }
-    return Math.max(1, Math.floor(most / spacing)) * spacing;
+    double spacings = Math.floor(most / spacing);
+    return spacings >= 1 ? spacings * spacing : Double.POSITIVE_INFINITY;
   }
 
   /** Whether an end framed with step-downs has room for its girder. */
@@ -242,9 +244,14 @@ final class HipEnd {
         Side side = wall.side().orElseThrow();
         double across = bankOfSide == Bank.LOW ? c : run.width() - c;
         if (meetsHip(side, across)) {
-          length = Math.min(length, hipD(side, across) - shortening(side));
-          kind = TrussKind.CORNER_JACK;
-          carrier = Optional.empty();
+          double toHip = hipD(side, across) - shortening(side);
+          // Its near edge may meet the hip jack where its middle would just pass it.
+          toHip = toHip < length ? toHip : hipD(side, across - thickness / 2) - shortening(side);
+          if (toHip < length) {
+            length = toHip;
+            kind = TrussKind.CORNER_JACK;
+            carrier = Optional.empty();
+          }
         }
       }
     }

@@ -63,9 +63,15 @@ public record RidgeBlocks(
   public static List<RidgeBlocks> in(ValleySet set, Run wing, double relief, Shop shop) {
     List<Double> bays = new ArrayList<>();
     double before = set.last();
+    boolean tall = set.site().wing().front().filter(f -> f.x() > set.last()).isEmpty();
     for (ValleyTruss truss : set.trusses()) {
-      bays.add(truss.x() - before - wing.part().frame().thickness());
+      double peak = truss.left() * set.site().wing().left();
+      boolean reaches = truss.height() > peak - shop.flat();
+      if (tall && reaches) {
+        bays.add(truss.x() - before - wing.part().frame().thickness());
+      }
       before = truss.x();
+      tall = reaches;
     }
     return cut(wing.part().id(), wing.id(), Place.VALLEY, bays, relief, shop);
   }

@@ -96,7 +96,7 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
       TrussKind kind = kind(standing, cut);
       double drop = kind == TrussKind.DROPPED_GABLE_END ? shop.lookoutDepth(lookout()) : 0;
       Profile profile =
-          cut.profile(cut.low().overhang(), cut.high().overhang(), drop, flatDrop(kind));
+          cut.profile(cut.low().overhang(), cut.high().overhang(), drop, flatDrop(standing, kind));
       if (kind == TrussKind.SCISSOR || standing.role() == Standing.Role.PLACED_GIRDER) {
         profile = ceiling(standing).map(profile::scissor).orElse(profile);
       }
@@ -104,8 +104,9 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
     }
 
     /** By how much the level tops of a hip end are held under the frame, square to its slope. */
-    private double flatDrop(TrussKind kind) {
-      boolean flat = kind == TrussKind.STEP_DOWN || kind == TrussKind.HIP_GIRDER;
+    private double flatDrop(Standing standing, TrussKind kind) {
+      boolean onWall = standing.fromEnd() == 0 && kind == TrussKind.STEP_DOWN;
+      boolean flat = kind == TrussKind.STEP_DOWN && !onWall || kind == TrussKind.HIP_GIRDER;
       return flat && frame().choices().flats().equals(Optional.of(Flats.LOW)) ? shop.flat() : 0;
     }
 

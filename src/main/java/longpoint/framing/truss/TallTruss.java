@@ -1,6 +1,7 @@
 package longpoint.framing.truss;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import longpoint.framing.Shop;
@@ -24,27 +25,37 @@ record TallTruss(double haul, double purlin) {
     double most = asked.orElse(shop.haul());
     List<Double> heights =
         trusses.stream()
-            .filter(t -> t.kind().squareToRidge() && t.profile().height() > most)
+            .filter(t -> t.kind().squareToRidge())
             .map(t -> t.profile().height())
             .distinct()
             .toList();
+    List<Double> levels = new ArrayList<>(List.of(most));
+    levels.addAll(heights);
+    heights.forEach(h -> levels.add((h - shop.cap()) / pieces(h - shop.cap(), most)));
+    Comparator<Double> taller = Comparator.comparingDouble(l -> leastCap(heights, l, shop.cap()));
     double level =
-        heights.stream()
-            .map(h -> (h - shop.cap()) / (Math.ceil(h / most) - 1))
-            .filter(l -> l > most / 2 && heights.stream().allMatch(h -> caps(h, l, shop.cap())))
-            .filter(l -> l <= most)
-            .max(Double::compare)
+        levels.stream()
+            .filter(l -> l > most / 2 && l <= most)
+            .max(taller.thenComparing(Comparator.naturalOrder()))
             .orElse(most);
-    boolean asIs = heights.stream().allMatch(h -> caps(h, most, shop.cap()));
-    return new TallTruss(asIs ? most : level, shop.flat());
+    return new TallTruss(level, shop.flat());
   }
 
-  /** Whether the last piece of a truss cut at a level is no lower than the least cap. */
-  private static boolean caps(double height, double level, double least) {
-    return height - (Math.ceil(height / level) - 1) * level >= least * (1 - SAME);
+  private static double pieces(double height, double level) {
+    return Math.max(1, Math.ceil(height / level * (1 - SAME)));
   }
 
-  /** A cap worked out to be just as high as it must be may come out short by rounding. */
+  /** Height of the lowest cap when all are cut at a level, no more than is asked of one. */
+  private static double leastCap(List<Double> heights, double level, double enough) {
+    return heights.stream()
+        .filter(h -> h > level * (1 + SAME))
+        .mapToDouble(h -> h - (pieces(h, level) - 1) * level)
+        .map(cap -> cap > enough * (1 - SAME) ? enough : cap)
+        .min()
+        .orElse(enough);
+  }
+
+  /** Rounding of sums; a billionth of a truss is nothing to a crew. */
   private static final double SAME = 1e-9;
 
   /**
@@ -56,7 +67,7 @@ record TallTruss(double haul, double purlin) {
     }
     Profile whole = truss.profile();
     double lowest = Math.max(whole.heelLow(), whole.heelHigh()) + purlin;
-    if (whole.height() <= haul || haul <= lowest) {
+    if (whole.height() <= haul * (1 + SAME) || haul <= lowest) {
       return List.of(truss);
     }
     List<Placed> pieces = new ArrayList<>();

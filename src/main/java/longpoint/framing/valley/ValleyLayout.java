@@ -76,7 +76,10 @@ public record ValleyLayout(
     double left = site.left(height);
     double right = site.right(height);
     double v = site.main().v(x);
-    return new ValleyTruss(number, x, v, v - site.thickness(), left + right, left, right, height);
+    // Its downhill face is the one that the plane over a hipped front may hold down.
+    double top = site.wing().topAt(x - site.thickness()) - site.main().deckAt(x);
+    return new ValleyTruss(
+        number, x, v, v - site.thickness(), left + right, left, right, Math.min(height, top));
   }
 
   /** Both sides of the line where the wing's planes, raised by a sheet, meet the main deck. */

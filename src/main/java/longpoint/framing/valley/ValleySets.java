@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import longpoint.framing.Shop;
 import longpoint.framing.run.Axes;
+import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
@@ -96,6 +97,15 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
     return new Axes(end.minus(up.times(m.depth())), up);
   }
 
+  private static Optional<ValleySite.Front> front(Run wing, double depth) {
+    return wing.start().isEave()
+        ? Optional.of(
+            new ValleySite.Front(
+                wing.hipRun(Bank.START) - wing.length() + depth,
+                wing.start().side().orElseThrow().slope().ratio()))
+        : Optional.empty();
+  }
+
   static ValleySite site(Meeting m) {
     Run wing = m.upper();
     Run lower = m.lower();
@@ -117,7 +127,8 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
             right.slope().ratio(),
             wing.part().deck().thickness(),
             wing.width() - wing.ridgeV() + left.reach(),
-            wing.ridgeV() + right.reach());
+            wing.ridgeV() + right.reach(),
+            front(wing, m.depth()));
     return new ValleySite(
         main,
         roof,

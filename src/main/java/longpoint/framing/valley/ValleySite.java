@@ -1,6 +1,7 @@
 package longpoint.framing.valley;
 
 import java.util.Objects;
+import java.util.Optional;
 import longpoint.plan.Join.MadeFor;
 
 /**
@@ -63,20 +64,47 @@ public record ValleySite(
    * @param deck thickness of its sheathing
    * @param leftEave plan distance from ridge to the outside of the left fascia
    * @param rightEave the same on the right
+   * @param front where the ridge of a hipped wing begins
    */
   public record Wing(
-      double ridge, double left, double right, double deck, double leftEave, double rightEave) {
+      double ridge,
+      double left,
+      double right,
+      double deck,
+      double leftEave,
+      double rightEave,
+      Optional<Front> front) {
     public Wing {
+      Objects.requireNonNull(front);
       if (!(left > 0) || !(right > 0) || !(deck >= 0)) {
         throw new IllegalArgumentException("no wing roof");
       }
     }
 
+    /** With a gable out front. */
+    public Wing(
+        double ridge, double left, double right, double deck, double leftEave, double rightEave) {
+      this(ridge, left, right, deck, leftEave, rightEave, Optional.empty());
+    }
+
     /** The same roof seen in a mirror. */
     public Wing mirrored() {
-      return new Wing(ridge, right, left, deck, rightEave, leftEave);
+      return new Wing(ridge, right, left, deck, rightEave, leftEave, front);
+    }
+
+    /** Frame height along the ridge line, lower where the front's plane still climbs to it. */
+    double topAt(double x) {
+      return front.map(f -> Math.min(ridge, ridge - f.slope() * (f.x() - x))).orElse(ridge);
     }
   }
+
+  /**
+   * The plane over the front wall of a hipped wing.
+   *
+   * @param x where it reaches the ridge
+   * @param slope rise over run
+   */
+  public record Front(double x, double slope) {}
 
   public ValleySite {
     Objects.requireNonNull(main);

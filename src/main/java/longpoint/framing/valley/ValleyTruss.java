@@ -10,7 +10,7 @@ package longpoint.framing.valley;
  * @param length of the bottom chord, end to end
  * @param left centre line to its left end, looking up the main slope
  * @param right centre line to its right end
- * @param height bottom of chord to peak
+ * @param height bottom of chord to peak, or to a flat top under the front plane of a hipped wing
  */
 public record ValleyTruss(
     int number,
