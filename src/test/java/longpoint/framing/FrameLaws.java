@@ -25,6 +25,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
+import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Frame;
 import longpoint.plan.Join;
@@ -125,6 +126,7 @@ final class FrameLaws {
         }
         if (t.kind() == TrussKind.COMMON
             && set.proposals().isEmpty()
+            && !underRakeOf(t)
             && Double.isFinite(least)
             && top < least - 1e-4) {
           say("%s %s at %.1f stays %.3f under its roof", t.id(), t.mark(), v, least - top);
@@ -132,6 +134,14 @@ final class FrameLaws {
         }
       }
     }
+  }
+
+  /** Beside a bump whose taller roof passes over on its rake overhang. */
+  private boolean underRakeOf(Truss t) {
+    Part part = plan.part(t.part()).orElseThrow();
+    return part.outline().size() > 4
+        && plan.sides(part).stream()
+            .anyMatch(s -> s.kind() == EdgeKind.GABLE && s.wall().distance(t.to()) < 20);
   }
 
   private double own(String part, Point p) {
@@ -159,7 +169,7 @@ final class FrameLaws {
       for (int i = 1; i < 20; i++) {
         double v = p.span() * i / 20;
         double deep = p.topAt(v) - p.bottomAt(v);
-        if (deep < (m.kind() == TrussKind.VALLEY || m.kind() == TrussKind.CAP ? 0 : 3)) {
+        if (deep < (m.kind() == TrussKind.VALLEY || m.kind() == TrussKind.CAP ? 0 : 2.5)) {
           say("%s %s: %.2f deep at %.1f of %.1f", m.mark(), m.kind(), deep, v, p.span());
           break;
         }
@@ -316,11 +326,18 @@ final class FrameLaws {
       Part part = plan.part(plane.part()).orElseThrow();
       if (part.existing()
           || part.frame().method() != Frame.Method.TRUSS
+          || ownWay(part)
           || runs.stream().noneMatch(r -> r.split("\\.")[0].equals(part.id()))) {
         continue;
       }
       bare(plane, part, sticks);
     }
+  }
+
+  /** An end that the user has framed with rafters, or leaves to somebody else. */
+  private boolean ownWay(Part part) {
+    return part.edges().stream()
+        .anyMatch(e -> e.hip().filter(h -> h != Edge.HipEnd.STEPDOWN).isPresent());
   }
 
   private void bare(RoofPlane plane, Part part, List<Segment> sticks) {
@@ -345,7 +362,8 @@ final class FrameLaws {
           boolean onOther = isOver(part, p);
           double allowed = onOther ? 2 * half + 2 : half + 1.6;
           if (!part.outline().contains(p)) {
-            allowed = (2 * half + 16) * 0.45;
+            // Out at a corner the fascia spans from the hip jack's tail to the first jack's.
+            allowed = 2 * half + 4;
           }
           if (near > allowed) {
             times++;

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
 import longpoint.surface.Roof;
@@ -16,6 +15,8 @@ import longpoint.surface.RoofSurface;
  *
  * <pre>mvn -q test-compile exec:exec -Dmain=longpoint.framing.LayoutHunt -Dargs="FIRST HOWMANY"
  * </pre>
+ *
+ * HOWMANY below 0 leaves out the typical ones. {@code show NAME…} writes plans as files instead.
  */
 final class LayoutHunt {
   private LayoutHunt() {}
@@ -54,6 +55,6 @@ final class LayoutHunt {
         broken.stream().limit(6).forEach(b -> System.out.println("    " + b));
       }
     }
-    System.out.println(plans.size() + " plans, " + bad + " broken " + new TreeMap<>());
+    System.out.println(plans.size() + " plans, " + bad + " broken");
   }
 }

@@ -23,8 +23,9 @@ import longpoint.geometry.Segment;
  * @param nails by the schedule
  * @param clips one for each bay, whether the panel's rating asks for them or not
  * @param widest bay between neighbouring supports
+ * @param plane id of the plane it is on; empty if there is none
  */
-public record Fixings(long nails, long clips, double widest) {
+public record Fixings(long nails, long clips, double widest, String plane) {
 
   /** Supports nearer than this share of a sheet's width are plies of one. */
   private static final double PLIES = 1.0 / 12;
@@ -49,7 +50,7 @@ public record Fixings(long nails, long clips, double widest) {
         }
       }
     }
-    return new Fixings(nails, clips, widest);
+    return new Fixings(nails, clips, widest, deck.plane());
   }
 
   private static long nails(Piece piece, PlaneDeck deck, NailSchedule schedule) {
@@ -94,10 +95,14 @@ public record Fixings(long nails, long clips, double widest) {
         .filter(s -> Math.abs(s.from().x() - s.to().x()) < Math.abs(s.from().y() - s.to().y()))
         .filter(s -> Math.min(s.from().y(), s.to().y()) <= v)
         .filter(s -> Math.max(s.from().y(), s.to().y()) >= v)
-        .mapToDouble(s -> s.middle().x())
+        .mapToDouble(s -> s.from().toward(s.to(), share(s, v)).x())
         .sorted()
         .distinct()
         .toArray();
+  }
+
+  private static double share(Segment line, double v) {
+    return (v - line.from().y()) / (line.to().y() - line.from().y());
   }
 
   /** Whether there is a sheet both below and above a point. */
@@ -109,6 +114,7 @@ public record Fixings(long nails, long clips, double widest) {
   }
 
   Fixings plus(Fixings other) {
-    return new Fixings(nails + other.nails, clips + other.clips, Math.max(widest, other.widest));
+    Fixings wider = other.widest > widest ? other : this;
+    return new Fixings(nails + other.nails, clips + other.clips, wider.widest, wider.plane);
   }
 }

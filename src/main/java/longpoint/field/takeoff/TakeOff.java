@@ -19,6 +19,7 @@ import longpoint.plan.SpanRating;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
+import longpoint.units.LengthFigure;
 import longpoint.wording.Phrase;
 
 /**
@@ -66,7 +67,7 @@ public record TakeOff(
   public static final TakeOff NONE =
       new TakeOff(
           List.of(),
-          new Fixings(0, 0, 0),
+          new Fixings(0, 0, 0, ""),
           SpanRating.EdgeSupport.NOT_NEEDED,
           new Lines(0, 0, 0, 0, 0, 0, 0, 0),
           new Covering(0, 0, 0, 0, 0, 0),
@@ -81,7 +82,7 @@ public record TakeOff(
 
   /** Counts everything up. */
   public static TakeOff of(Plan plan, RoofSurface surface, DeckPlan deck, TakeOffChoices choices) {
-    Fixings fixings = new Fixings(0, 0, 0);
+    Fixings fixings = new Fixings(0, 0, 0, "");
     for (PlaneDeck plane : deck.planes()) {
       fixings = fixings.plus(Fixings.of(plane, choices.nails()));
     }
@@ -105,7 +106,7 @@ public record TakeOff(
     }
     SpanRating.EdgeSupport support = choices.rating().at(fixings.widest(), plan.unit());
     if (support == SpanRating.EdgeSupport.TOO_FAR) {
-      problems.add(Problem.warning("plan", Phrase.of("field.span.far", choices.rating().stamp())));
+      problems.add(far(plan, surface, fixings, choices));
     }
     return new TakeOff(
         deck.stock().stream().map(TakeOff::sheets).toList(),
@@ -116,6 +117,18 @@ public record TakeOff(
         new Vents(attic(sound(plan, surface)), choices.vent()),
         soffit(plan, sound(plan, surface), surface, planes),
         problems);
+  }
+
+  private static Problem far(
+      Plan plan, RoofSurface surface, Fixings fixings, TakeOffChoices choices) {
+    RoofPlane plane = surface.plane(fixings.plane()).orElseThrow();
+    return Problem.warning(
+        plane.id(),
+        Phrase.of(
+            "field.span.far",
+            new LengthFigure(fixings.widest(), plan.unit()),
+            PlaceName.of(plan.part(plane.part()).orElseThrow(), plane.edge()),
+            choices.rating().stamp()));
   }
 
   private static Sheets sheets(Stock stock) {

@@ -63,10 +63,21 @@ final class RunsInSight {
     if (past <= same) {
       return Optional.of(wing);
     }
+    double thickness = wing.part().frame().thickness();
     double length = wing.length() - past;
-    return length < wing.part().frame().thickness()
-        ? Optional.empty()
-        : Optional.of(wing.endedAt(length));
+    if (length < thickness) {
+      return Optional.empty();
+    }
+    boolean atWall = meeting.map(Meeting::wallsEnd).orElse(0.0) == 0;
+    return Optional.of(wing.endedAt(atWall ? length : wholeBays(wing, length)));
+  }
+
+  /** Up to the last truss of the layout: on the roof beneath it goes on as the valley set. */
+  private static double wholeBays(Run wing, double length) {
+    double thickness = wing.part().frame().thickness();
+    double spacing = wing.part().frame().spacing();
+    double bays = Math.floor((length - thickness / 2) / spacing);
+    return Math.max(thickness, bays * spacing + thickness / 2);
   }
 
   private void replace(Join join, Run wing, Optional<Run> cut) {
