@@ -97,7 +97,7 @@ class FrameFormTest {
     Plan plan = WING.withPart(main.withFrame(main.frame().withPlacements(placed)));
     try (WindowDriver window = new WindowDriver(plan)) {
       select(window, "main");
-      window.push("frame.more");
+      window.push("fold.frame.more");
       // The first girder gets a ply, the second moves, a third comes first.
       window.fill("placedGirders", "6'; 10'6 x3; 28'");
       window.fill("placedTrusses", "5'");
