@@ -76,12 +76,17 @@ final class Sight {
 
   /** Follows a new picture. */
   void picture() {
-    boolean blank = job.picture().design().plan().parts().isEmpty();
-    if (wasBlank && !blank && !job.runner().previewing() && !canvas.isAllInSight()) {
-      startOver(); // the first walls were typed larger than the sheet
-    }
-    wasBlank = blank || wasBlank && job.runner().previewing();
+    Plan shown = job.picture().design().plan();
+    boolean blank = shown.parts().isEmpty();
+    // A picture of a preview may arrive after its gesture is over.
+    boolean settled = !job.runner().previewing() && shown.equals(job.document().plan());
+    boolean first = wasBlank && !blank && settled;
+    wasBlank = blank || wasBlank && !settled;
     setExtent();
+    if (first && !canvas.isAllInSight()) {
+      startOver(); // the first walls were typed larger than the sheet
+      setExtent();
+    }
     if (fits > 0) {
       int left = fits - 1;
       fitting = true;
