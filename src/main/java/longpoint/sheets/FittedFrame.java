@@ -16,7 +16,7 @@ import longpoint.surface.RoofSurface;
  * The frame at the largest standard scale at which it fits a field of paper with all its marks; of
  * the few largest scales the first that leaves nothing off, else the one that leaves off least.
  */
-record FittedFrame(FrameView view, PaperScale scale) {
+record FittedFrame(FrameView view, PaperScale scale, FrameBase.Extent extent) {
   /** Scales tried from the first at which everything solid fits. */
   private static final int TRIED = 2;
 
@@ -28,7 +28,8 @@ record FittedFrame(FrameView view, PaperScale scale) {
 
   /** Whether marks have room between trusses at the largest scale at which the whole fits. */
   static boolean hasRoom(Plan plan, RoofSurface surface, FramingSet framing, Bounds field) {
-    PaperScale scale = scales(plan, FrameView.solid(plan, surface, framing), field).get(0);
+    Bounds solid = FrameView.solid(plan, FrameBase.around(plan, surface, framing), framing);
+    PaperScale scale = scales(plan, solid, field).get(0);
     double pitch = PITCH_MM * scale.unitsPerMm(plan.unit());
     return plan.parts().stream().allMatch(p -> p.frame().spacing() >= pitch);
   }
@@ -40,7 +41,8 @@ record FittedFrame(FrameView view, PaperScale scale) {
 
   /** Where everything stands, without marks, at the largest scale at which it fits. */
   static FittedFrame bare(Plan plan, RoofSurface surface, FramingSet framing, Bounds field) {
-    Bounds solid = FrameView.solid(plan, surface, framing);
+    FrameBase base = FrameBase.around(plan, surface, framing);
+    Bounds solid = FrameView.solid(plan, base, framing);
     PaperScale scale = scales(plan, solid, field).get(0);
     double unitsPerMm = scale.unitsPerMm(plan.unit());
     double spareX = (field.width() * unitsPerMm - solid.width()) / 2;
@@ -51,14 +53,16 @@ record FittedFrame(FrameView view, PaperScale scale) {
             solid.minY() - spareY,
             solid.maxX() + spareX,
             solid.maxY() + spareY);
-    return new FittedFrame(FrameView.bare(plan, surface, framing, unitsPerMm, limit), scale);
+    return new FittedFrame(
+        FrameView.bare(plan, surface, framing, base, unitsPerMm, limit), scale, base.extent());
   }
 
   static FittedFrame of(Plan plan, RoofSurface surface, FramingSet framing, Bounds field) {
-    Bounds solid = FrameView.solid(plan, surface, framing);
+    FrameBase base = FrameBase.around(plan, surface, framing);
+    Bounds solid = FrameView.solid(plan, base, framing);
     FittedFrame best = null;
     for (PaperScale scale : scales(plan, solid, field)) {
-      FittedFrame fitted = at(scale, plan, surface, framing, field, solid);
+      FittedFrame fitted = at(scale, plan, surface, framing, base, field, solid);
       if (best == null || fitted.view().leftOff() < best.view().leftOff()) {
         best = fitted;
       }
@@ -99,6 +103,7 @@ record FittedFrame(FrameView view, PaperScale scale) {
       Plan plan,
       RoofSurface surface,
       FramingSet framing,
+      FrameBase base,
       Bounds field,
       Bounds solid) {
     double unitsPerMm = scale.unitsPerMm(plan.unit());
@@ -112,7 +117,8 @@ record FittedFrame(FrameView view, PaperScale scale) {
               solid.minY() - spareY * share,
               solid.maxX() + spareX * share,
               solid.maxY() + spareY * share);
-      best = new FittedFrame(FrameView.within(plan, surface, framing, unitsPerMm, limit), scale);
+      FrameView view = FrameView.within(plan, surface, framing, base, unitsPerMm, limit);
+      best = new FittedFrame(view, scale, base.extent());
       if (fits(best.bounds(), field, unitsPerMm)) {
         return best;
       }

@@ -1,5 +1,6 @@
 package longpoint.sheets;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** What can hurt the crew at each kind of work; common practice, and no more than a reminder. */
@@ -20,6 +21,13 @@ final class FrameReminders {
 
   static List<String> trusses(Words words) {
     return said(words, SUPPLIER, RESTRAINT);
+  }
+
+  /** Where trusses hang on girders. */
+  static List<String> girders(Words words) {
+    List<String> said = new ArrayList<>(trusses(words));
+    said.add(words.from("framing").text("girder.hung"));
+    return said;
   }
 
   static List<String> valley(Words words) {

@@ -41,7 +41,8 @@ final class FrameSheets {
 
   private void schedule() {
     List<SheetTable> tables = List.of(trusses.schedule(), trusses.tapes(), trusses.hangers());
-    List<String> reminders = FrameReminders.trusses(words);
+    List<String> reminders =
+        framing.girders().isEmpty() ? FrameReminders.trusses(words) : FrameReminders.girders(words);
     TableFlow.pages(tables, border.field(reminders))
         .forEach(
             m ->

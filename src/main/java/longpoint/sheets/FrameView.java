@@ -50,14 +50,20 @@ public record FrameView(
   /** Draws a frame over its plan. */
   public static FrameView of(
       Plan plan, RoofSurface surface, FramingSet framing, double unitsPerMm) {
-    Bounds limit = solid(plan, surface, framing).grown(AROUND_MM * unitsPerMm);
-    return within(plan, surface, framing, unitsPerMm, limit);
+    FrameBase base = FrameBase.whole(plan, surface);
+    Bounds limit = solid(plan, base, framing).grown(AROUND_MM * unitsPerMm);
+    return within(plan, surface, framing, base, unitsPerMm, limit);
   }
 
   /** Draws a frame on limited ground: no lettering stands outside it. */
   static FrameView within(
-      Plan plan, RoofSurface surface, FramingSet framing, double unitsPerMm, Bounds limit) {
-    List<Mark> base = FrameMarks.base(plan, surface);
+      Plan plan,
+      RoofSurface surface,
+      FramingSet framing,
+      FrameBase beneath,
+      double unitsPerMm,
+      Bounds limit) {
+    List<Mark> base = beneath.marks();
     FrameMarks marks = new FrameMarks(plan, framing, unitsPerMm);
     List<Mark> frame = marks.all();
     Clutter clutter = taken(unitsPerMm, base, frame);
@@ -76,8 +82,13 @@ public record FrameView(
    * marks need sheets of their own.
    */
   static FrameView bare(
-      Plan plan, RoofSurface surface, FramingSet framing, double unitsPerMm, Bounds limit) {
-    List<Mark> base = FrameMarks.base(plan, surface);
+      Plan plan,
+      RoofSurface surface,
+      FramingSet framing,
+      FrameBase beneath,
+      double unitsPerMm,
+      Bounds limit) {
+    List<Mark> base = beneath.marks();
     List<Mark> frame = new FrameMarks(plan, framing, unitsPerMm).all();
     Clutter clutter = taken(unitsPerMm, base, frame);
     LabelPlaces places =
@@ -111,8 +122,8 @@ public record FrameView(
   }
 
   /** The box around walls, roof and frame. */
-  static Bounds solid(Plan plan, RoofSurface surface, FramingSet framing) {
-    List<Mark> marks = new ArrayList<>(FrameMarks.base(plan, surface));
+  static Bounds solid(Plan plan, FrameBase base, FramingSet framing) {
+    List<Mark> marks = new ArrayList<>(base.marks());
     marks.addAll(new FrameMarks(plan, framing, 1).all());
     return Strokes.of(marks, 1).bounds();
   }

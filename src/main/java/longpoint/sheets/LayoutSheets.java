@@ -110,10 +110,17 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
           Sheet.plan(
               title,
               fitted.scale(),
-              FrameSheets.measures(words),
+              measures(fitted),
               fitted.view().leftOff(),
               FrameReminders.layout(words),
               marks));
+    }
+
+    private String measures(FittedFrame fitted) {
+      return switch (fitted.extent()) {
+        case WHOLE -> FrameSheets.measures(words);
+        case AROUND_FRAME -> FrameSheets.measures(words) + " " + words.text("layout.cutOff");
+      };
     }
   }
 }

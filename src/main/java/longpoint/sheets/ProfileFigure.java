@@ -2,6 +2,7 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longpoint.drawing.Anchor;
 import longpoint.drawing.DimensionLayout;
 import longpoint.drawing.Drawing;
@@ -238,11 +239,27 @@ public final class ProfileFigure {
         : new Slope(ratio, Slope.Notation.DEGREES);
   }
 
+  private Optional<String> ceiling() {
+    List<Point> bottom = truss.profile().bottom();
+    Point a = bottom.get(0);
+    Point b = bottom.get(1);
+    double slope = Math.abs(b.y() - a.y()) / (b.x() - a.x());
+    return slope > LEVEL
+        ? Optional.of(words.text("truss.ceiling", words.slope(asGiven(slope))))
+        : Optional.empty();
+  }
+
+  private String weight() {
+    String unit = plan.unit() == LengthUnit.INCH ? "truss.pounds" : "truss.kilograms";
+    return words.text("truss.weight", words.text(unit, words.decimal(truss.weight(), 0)));
+  }
+
   private List<SheetFigure.Line> caption() {
     List<SheetFigure.Line> lines = new ArrayList<>();
     String number = words.counted("truss.pieces", truss.quantity());
     String kind = words.choice("truss", truss.kind());
-    lines.add(SheetFigure.Line.of(truss.mark() + "   " + kind + ", " + number));
+    String plies = truss.plies() == 1 ? "" : ", " + words.text("truss.plies", truss.plies());
+    lines.add(SheetFigure.Line.of(truss.mark() + "   " + kind + ", " + number + plies));
     if (!untold.isEmpty()) {
       lines.add(SheetFigure.Line.of(words.text("truss.topEdge", String.join(", ", untold))));
     }
@@ -250,6 +267,8 @@ public final class ProfileFigure {
       List<String> chords = truss.bottomChords().stream().map(this::text).toList();
       lines.add(SheetFigure.Line.of(words.text("truss.bottomEdge", String.join(", ", chords))));
     }
+    ceiling().ifPresent(c -> lines.add(SheetFigure.Line.of(c)));
+    lines.add(SheetFigure.Line.of(weight()));
     lines.add(new SheetFigure.Line(words.text("truss.shapeOnly"), Layers.SMALL_PRINT));
     return lines;
   }

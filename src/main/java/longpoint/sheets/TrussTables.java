@@ -31,6 +31,7 @@ final class TrussTables {
               m.mark(),
               words.choice("truss", m.kind()),
               Cells.count(m.quantity()),
+              Cells.count(m.plies()),
               cells.length(m.span()),
               cells.length(m.height()),
               cells.length(m.heelLow()),
@@ -41,7 +42,16 @@ final class TrussTables {
     return cells.table(
         words.text("truss.table"),
         cells.columns(
-            "mark", "kind", "number", "span", "height", "heel", "otherHeel", "tail", "otherTail"),
+            "mark",
+            "kind",
+            "number",
+            "plies",
+            "span",
+            "height",
+            "heel",
+            "otherHeel",
+            "tail",
+            "otherTail"),
         rows);
   }
 
@@ -51,12 +61,7 @@ final class TrussTables {
     for (TrussMark m : framing.marks()) {
       long standing = layout.trusses().stream().filter(t -> t.mark().equals(m.mark())).count();
       if (standing > 0) {
-        rows.add(
-            List.of(
-                m.mark(),
-                words.choice("truss", m.kind()),
-                Cells.count(standing),
-                cells.length(m.span())));
+        rows.add(List.of(m.mark(), kind(m), Cells.count(standing), cells.length(m.span())));
       }
     }
     for (Rafter r : layout.rafters()) {
@@ -77,6 +82,12 @@ final class TrussTables {
         rows);
   }
 
+  /** What it is, and of how many plies if it is more than one. */
+  private String kind(TrussMark m) {
+    String kind = words.choice("truss", m.kind());
+    return m.plies() == 1 ? kind : kind + ", " + words.text("truss.plies", m.plies());
+  }
+
   SheetTable tapes() {
     List<List<String>> rows = new ArrayList<>();
     for (TapeMarks t : framing.tapes()) {
@@ -88,8 +99,14 @@ final class TrussTables {
   SheetTable hangers() {
     List<List<String>> rows = new ArrayList<>();
     for (Girder g : framing.girders()) {
-      List<Double> along = g.hangers().stream().map(Girder.Hanger::along).toList();
-      cells.running(rows, g.mark(), names.run(run(g)), along);
+      for (Girder.Face face : Girder.Face.values()) {
+        List<Girder.Hanger> hangers = g.hangers().stream().filter(h -> h.face() == face).toList();
+        if (!hangers.isEmpty()) {
+          List<Double> along = hangers.stream().map(Girder.Hanger::along).toList();
+          String many = words.text("truss.hangersOn", hangers.size(), words.choice("face", face));
+          cells.running(rows, g.mark(), names.run(run(g)) + ", " + many, along);
+        }
+      }
     }
     return cells.running(words.text("truss.hangers"), "girder", "of", rows);
   }

@@ -113,11 +113,29 @@ final class RowLayout {
             ? HipEnd.setback(run, Bank.START, shop.hipSetback())
             : 0;
     double from = last.far() + thickness / 2;
-    for (int k = 1; origin + k * spacing <= limit; k++) {
+    double clear = limit;
+    Optional<Double> behind = behindHip(far, from);
+    if (behind.isPresent()) {
+      clear = behind.get() - thickness;
+      row.add(Standing.ordinary(behind.get(), thickness));
+    }
+    for (int k = 1; origin + k * spacing <= clear; k++) {
       if (origin + k * spacing >= from) {
         row.add(Standing.ordinary(origin + k * spacing, thickness));
       }
     }
+  }
+
+  /**
+   * The first ordinary truss behind the step-downs of the far end, one spacing from the last of
+   * them, so that the odd bay falls between trusses that are alike and not under the hip.
+   */
+  private Optional<Double> behindHip(List<Standing> far, double from) {
+    if (hips.stream().noneMatch(h -> h.bank() == Bank.END)) {
+      return Optional.empty();
+    }
+    double place = far.get(far.size() - 1).station() - spacing;
+    return Optional.of(place).filter(p -> p >= from);
   }
 
   /** Over both side walls of a stretch whose bearing wall stands further out. */

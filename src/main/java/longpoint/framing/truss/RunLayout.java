@@ -97,10 +97,17 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
       double drop = kind == TrussKind.DROPPED_GABLE_END ? shop.lookoutDepth(lookout()) : 0;
       Profile profile =
           cut.profile(cut.low().overhang(), cut.high().overhang(), drop, flatDrop(standing, kind));
-      if (kind == TrussKind.SCISSOR || standing.role() == Standing.Role.PLACED_GIRDER) {
+      if (takesCeiling(kind) || standing.role() == Standing.Role.PLACED_GIRDER) {
         profile = ceiling(standing).map(profile::scissor).orElse(profile);
       }
       return Placed.onWalls(kind, standing.plies(), cut, profile);
+    }
+
+    /** A gable end follows the ceiling of the trusses beside it (common practice). */
+    private static boolean takesCeiling(TrussKind kind) {
+      return kind == TrussKind.SCISSOR
+          || kind == TrussKind.GABLE_END
+          || kind == TrussKind.DROPPED_GABLE_END;
     }
 
     /** By how much the level tops of a hip end are held under the frame, square to its slope. */
@@ -114,8 +121,7 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
       return switch (standing.role()) {
         case START -> endKind(Bank.START, standing, cut);
         case END -> endKind(Bank.END, standing, cut);
-        case LAYOUT -> ordinary(standing, cut);
-        case PLACED -> inHip(standing) ? TrussKind.STEP_DOWN : ordinary(standing, cut);
+        case LAYOUT, PLACED -> inHip(standing) ? TrussKind.STEP_DOWN : ordinary(standing, cut);
         case PLACED_GIRDER -> TrussKind.GIRDER;
       };
     }
@@ -142,7 +148,7 @@ public record RunLayout(Run run, Row row, List<Placed> trusses, List<Problem> pr
       };
     }
 
-    /** Whether a truss that the user put there stands under the plane of a hip end. */
+    /** Whether a truss away from the ends stands under the plane of a hip end. */
     private boolean inHip(Standing standing) {
       return inHip(Bank.START, standing.near()) || inHip(Bank.END, run.length() - standing.far());
     }
