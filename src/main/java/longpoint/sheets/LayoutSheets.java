@@ -119,7 +119,7 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
     private String measures(FittedFrame fitted) {
       return switch (fitted.extent()) {
         case WHOLE -> FrameSheets.measures(words);
-        case AROUND_FRAME -> FrameSheets.measures(words) + " " + words.text("layout.cutOff");
+        case AROUND_FRAME -> words.text("layout.cutOff");
       };
     }
   }

@@ -103,10 +103,11 @@ class FrameSheetsTest {
         mark.span(), mark.height(), mark.heelLow(), mark.heelHigh(), mark.tailLow(), mark.tailHigh()
       };
       for (int j = 0; j < engine.length; j++) {
-        String cell = row.get(3 + j);
+        String cell = row.get(4 + j);
         assertThat(LengthEntry.read(cell, plan.unit())).isCloseTo(engine[j], within(half + 1e-9));
         assertThat(printed).contains(cell);
       }
+      assertThat(row.get(3)).isEqualTo(Integer.toString(mark.plies()));
       counted += Integer.parseInt(row.get(2));
     }
     assertThat(counted).isEqualTo(framing.trusses().size());
