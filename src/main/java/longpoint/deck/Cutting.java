@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 import longpoint.deck.nest.CourseBound;
 import longpoint.deck.nest.Nest;
 import longpoint.geometry.Bounds;
@@ -16,29 +17,35 @@ final class Cutting {
   private Cutting() {}
 
   /**
-   * @param found sharings out found before, by kind of sheet, see {@link Refining.Found}; used
-   *     where they take fewer sheets
+   * @param found the bounds, and sharings out found before, by kind of sheet; used where they take
+   *     fewer sheets
    */
-  static List<Stock> stock(
-      List<PlaneDeck> planes,
-      List<Sheathing.Choice> choices,
-      Map<Panel, List<List<Nest.Place>>> found) {
+  static List<Stock> stock(List<PlaneDeck> planes, Refining.Found found) {
     Map<Panel, List<Piece>> pieces = new LinkedHashMap<>();
     for (PlaneDeck plane : planes) {
       if (!plane.pieces().isEmpty()) {
         pieces.computeIfAbsent(plane.panel(), p -> new ArrayList<>()).addAll(plane.pieces());
       }
     }
-    Map<Panel, Integer> bounds = bounds(choices);
     List<Stock> stock = new ArrayList<>();
     pieces.forEach(
         (panel, all) ->
-            stock.add(stock(panel, all, bounds.get(panel), found.getOrDefault(panel, List.of()))));
+            stock.add(
+                stock(
+                    panel,
+                    all,
+                    found.bounds().get(panel),
+                    found.places().getOrDefault(panel, List.of()))));
     return stock;
   }
 
-  /** Fewest sheets of each kind that the courses can need, however they are cut. */
-  static Map<Panel, Integer> bounds(List<Sheathing.Choice> choices) {
+  /**
+   * Fewest sheets of each kind that the courses can need, however they are cut.
+   *
+   * @param bound how it is worked out
+   */
+  static Map<Panel, Integer> bounds(
+      List<Sheathing.Choice> choices, ToIntFunction<CourseBound> bound) {
     Map<Panel, CourseBound> sums = new LinkedHashMap<>();
     for (Sheathing.Choice choice : choices) {
       Panel panel = choice.ground().panel();
@@ -46,7 +53,7 @@ final class Cutting {
       choice.strips().forEach(s -> add(sum, s));
     }
     Map<Panel, Integer> bounds = new LinkedHashMap<>();
-    sums.forEach((panel, sum) -> bounds.put(panel, sum.sheets()));
+    sums.forEach((panel, sum) -> bounds.put(panel, bound.applyAsInt(sum)));
     return bounds;
   }
 

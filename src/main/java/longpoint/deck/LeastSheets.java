@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import longpoint.deck.nest.CourseBound;
 import longpoint.deck.nest.Nest;
 import longpoint.geometry.Ring;
 
@@ -36,14 +37,14 @@ final class LeastSheets {
   }
 
   private final List<Sheathing.Choice> choices;
-  private final Map<Panel, Integer> bounds;
+  private Map<Panel, Integer> bounds;
 
   private final BooleanSupplier stop;
 
   private LeastSheets(List<Sheathing.Choice> choices, BooleanSupplier stop) {
     this.choices = choices;
     this.stop = stop;
-    this.bounds = Cutting.bounds(choices);
+    this.bounds = Cutting.bounds(choices, CourseBound::sheets);
   }
 
   /**
@@ -62,7 +63,7 @@ final class LeastSheets {
     }
     List<Laying> best = new ArrayList<>(open.stream().map(l -> l.get(0)).toList());
     if (open.stream().allMatch(l -> l.size() == 1)) {
-      return new Refining.Found(best, Map.of());
+      return new Refining.Found(best, Map.of(), bounds);
     }
     List<List<Laying>> ranked = new ArrayList<>();
     for (int i = 0; i < open.size(); i++) {
@@ -81,7 +82,11 @@ final class LeastSheets {
         }
       }
     }
-    return Refining.of(choices, heldAgainstPlain(open, best), bounds, stop);
+    best = heldAgainstPlain(open, best);
+    if (!reached(score(best, Nest.Effort.QUICK)) && !stop.getAsBoolean()) {
+      bounds = Cutting.bounds(choices, CourseBound::best);
+    }
+    return Refining.of(choices, best, bounds, stop);
   }
 
   private List<Laying> heldAgainstPlain(List<List<Laying>> open, List<Laying> found) {

@@ -94,7 +94,7 @@ public final class Sheathing {
       int at = index(planes, choice.ground().plane().id());
       planes.set(at, laid(planes.get(at), laying, naming.name(choice.ground(), laying.pieces())));
     }
-    return new DeckPlan(planes, Cutting.stock(planes, choices, found.places()), problems);
+    return new DeckPlan(planes, Cutting.stock(planes, found), problems);
   }
 
   /** Where a plane's sheets begin. */
