@@ -2,6 +2,7 @@ package longpoint.editor;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import longpoint.plan.Attached;
 import longpoint.plan.Deck;
@@ -101,13 +102,26 @@ public final class SideCommands {
    * @param length &gt; 0; refused otherwise
    */
   public static Command length(Plan plan, Ref.OfSide side, double length, Reshape.End givesWay) {
+    return length(
+        plan, side, length, part -> Reshape.sideLength(part, side.side(), length, givesWay));
+  }
+
+  /** As {@link #length(Plan, Ref.OfSide, double, Reshape.End)}, both ends giving way by half. */
+  public static Command lengthBothWays(Plan plan, Ref.OfSide side, double length) {
+    return length(
+        plan, side, length, part -> Reshape.sideLengthBothWays(part, side.side(), length));
+  }
+
+  private static Command length(
+      Plan plan, Ref.OfSide side, double length, Function<Part, Optional<Part>> reshape) {
     String name =
         Messages.text("do.length", Naming.sides(plan, List.of(side)), Naming.length(plan, length));
     return now ->
         onPart(side, now)
             .map(
                 part ->
-                    Reshape.sideLength(part, side.side(), length, givesWay)
+                    reshape
+                        .apply(part)
                         .map(p -> Command.of(name, plain -> Attached.follow(plain, p)).on(now))
                         .orElse(new Outcome.Refuse(Messages.text("refuse.shape"))))
             .orElse(Outcome.NONE);

@@ -126,6 +126,19 @@ public final class Reshape {
   }
 
   /**
+   * As {@link #sideLength}, both ends giving way by half.
+   *
+   * @param length &gt; 0
+   */
+  public static Optional<Part> sideLengthBothWays(Part part, int side, double length) {
+    double half = (part.side(side).length() + length) / 2;
+    return length > 0
+        ? sideLength(part, side, half, End.FINISH)
+            .flatMap(p -> sideLength(p, side, length, End.START))
+        : Optional.empty();
+  }
+
+  /**
    * The part with one side of a given length; the neighbour at the end that gives way moves
    * parallel to itself, so that every side keeps its direction. A neighbour in line gives way by
    * its corner.

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.AbstractButton;
 import javax.swing.JList;
+import longpoint.desktop.panel.Figure;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.framing.Houses;
@@ -62,6 +64,33 @@ class SideFormTest {
       window.menu("edit.undo");
       assertThat(window.plan().part("main").orElseThrow().edges().get(2).inLine())
           .contains(InLine.GOES_ON);
+    }
+  }
+
+  @Test
+  void aLengthIsTypedAndBothEndsGiveWayByHalf() throws Exception {
+    try (WindowDriver window = new WindowDriver(WING)) {
+      select(window, Ref.side("wing", 0));
+      window.push("givesWay.both");
+      window.fill("length", "12' + 2' 6");
+      assertThat(window.plan().part("wing").orElseThrow().outline().bounds().minX()).isEqualTo(153);
+      assertThat(window.plan().part("wing").orElseThrow().outline().bounds().maxX()).isEqualTo(327);
+    }
+  }
+
+  @Test
+  void aGableWallShowsItsRakes() throws Exception {
+    try (WindowDriver window = new WindowDriver(WING)) {
+      window.untilSolved();
+      select(window, Ref.side("main", 1));
+      JList<?> list = window.find("figures", JList.class);
+      List<String> rows =
+          WindowDriver.onEvents(
+              () ->
+                  IntStream.range(0, list.getModel().getSize())
+                      .mapToObj(i -> ((Figure) list.getModel().getElementAt(i)).name())
+                      .toList());
+      assertThat(rows).containsExactly("Rakes", "2 × Rake");
     }
   }
 

@@ -167,7 +167,15 @@ class ReshapeTest {
         2,
         3,
         4);
+    check(
+        Reshape.sideLengthBothWays(HOUSE, 0, 500),
+        Ring.of(-10, 0, 490, 0, 490, 336, -10, 336),
+        1,
+        2,
+        3,
+        4);
     assertThat(Reshape.sideLength(HOUSE, 0, 0, End.FINISH)).isEmpty();
+    assertThat(Reshape.sideLengthBothWays(HOUSE, 0, -3)).isEmpty();
   }
 
   @Test

@@ -1,6 +1,7 @@
 package longpoint.desktop.panel;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -9,8 +10,10 @@ import longpoint.desktop.Texts;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.editor.WallName;
+import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.pipeline.Design;
+import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
 import longpoint.plan.Side;
 import longpoint.sheets.PlaneMarks;
@@ -90,6 +93,7 @@ public sealed interface Figure {
   /** The figures of what is selected, or of the whole roof when nothing is. */
   static List<Figure> of(Design design, Selection selection, LengthDisplay display) {
     Set<String> planes = planesOf(design, selection);
+    Set<String> rakes = rakesOf(design, selection);
     LengthUnit unit = design.plan().unit();
     List<Figure> rows = new ArrayList<>();
     List<RoofPlane> shown =
@@ -104,7 +108,8 @@ public sealed interface Figure {
     for (LineKind kind : LineKind.values()) {
       List<RoofLine> lines =
           design.surface().lines().stream()
-              .filter(l -> l.kind() == kind && l.planes().stream().anyMatch(planes::contains))
+              .filter(l -> l.kind() == kind)
+              .filter(l -> l.planes().stream().anyMatch(planes::contains) || rakes.contains(l.id()))
               .toList();
       if (!lines.isEmpty()) {
         double length = lines.stream().mapToDouble(RoofLine::length).sum();
@@ -124,6 +129,37 @@ public sealed interface Figure {
     return selection.isEmpty()
         ? design.plan().parts().stream().map(Part::id).collect(Collectors.toSet())
         : Set.copyOf(selection.parts());
+  }
+
+  /** Rakes over gable walls picked by themselves, which have no plane of their own. */
+  private static Set<String> rakesOf(Design design, Selection selection) {
+    Set<String> rakes = new HashSet<>();
+    for (Ref ref : selection.refs()) {
+      if (ref instanceof Ref.OfSide picked && picked.in(design.plan())) {
+        Part part = design.plan().part(picked.part()).orElseThrow();
+        Side side = design.plan().side(part, picked.side());
+        double near = side.reach() * BESIDE;
+        design.surface().lines(LineKind.RAKE).stream()
+            .filter(l -> side.kind() == EdgeKind.GABLE && belongs(design, l, part))
+            .filter(l -> off(side, l.from().plan()) <= near && off(side, l.to().plan()) <= near)
+            .forEach(l -> rakes.add(l.id()));
+      }
+    }
+    return rakes;
+  }
+
+  /** A rake stands off its wall by the overhang and no more. */
+  double BESIDE = 1.01;
+
+  private static boolean belongs(Design design, RoofLine line, Part part) {
+    return line.planes().stream()
+        .flatMap(p -> design.surface().plane(p).stream())
+        .anyMatch(p -> p.part().equals(part.id()));
+  }
+
+  /** Square distance from the line of a wall. */
+  private static double off(Side side, Point at) {
+    return Math.abs(side.wall().direction().cross(at.minus(side.wall().from())));
   }
 
   private static Set<String> planesOf(Design design, Selection selection) {

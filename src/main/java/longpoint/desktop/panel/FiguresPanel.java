@@ -34,7 +34,7 @@ public final class FiguresPanel extends JPanel {
           return true;
         }
       };
-  private final Words empty = new Words(Words.Rank.QUIET, Texts.of("figures.none"));
+  private final Words empty = new Words(Words.Rank.QUIET, "");
   private transient List<Figure> shown = List.of();
 
   /**
@@ -54,11 +54,16 @@ public final class FiguresPanel extends JPanel {
     scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.setOpaque(false);
     scroll.getViewport().setOpaque(false);
+    empty.setBorder(BorderFactory.createEmptyBorder(0, 8, 0, 8));
     add(empty, BorderLayout.NORTH);
     add(scroll, BorderLayout.CENTER);
   }
 
-  public void show(List<Figure> figures) {
+  /**
+   * @param whenNone what is said where there are no figures
+   */
+  public void show(List<Figure> figures, String whenNone) {
+    empty.setText(whenNone);
     if (figures.equals(shown)) {
       return;
     }

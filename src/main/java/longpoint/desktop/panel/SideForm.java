@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import longpoint.desktop.Texts;
+import longpoint.editor.Command;
 import longpoint.editor.Ref;
 import longpoint.editor.SideCommands;
 import longpoint.editor.ToolRunner;
@@ -27,7 +28,14 @@ final class SideForm implements Properties.Subject {
   private final ToolRunner runner;
   private final List<Ref.OfSide> refs;
   private final Form form;
-  private Reshape.End givesWay = Reshape.End.FINISH;
+  private GivesWay givesWay = GivesWay.FINISH;
+
+  /** Which end of a side moves when its length is typed. */
+  private enum GivesWay {
+    START,
+    FINISH,
+    BOTH
+  }
 
   SideForm(ToolRunner runner, List<Ref.OfSide> refs) {
     this.runner = runner;
@@ -116,12 +124,12 @@ final class SideForm implements Properties.Subject {
     form.entry(
         "length",
         t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.POSITIVE),
-        l -> runner.apply(SideCommands.length(plan(), ref, l, givesWay)),
+        l -> runner.apply(length(ref, l)),
         () -> side(ref).map(s -> exact(s.wall().length())),
         () -> "");
     form.choice(
         "givesWay",
-        List.of(Reshape.End.values()),
+        List.of(GivesWay.values()),
         e -> endName(ref, e),
         () -> Optional.of(givesWay),
         e -> givesWay = e);
@@ -140,12 +148,23 @@ final class SideForm implements Properties.Subject {
   }
 
   /** Ends are told apart the way they lie on the sheet, which is how one looks at them. */
-  private String endName(Ref.OfSide ref, Reshape.End end) {
+  private Command length(Ref.OfSide ref, double length) {
+    return switch (givesWay) {
+      case START -> SideCommands.length(plan(), ref, length, Reshape.End.START);
+      case FINISH -> SideCommands.length(plan(), ref, length, Reshape.End.FINISH);
+      case BOTH -> SideCommands.lengthBothWays(plan(), ref, length);
+    };
+  }
+
+  private String endName(Ref.OfSide ref, GivesWay end) {
+    if (end == GivesWay.BOTH) {
+      return Texts.of("end.both");
+    }
     return side(ref)
         .map(
             s -> {
               longpoint.geometry.Point step = s.wall().to().minus(s.wall().from());
-              boolean finish = end == Reshape.End.FINISH;
+              boolean finish = end == GivesWay.FINISH;
               if (Math.abs(step.x()) >= Math.abs(step.y())) {
                 return Texts.of(step.x() > 0 == finish ? "end.right" : "end.left");
               }

@@ -48,7 +48,7 @@ public final class SidePanel extends JPanel {
         new MigLayout(
             "insets 14 0 8 0, gap 0, fill, wrap 1, hidemode 3",
             "[grow,fill]",
-            "[shrinkprio 50][][][120::,grow,fill,shrinkprio 300][][][shrinkprio 200]"));
+            "[shrinkprio 50][][][190::,grow,fill,shrinkprio 300][][][shrinkprio 200]"));
     this.job = job;
     properties = new Properties(job.runner());
     figures = new FiguresPanel(picked);
@@ -132,7 +132,9 @@ public final class SidePanel extends JPanel {
     Design design = job.picture().design();
     Selection selection = job.document().selection();
     Selection shown = selection.touchedParts().isEmpty() ? Selection.NONE : selection;
-    figures.show(Figure.of(design, shown, display));
+    boolean blank = design.plan().parts().isEmpty();
+    figures.show(
+        Figure.of(design, shown, display), Texts.of(blank ? "figures.none" : "figures.nothing"));
     figuresTitle.setText(scope(selection));
   }
 
