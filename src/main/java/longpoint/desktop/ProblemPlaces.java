@@ -10,6 +10,7 @@ import longpoint.desktop.canvas.ProblemBadges.Badge;
 import longpoint.desktop.panel.CurePopup;
 import longpoint.desktop.panel.Html;
 import longpoint.desktop.panel.ProblemsPanel;
+import longpoint.drawing.Strokes;
 import longpoint.editor.Cures;
 import longpoint.editor.tools.Tools;
 import longpoint.plan.Plan;
@@ -38,8 +39,20 @@ final class ProblemPlaces implements ProblemsPanel.Places {
 
   @Override
   public void listed(List<Problem> problems) {
-    badges.show(job.picture().design().plan(), problems);
+    badges.show(job.picture().design().plan(), problems, around(problems));
     canvas.repaint();
+  }
+
+  private ProblemBadges.Around around(List<Problem> problems) {
+    if (problems.isEmpty()) {
+      return ProblemBadges.Around.NOTHING;
+    }
+    Picture picture = job.picture();
+    return new ProblemBadges.Around(
+        Strokes.of(picture.drawing().marks(), picture.unitsPerMm()).labels().stream()
+            .map(Strokes.Label::box)
+            .toList(),
+        picture.unitsPerMm() / canvas.pixelsPerMm());
   }
 
   /** Lets signs take their clicks before whoever draws. */

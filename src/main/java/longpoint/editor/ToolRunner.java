@@ -61,12 +61,12 @@ public final class ToolRunner {
   }
 
   public Overlay overlay() {
-    // Where figures would finish the gesture, the lines of the gesture stay beside what they make.
-    return foreseen
-        .filter(f -> !(f.outcome() instanceof Outcome.Commit))
-        .map(Step::next)
-        .orElse(state)
-        .overlay(scene());
+    // Where figures would finish the gesture, its lines stay beside what they make, but not the
+    // lengths to the pointer, which the figures overrule.
+    boolean finishes = foreseen.filter(f -> f.outcome() instanceof Outcome.Commit).isPresent();
+    return finishes
+        ? state.overlay(scene()).withDimensions(List.of())
+        : foreseen.map(Step::next).orElse(state).overlay(scene());
   }
 
   /**

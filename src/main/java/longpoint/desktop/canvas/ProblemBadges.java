@@ -9,11 +9,14 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.UIManager;
+import longpoint.drawing.Box;
 import longpoint.drawing.Ink;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
@@ -52,14 +55,34 @@ public final class ProblemBadges {
 
   private List<Badge> badges = List.of();
 
+  /** Places along a wall that are tried for a sign, off its middle, where the handle is. */
+  private static final double[] ALONG = {0.75, 0.25, 0.88, 0.12, 0.62, 0.38};
+
+  /**
+   * What stands around the signs.
+   *
+   * @param lettering boxes that signs keep off where they can
+   * @param unitsPerPixel plan units to a pixel of the screen
+   */
+  public record Around(List<Box> lettering, double unitsPerPixel) {
+    /** Nothing. */
+    public static final Around NOTHING = new Around(List.of(), 1);
+
+    private boolean isFree(Point at, Point out) {
+      Point sign = at.plus(out.times(OFF * unitsPerPixel));
+      double room = RADIUS * unitsPerPixel;
+      return lettering.stream().noneMatch(b -> b.grown(room).contains(sign));
+    }
+  }
+
   /** Shows the problems of a plan, those of the same place together. */
-  public void show(Plan plan, List<Problem> problems) {
+  public void show(Plan plan, List<Problem> problems, Around around) {
     Map<String, List<Problem>> places = new LinkedHashMap<>();
     problems.stream()
         .sorted(Comparator.comparing(Problem::level))
         .forEach(p -> places.computeIfAbsent(where(plan, p), w -> new ArrayList<>()).add(p));
     List<Badge> all = new ArrayList<>();
-    places.forEach((where, at) -> all.add(badge(plan, where, at)));
+    places.forEach((where, at) -> all.add(badge(plan, where, at, around)));
     badges = List.copyOf(all);
   }
 
@@ -88,7 +111,7 @@ public final class ProblemBadges {
     return Optional.empty();
   }
 
-  private static Badge badge(Plan plan, String where, List<Problem> problems) {
+  private static Badge badge(Plan plan, String where, List<Problem> problems, Around around) {
     for (Part part : plan.parts()) {
       if (part.id().equals(where)) {
         // The upper left corner: names and slopes fill the middle.
@@ -101,16 +124,20 @@ public final class ProblemBadges {
       Optional<Integer> side = side(part, where);
       if (side.isPresent()) {
         Segment wall = part.side(side.get());
-        // Inside the wall, as dimensions stand outside, and off its middle, where the handle is.
+        // Inside the wall, as dimensions stand outside.
         Point out = wall.length() > 0 ? wall.direction().left() : new Point(0, 0);
-        return new Badge(where, problems, Optional.of(quarter(wall)), out);
+        return new Badge(where, problems, Optional.of(beside(wall, out, around)), out);
       }
     }
     return new Badge(where, problems, Optional.empty(), new Point(0, 0));
   }
 
-  private static Point quarter(Segment wall) {
-    return new Segment(wall.middle(), wall.to()).middle();
+  private static Point beside(Segment wall, Point out, Around around) {
+    return Arrays.stream(ALONG)
+        .mapToObj(share -> wall.from().toward(wall.to(), share))
+        .filter(at -> around.isFree(at, out))
+        .findFirst()
+        .orElseGet(() -> wall.from().toward(wall.to(), ALONG[0]));
   }
 
   /** The sign of a problem that is shown. */
@@ -150,7 +177,12 @@ public final class ProblemBadges {
     double x = x(badge, view);
     double y = y(badge, view);
     boolean note = badge.worst() == Problem.Level.NOTE;
-    Color ink = colours.of(note ? Ink.QUIET : Ink.ALERT);
+    Color ink =
+        switch (badge.worst()) {
+          case ERROR -> UIManager.getColor("Longpoint.error");
+          case WARNING -> UIManager.getColor("Longpoint.warning");
+          case NOTE -> colours.of(Ink.QUIET);
+        };
     Shape shape =
         badge.worst() == Problem.Level.WARNING
             ? triangle(x, y)
