@@ -61,6 +61,9 @@ final class Beside {
     this.settings = settings;
     this.letters = letters;
     showing = settings.beside();
+    if (settings.besideBelow()) {
+      split.setOrientation(JSplitPane.VERTICAL_SPLIT);
+    }
     split.setName("beside");
     split.setBorder(BorderFactory.createEmptyBorder());
     split.setLeftComponent(sheet);
@@ -91,7 +94,8 @@ final class Beside {
     for (Showing one : Showing.values()) {
       switcher.worded(catalogue.task("beside." + one.key()), "");
     }
-    switcher.picture(catalogue.task("beside.wide"), "gapleft push");
+    switcher.picture(catalogue.task("beside.below"), "gapleft push");
+    switcher.picture(catalogue.task("beside.wide"), "");
     switcher.picture(catalogue.task("beside.turn"), "");
     if (settings.besideShown()) {
       show(showing);
@@ -165,7 +169,7 @@ final class Beside {
     if (isWide()) {
       widen();
     }
-    settings.setSheetShare(split.getDividerLocation() / (double) Math.max(1, split.getWidth()));
+    settings.setSheetShare(share());
     split.setRightComponent(null);
     split.setDividerSize(0);
     shown.ifPresent(v -> pane.remove(v.component()));
@@ -173,6 +177,25 @@ final class Beside {
     settings.setBesideShown(false);
     split.revalidate();
     sheet.requestFocusInWindow();
+    changed.run();
+  }
+
+  /** The share that the sheet has of the room. */
+  private double share() {
+    int all = isBelow() ? split.getHeight() : split.getWidth();
+    return split.getDividerLocation() / (double) Math.max(1, all);
+  }
+
+  boolean isBelow() {
+    return split.getOrientation() == JSplitPane.VERTICAL_SPLIT;
+  }
+
+  /** Puts the view below the plan, where a wide house leaves room for it, or beside it again. */
+  void turnBelow() {
+    boolean below = !isBelow();
+    settings.setBesideBelow(below);
+    split.setOrientation(below ? JSplitPane.VERTICAL_SPLIT : JSplitPane.HORIZONTAL_SPLIT);
+    split.setDividerLocation(SHEET);
     changed.run();
   }
 
@@ -184,7 +207,7 @@ final class Beside {
   void widen() {
     boolean wide = sheet.isVisible();
     if (wide) {
-      settings.setSheetShare(split.getDividerLocation() / (double) Math.max(1, split.getWidth()));
+      settings.setSheetShare(share());
     }
     sheet.setVisible(!wide);
     split.setDividerSize(wide ? 0 : DIVIDER);

@@ -35,6 +35,11 @@ final class BesideTasks {
     all.add(view("beside.sheets", Showing.SHEETS).key("F8"));
     all.add(view("beside.lists", Showing.LISTS).key("F9"));
     all.add(
+        Task.of("beside.below", () -> beside().turnBelow())
+            .key("menu shift B")
+            .when(() -> beside().isShown() && !beside().isWide())
+            .shows(() -> beside().isBelow()));
+    all.add(
         Task.of("beside.wide", () -> beside().widen())
             .key("menu B")
             .when(() -> beside().isShown())

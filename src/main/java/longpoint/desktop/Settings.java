@@ -105,6 +105,15 @@ public final class Settings {
     put("solid", shown ? "yes" : "no");
   }
 
+  /** Whether views stand below the sheet rather than beside it. */
+  public boolean besideBelow() {
+    return "yes".equals(get("besideBelow", "no"));
+  }
+
+  public void setBesideBelow(boolean below) {
+    put("besideBelow", below ? "yes" : "no");
+  }
+
   /** The view that stood beside the sheet last. */
   public Showing beside() {
     String kept = get("beside", "");

@@ -85,6 +85,27 @@ class ViewsTest {
   }
 
   @Test
+  void theViewCanStandBelowThePlanAndThatIsRemembered() {
+    window.menu("beside.house");
+    window.menu("beside.below");
+    JComponent house = window.window().beside().house().orElseThrow().view();
+    WindowDriver.until(
+        "it is below",
+        () ->
+            house.getLocationOnScreen().y
+                    > window.window().canvas().getLocationOnScreen().y
+                        + window.window().canvas().getHeight()
+                        - 1
+                && house.getHeight() > 100);
+    assertThat(window.window().settings().besideBelow()).isTrue();
+    window.menu("beside.wide");
+    window.menu("beside.wide");
+    WindowDriver.until("the plan is back", () -> window.window().canvas().getHeight() > 100);
+    window.menu("beside.below");
+    assertThat(window.window().settings().besideBelow()).isFalse();
+  }
+
+  @Test
   void aTrussPickedIsTheTrussDrawnAndListedAndItsPartIsSelected() {
     Truss truss = window.design().framing().trusses().get(3);
     window.menu("beside.outline");

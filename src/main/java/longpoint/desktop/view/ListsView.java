@@ -207,7 +207,7 @@ public final class ListsView implements BesideView {
   /** Words to the left, figures to the right, the head as what stands under it. */
   private static final class Cells extends DefaultTableCellRenderer {
     private static final long serialVersionUID = 1;
-    private static final int SIDE = 9;
+    private static final int SIDE = 6;
 
     Cells(int alignment) {
       setHorizontalAlignment(alignment);
