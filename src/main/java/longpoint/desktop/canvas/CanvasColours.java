@@ -38,6 +38,9 @@ public record CanvasColours(
     }
     // A little darker than on paper, so that planes in the light stay apart from the sheet.
     inks.put(Ink.TINT, new Color(0xECE4D6));
+    // And the greys darker, to be read on it.
+    inks.put(Ink.QUIET, new Color(0x5F5F5F));
+    inks.put(Ink.HIDDEN, new Color(0x787878));
     return new CanvasColours(
         new Color(0xFDFBF7),
         new Color(0xF1ECE2),

@@ -1,5 +1,6 @@
 package longpoint.desktop.panel;
 
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Graphics;
@@ -15,6 +16,7 @@ import javax.swing.JPopupMenu;
 import longpoint.desktop.Texts;
 import longpoint.desktop.canvas.PlanCanvas;
 import longpoint.drawing.Layer;
+import longpoint.drawing.Pen;
 import net.miginfocom.swing.MigLayout;
 
 /** The list of layers, each with a piece of its line; stays open while one switches. */
@@ -56,7 +58,12 @@ public final class LayersPopup {
 
   /** A tick box followed by a piece of the layer's line. */
   private record WithLine(Icon tick, Layer layer, Color colour) implements Icon {
-    private static final int LENGTH = 30;
+    private static final int LENGTH = 44;
+
+    /** Pixels to a millimetre along the line; across it is drawn wider, to be told apart. */
+    private static final float ALONG = 2.6f;
+
+    private static final float ACROSS = 6;
     private static final int GAP = 10;
 
     @Override
@@ -67,16 +74,24 @@ public final class LayersPopup {
       g.setColor(colour);
       int left = x + tick.getIconWidth() + GAP;
       int middle = y + getIconHeight() / 2;
-      int high = Math.max(2, (int) Math.round(layer.pen().widthMm() * 7));
-      switch (layer.pen().type()) {
-        case CONTINUOUS -> g.fillRoundRect(left, middle - high / 2, LENGTH, high, high, high);
-        case DASHED, CHAIN, DOTTED -> {
-          for (int i = 0; i < LENGTH; i += 11) {
-            g.fillRoundRect(left + i, middle - high / 2, 8, high, high, high);
-          }
-        }
-      }
+      g.setStroke(stroke(layer.pen()));
+      g.drawLine(left, middle, left + LENGTH, middle);
       g.dispose();
+    }
+
+    private static BasicStroke stroke(Pen pen) {
+      List<Double> pattern = pen.type().patternMm();
+      float[] dash = new float[pattern.size()];
+      for (int i = 0; i < dash.length; i++) {
+        dash[i] = Math.max(1, ALONG * pattern.get(i).floatValue());
+      }
+      return new BasicStroke(
+          Math.max(1.4f, ACROSS * (float) pen.widthMm()),
+          BasicStroke.CAP_BUTT,
+          BasicStroke.JOIN_MITER,
+          10,
+          dash.length == 0 ? null : dash,
+          0);
     }
 
     @Override
