@@ -48,7 +48,7 @@ public final class SidePanel extends JPanel {
         new MigLayout(
             "insets 14 0 8 0, gap 0, fill, wrap 1, hidemode 3",
             "[grow,fill]",
-            "[shrinkprio 50][][][190::,grow,fill,shrinkprio 300][][][shrinkprio 200]"));
+            "[shrinkprio 100][][][150::,grow,fill,shrinkprio 300][][][shrinkprio 200]"));
     this.job = job;
     properties = new Properties(job.runner());
     figures = new FiguresPanel(picked);
@@ -74,7 +74,7 @@ public final class SidePanel extends JPanel {
     add(figures, "gap 6 6 0 0");
     add(new JSeparator());
     add(problemsTitle, "gap 14 14 10 6");
-    add(problems, "gap 6 6 0 0, hmax 200");
+    add(problems, "gap 6 6 0 0, hmin 84, hmax 200");
     updateUI();
   }
 

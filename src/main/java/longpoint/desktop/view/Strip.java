@@ -32,7 +32,7 @@ public final class Strip extends JPanel {
    * @param name what the names of its buttons begin with, before the ids of their tasks
    */
   public Strip(String name) {
-    super(new MigLayout("insets 4 8 4 8, gapx 2, hidemode 3, fillx"));
+    super(new MigLayout("insets 4 8 4 8, gapx 2, hidemode 3"));
     this.name = name;
     addComponentListener(
         new ComponentAdapter() {
