@@ -17,6 +17,7 @@ import longpoint.framing.run.Run;
 import longpoint.framing.run.RunFinder;
 import longpoint.framing.run.ShedSeats;
 import longpoint.framing.stick.HeldBy;
+import longpoint.framing.stick.Laid;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.stick.StickChecks;
 import longpoint.framing.stick.Sticks;
@@ -72,16 +73,16 @@ public final class Framing {
     layouts.forEach(layout -> problems.addAll(layout.problems()));
     problems.addAll(OwnPlaces.check(plan, layouts.stream().map(RunLayout::run).toList()));
     problems.addAll(Ladders.check(plan, shop));
-    List<Rafter> rafters =
-        HeldBy.name(
-            Sticks.lay(
-                found.runs().stream().filter(Framing::isNew).toList(),
-                found.meetings(),
-                mouths,
-                irregular(plan, found),
-                plan,
-                surface),
-            marks.trusses());
+    Laid laid =
+        Sticks.lay(
+            found.runs().stream().filter(Framing::isNew).toList(),
+            found.meetings(),
+            mouths,
+            irregular(plan, found),
+            plan,
+            surface);
+    List<Rafter> rafters = HeldBy.name(laid.rafters(), marks.trusses());
+    problems.addAll(laid.problems());
     problems.addAll(StickChecks.check(plan, rafters));
     return new FramingSet(
         marks.trusses(),
@@ -91,7 +92,7 @@ public final class Framing {
         valleys.sets(),
         blocks(plan, layouts, valleys, shop),
         ladders(found, layouts, plan, shop),
-        gableWalls(found),
+        gableWalls(found, plan),
         rafters,
         EdgeBoards.of(newParts(plan), surface, shop),
         LevelFascia.find(plan, found.meetings(), shop),
@@ -198,10 +199,10 @@ public final class Framing {
     return ladders;
   }
 
-  private static List<GableWall> gableWalls(FoundRuns found) {
+  private static List<GableWall> gableWalls(FoundRuns found, Plan plan) {
     return found.runs().stream()
         .filter(run -> isNew(run) && run.part().frame().method() == Frame.Method.RAFTER)
-        .flatMap(run -> GableWall.of(run).stream())
+        .flatMap(run -> GableWall.of(run, found.meetings(), plan).stream())
         .toList();
   }
 

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import longpoint.framing.FramingSet;
+import longpoint.framing.Shop;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
@@ -172,7 +173,7 @@ final class FramingText {
           saw(l.plumbCut()),
           String.valueOf(l.lookouts().size()),
           length(l.lookoutLength()),
-          lengths(l.blocks()),
+          lengths(l.blocks().stream().filter(b -> b >= Shop.of(words.unit()).flat()).toList()),
           words.small(l.drop(), Rounding.NEAREST));
     }
     out.section(words.text("ladders"), table);

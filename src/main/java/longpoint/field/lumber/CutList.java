@@ -81,6 +81,9 @@ final class CutList {
       boolean top = i == ladder.blocks().size() - 1;
       EndCut upper = top ? EndCut.onEdge(plumb) : EndCut.SQUARE;
       double length = ladder.blocks().get(i);
+      if (length < shop.flat()) {
+        continue;
+      }
       pieces.add(new Piece(Use.LADDER_BLOCK, lookout.section(), length, lower, upper, at), 1);
     }
     Section fly = section(Use.FLY_RAFTER, thickness(ladder.part()));
@@ -101,7 +104,7 @@ final class CutList {
       double passing = choices.width(Role.RAFTER) * Math.sqrt(1 + slope * slope);
       double length = heights.get(i) - passing + slope * section.thickness() / 2;
       EndCut top = EndCut.onFace(Math.toDegrees(Math.atan(slope)));
-      if (length > section.thickness()) {
+      if (length > section.width()) {
         pieces.add(new Piece(Use.GABLE_STUD, section, length, EndCut.SQUARE, top, wall.side()), 1);
       }
     }

@@ -3,10 +3,14 @@ package longpoint.framing.gable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import longpoint.framing.Shop;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
+import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
+import longpoint.geometry.Point;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.Plan;
 
 /**
  * Studs of one gable wall of a roof framed with rafters. Over trusses the gable truss brings its
@@ -55,27 +59,36 @@ public record GableWall(
     Objects.requireNonNull(high);
   }
 
-  /** The gable walls of a run framed with rafters. */
-  public static List<GableWall> of(Run run) {
+  /**
+   * The gable walls of a run framed with rafters. Of a dormer's the studs stand on the roof below.
+   * Studs that would be shorter than they are wide are left out.
+   *
+   * @param meetings of the whole plan
+   */
+  public static List<GableWall> of(Run run, List<Meeting> meetings, Plan plan) {
     List<GableWall> walls = new ArrayList<>();
     for (Bank end : List.of(Bank.START, Bank.END)) {
       Bound wall = run.bound(end);
       if (wall.kind() == EdgeKind.GABLE) {
         double half = run.part().frame().thickness() / 2;
         double u = end == Bank.START ? half : run.length() - half;
-        walls.add(wall(run, wall.side().orElseThrow().id(), u));
+        walls.add(wall(run, wall.side().orElseThrow().id(), u, meetings, plan));
       }
     }
     return walls;
   }
 
-  private static GableWall wall(Run run, String side, double u) {
+  private static GableWall wall(Run run, String side, double u, List<Meeting> meetings, Plan plan) {
     double spacing = run.part().frame().spacing();
     List<Double> places = new ArrayList<>();
     List<Double> heights = new ArrayList<>();
     for (int k = 1; k * spacing < run.width(); k++) {
-      places.add(k * spacing);
-      heights.add(run.heightAt(u, k * spacing) - run.plate());
+      double roof = run.heightAt(u, k * spacing);
+      double height = roof - foot(run, run.axes().at(u, k * spacing), meetings);
+      if (height - passing(run, plan) > Shop.of(plan.unit()).edge()) {
+        places.add(k * spacing);
+        heights.add(height);
+      }
     }
     return new GableWall(
         run.part().id(),
@@ -86,5 +99,23 @@ public record GableWall(
         heights,
         Flank.under(run.low(), spacing),
         Flank.under(run.high(), spacing));
+  }
+
+  /** The plate, or the roof below where that is higher. */
+  private static double foot(Run run, Point at, List<Meeting> meetings) {
+    double foot = run.plate();
+    for (Meeting m : meetings) {
+      if (m.upper().id().equals(run.id()) && m.lower().bound(m.bank()).isEave()) {
+        foot = Math.max(foot, m.beneath().heightAt(at));
+      }
+    }
+    return foot;
+  }
+
+  /** Plumb depth of the rafter that passes over, on the steeper side. */
+  private static double passing(Run run, Plan plan) {
+    double slope = run.eaves().stream().mapToDouble(e -> e.slope().ratio()).max().orElse(0);
+    double depth = plan.buying().boards().rafter();
+    return Double.isFinite(depth) && depth > 0 ? depth * Math.hypot(1, slope) : 0;
   }
 }

@@ -10,6 +10,7 @@ import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.framing.truss.Row;
 import longpoint.framing.truss.Standing;
+import longpoint.geometry.Point;
 import longpoint.plan.Defaults;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.FrameChoices.Lookout;
@@ -56,7 +57,11 @@ public final class Ladders {
         for (Bank bearing : List.of(Bank.LOW, Bank.HIGH)) {
           if (run.bound(bearing).isEave()) {
             double bay = firstBay(run, end, row);
-            double rake = rakeRun(run, bearing, meetings);
+            double rake =
+                Math.min(rakeRun(run, bearing, meetings), clear(run, end, bearing, meetings));
+            if (!(rake > 0)) {
+              continue;
+            }
             ladders.add(ladder(run, end, bearing, rake, bay, defaults, shop));
           }
         }
@@ -82,6 +87,30 @@ public final class Ladders {
       }
     }
     return run.bound(bearing).overhang() + half + past;
+  }
+
+  /** Plan run of a rake from its tail up to where it runs into the roof below. */
+  private static double clear(Run run, Bank end, Bank bearing, List<Meeting> meetings) {
+    double u = end == Bank.START ? 0 : run.length();
+    boolean low = bearing == Bank.LOW;
+    Point foot = run.axes().at(u, low ? 0 : run.width());
+    Point top = run.axes().at(u, run.ridgeV());
+    Side eave = run.bound(bearing).side().orElseThrow();
+    double clear = Double.POSITIVE_INFINITY;
+    for (Meeting m : meetings) {
+      if (m.upper().id().equals(run.id()) && m.lower().bound(m.bank()).isEave()) {
+        double below = eave.framePlane().heightAt(foot) - m.beneath().heightAt(foot);
+        double above = eave.framePlane().heightAt(top) - m.beneath().heightAt(top);
+        if (below <= 0) {
+          return 0;
+        }
+        if (above < below) {
+          double share = below / (below - above);
+          clear = Math.min(clear, eave.overhang() + share * foot.distance(top));
+        }
+      }
+    }
+    return clear;
   }
 
   private static Ladder ladder(

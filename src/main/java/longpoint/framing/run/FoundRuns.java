@@ -14,6 +14,8 @@ import longpoint.wording.Phrase;
  */
 public record FoundRuns(
     List<Run> runs, List<Meeting> meetings, List<RunProposal> proposals, List<Problem> problems) {
+  static final FoundRuns NONE = new FoundRuns(List.of(), List.of(), List.of(), List.of());
+
   public FoundRuns {
     runs = List.copyOf(runs);
     meetings = List.copyOf(meetings);

@@ -12,6 +12,7 @@ import longpoint.framing.run.FloorGrid.Block;
 import longpoint.framing.run.RunProposal.Reason;
 import longpoint.geometry.Point;
 import longpoint.plan.EdgeKind;
+import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices.Ridge;
 import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
@@ -53,16 +54,26 @@ final class PartRuns {
     Optional<FloorGrid> grid = FloorGrid.of(part.outline(), same);
     if (grid.isEmpty()) {
       int side = FloorGrid.crooked(part.outline(), same);
-      return FoundRuns.failed(
-          Side.id(part.id(), side), Phrase.of("framing.run.crooked", PlaceName.of(part, side)));
+      return without(
+          part,
+          Side.id(part.id(), side),
+          Phrase.of("framing.run.crooked", PlaceName.of(part, side)));
     }
     if (!part.holes().isEmpty()) {
-      return FoundRuns.failed(
+      return without(
+          part,
           Side.id(part.id(), part.outline().size()),
           Phrase.of("framing.run.courtyard", PlaceName.of(part)));
     }
     PartRuns found = new PartRuns(plan, part, grid.get(), same);
     return found.split();
+  }
+
+  /** Rafters are read off the solved roof: who asked for them is not told that trusses are not. */
+  private static FoundRuns without(Part part, String where, Phrase why) {
+    return part.frame().method() == Frame.Method.RAFTER
+        ? FoundRuns.NONE
+        : FoundRuns.failed(where, why);
   }
 
   private FoundRuns split() {
@@ -84,7 +95,7 @@ final class PartRuns {
       unheard(candidates);
       return new FoundRuns(runs, meetings, proposal.stream().toList(), problems);
     }
-    return FoundRuns.failed(part.id(), Phrase.of("framing.run.involved", PlaceName.of(part)));
+    return without(part, part.id(), Phrase.of("framing.run.involved", PlaceName.of(part)));
   }
 
   /** Each place that says where a layout starts goes to the block it lies in or nearest to. */

@@ -164,6 +164,11 @@ record Joint(
         && Math.abs(point - other.point) < GAIN;
   }
 
+  /** The same for a rafter that ends no further on than its line. */
+  Joint noLonger() {
+    return new Joint(on, Math.max(0, off), left, right, point, order, deck);
+  }
+
   Joint inOrder(int place) {
     return new Joint(on, off, left, right, point, place, deck);
   }

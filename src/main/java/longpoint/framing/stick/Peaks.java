@@ -48,16 +48,29 @@ final class Peaks {
     return peaks.sticks;
   }
 
-  /** Where hips end. */
+  /** Where hips end: the middle of those that end together. */
   private List<Point> points() {
-    List<Point> points = new ArrayList<>();
+    List<List<Point>> together = new ArrayList<>();
     for (Stick s : sticks) {
-      if (s.kind() == RafterKind.HIP
-          && points.stream().noneMatch(p -> p.distance(s.head()) < near)) {
-        points.add(s.head());
+      if (s.kind() == RafterKind.HIP) {
+        Point head = s.head();
+        together.stream()
+            .filter(t -> t.get(0).distance(head) < near)
+            .findFirst()
+            .orElseGet(
+                () -> {
+                  together.add(new ArrayList<>());
+                  return together.get(together.size() - 1);
+                })
+            .add(head);
       }
     }
-    return points;
+    return together.stream().map(Peaks::middle).toList();
+  }
+
+  private static Point middle(List<Point> points) {
+    Point sum = points.stream().reduce(new Point(0, 0), Point::plus);
+    return sum.times(1.0 / points.size());
   }
 
   private void settle(Point at) {
@@ -110,8 +123,8 @@ final class Peaks {
 
   private void meet(Point at, List<Integer> ridges, List<Integer> heads) {
     ridgesMeet(at, ridges);
-    List<Point> set = new ArrayList<>();
-    ridges.forEach(i -> set.add(away(sticks.get(i), at)));
+    List<Face> set = new ArrayList<>();
+    ridges.forEach(i -> set.add(line(i, at)));
     List<List<Integer>> groups = pairs(at, heads);
     boolean opposite = groups.stream().anyMatch(g -> g.size() == 2);
     if (ridges.isEmpty() && !opposite) {
@@ -126,7 +139,7 @@ final class Peaks {
         Joint joint = first ? Joint.square(Bearing.OPPOSITE, 0) : into(at, i, set, ridges.size());
         head(i, joint.inOrder(heads.size() > 2 ? order : 0));
       }
-      next.forEach(i -> set.add(away(sticks.get(i), at)));
+      next.forEach(i -> set.add(line(i, at)));
     }
   }
 
@@ -169,7 +182,7 @@ final class Peaks {
   }
 
   /** Commons before hips, pairs before single ones; then whatever stands freest of those set. */
-  private List<Integer> next(List<List<Integer>> groups, Point at, List<Point> set) {
+  private List<Integer> next(List<List<Integer>> groups, Point at, List<Face> set) {
     List<Integer> best = groups.get(0);
     for (List<Integer> group : groups) {
       if (rank(group, at, set) > rank(best, at, set) + 1e-6) {
@@ -179,33 +192,42 @@ final class Peaks {
     return best;
   }
 
-  private double rank(List<Integer> group, Point at, List<Point> set) {
+  private double rank(List<Integer> group, Point at, List<Face> set) {
     double common = isKind(group.get(0), RafterKind.COMMON) ? 1000 : 0;
     double pair = set.isEmpty() && group.size() == 2 ? 2000 : 0;
     Point own = away(sticks.get(group.get(0)), at);
-    return common + pair + set.stream().mapToDouble(d -> between(own, d)).min().orElse(0);
+    return common + pair + set.stream().mapToDouble(d -> between(own, d.along())).min().orElse(0);
   }
 
-  private Joint into(Point at, int i, List<Point> set, int ridges) {
+  /** The middle line of a piece, from its end at the peak away. */
+  private Face line(int i, Point at) {
+    Stick s = sticks.get(i);
+    boolean head = s.head().distance(at) <= s.foot().distance(at);
+    return new Face(head ? s.head() : s.foot(), away(s, at));
+  }
+
+  private Joint into(Point at, int i, List<Face> set, int ridges) {
     Point own = away(sticks.get(i), at);
     List<Face> faces = new ArrayList<>();
-    for (Point other : set) {
-      if (between(own, other) <= BESIDE) {
-        faces.add(Face.leftOf(at, other.cross(own) > 0 ? other : other.times(-1), thickness));
+    for (Face other : set) {
+      Point along = other.along();
+      if (between(own, along) <= BESIDE) {
+        Point turned = along.cross(own) > 0 ? along : along.times(-1);
+        faces.add(Face.leftOf(other.at(), turned, thickness));
       }
     }
     boolean ridge =
         ridges > 0
-            && set.subList(0, ridges).stream().anyMatch(r -> between(own, r) <= BESIDE)
+            && set.subList(0, ridges).stream().anyMatch(r -> between(own, r.along()) <= BESIDE)
             && faces.size() == 1;
     if (faces.isEmpty()) {
       // It comes to the outside of a corner: square, to the point where both sides meet.
-      double least = set.stream().mapToDouble(d -> between(own, d)).min().orElse(180);
+      double least = set.stream().mapToDouble(d -> between(own, d.along())).min().orElse(180);
       double off = least > 180 - STRAIGHT ? 0 : thickness / 2 / Math.sin(Math.toRadians(least));
       return Joint.square(ridges > 0 ? Bearing.RIDGE_END : Bearing.SET_BEFORE, off);
     }
     Bearing on = ridge ? Bearing.RIDGE : Bearing.SET_BEFORE;
-    return Joint.into(on, sticks.get(i).head(), sticks.get(i).up(), thickness, faces);
+    return Joint.into(on, sticks.get(i).head(), sticks.get(i).up(), thickness, faces).noLonger();
   }
 
   /** Half way to each neighbour. */
@@ -228,7 +250,8 @@ final class Peaks {
         faces.add(new Face(at, new Point(x, y)));
       }
     }
-    return Joint.into(Bearing.MITRED, sticks.get(i).head(), sticks.get(i).up(), thickness, faces);
+    return Joint.into(Bearing.MITRED, sticks.get(i).head(), sticks.get(i).up(), thickness, faces)
+        .noLonger();
   }
 
   private Point dir(int j, Point at) {

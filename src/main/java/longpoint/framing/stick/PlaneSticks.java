@@ -33,6 +33,9 @@ final class PlaneSticks {
    */
   private static final double END_TO_END = 5;
 
+  /** Walls that differ by no more than this many degrees run the same way. */
+  private static final double SAME_WAY = 0.01;
+
   private final Plan plan;
   private final Part part;
   private final RoofSurface surface;
@@ -79,8 +82,10 @@ final class PlaneSticks {
   }
 
   /**
-   * Along the wall from its start: flush inside a gable, else on and on, for beside a valley a
-   * plane spreads past the ends of its wall.
+   * On and on along a wall, for beside a valley a plane spreads past the ends of its wall; flush
+   * inside a gable. Walls that run the same way take the same marks, so that rafters stand opposite
+   * each other at a ridge. Under a roof without a ridge marks lie evenly about the middle of each
+   * wall, and jacks meet in pairs on the hips.
    */
   private List<Double> stations(Side side) {
     double length = side.wall().length();
@@ -88,18 +93,36 @@ final class PlaneSticks {
     double reach = part.outline().perimeter();
     boolean flushStart = isGable(side.wall().from(), side);
     boolean flushEnd = isGable(side.wall().to(), side);
-    double limit = flushEnd ? length - thickness * 3 / 2 : length + reach;
+    double first = first(side);
+    double from = flushStart ? thickness * 3 / 2 : -reach;
+    double to = flushEnd ? length - thickness * 3 / 2 : length + reach;
     List<Double> stations = new ArrayList<>();
     if (flushStart) {
       stations.add(thickness / 2);
     }
-    for (int k = flushStart ? 1 : (int) -Math.ceil(reach / spacing); k * spacing < limit; k++) {
-      stations.add(k * spacing);
+    for (long k = (long) Math.ceil((from - first) / spacing); first + k * spacing < to; k++) {
+      stations.add(first + k * spacing);
     }
     if (flushEnd) {
       stations.add(length - thickness / 2);
     }
     return stations;
+  }
+
+  /** A mark of a wall, measured from its start; all others lie whole spacings from it. */
+  private double first(Side side) {
+    Segment wall = side.wall();
+    if (surface.lines().stream().noneMatch(l -> l.kind() == LineKind.RIDGE && mine(l))) {
+      return wall.length() / 2 + part.frame().spacing() / 2;
+    }
+    Segment origin =
+        plan.sides(part).stream()
+            .filter(s -> s.kind() == EdgeKind.EAVE)
+            .map(Side::wall)
+            .filter(w -> angle(w.direction(), wall.direction()) < SAME_WAY)
+            .findFirst()
+            .orElse(wall);
+    return wall.along(origin.from());
   }
 
   /** Whether the wall that shares a corner with a side is a gable. */
@@ -271,7 +294,7 @@ final class PlaneSticks {
 
   /** A ridge board, hip or valley rafter along a roof line. */
   private void along(RoofLine line) {
-    if (!mine(line) || line.run() < 2 * thickness) {
+    if (!mine(line) || line.run() < 3 * thickness) {
       return;
     }
     switch (line.kind()) {

@@ -367,7 +367,7 @@ final class RunSticks {
   private void ridge() {
     double from = run.start().isEave() ? run.hipRun(Bank.START) : -run.start().overhang();
     double to = run.length() - (run.end().isEave() ? run.hipRun(Bank.END) : -run.end().overhang());
-    if (run.low().isEave() && run.high().isEave() && to - from > thickness) {
+    if (run.low().isEave() && run.high().isEave() && to - from > 3 * thickness) {
       sticks.add(
           Stick.of(
               RafterKind.RIDGE,

@@ -23,6 +23,9 @@ public final class StickChecks {
   /** Least bearing of a rafter on wood, IRC R802.6: 1 1/2 in or 38 mm. */
   private static final double LEAST_BEARING = 38;
 
+  /** Beyond this share of the depth a notch is past what a full seat on the plate brings about. */
+  private static final double FAR = 1.0 / 3;
+
   private final Plan plan;
   private final List<Rafter> rafters;
   private final List<Problem> problems = new ArrayList<>();
@@ -62,15 +65,17 @@ public final class StickChecks {
     Optional<Rafter> deep = most(seated, r -> r.seat().get().share());
     deep.filter(r -> r.seat().get().isDeep())
         .ifPresent(
-            r ->
-                warn(
-                    part,
-                    Phrase.of(
-                        "framing.seat.deep",
-                        PlaceName.of(part),
-                        length(r.seat().get().notch()),
-                        length(r.depth()),
-                        length(heel(r, part)))));
+            r -> {
+              Phrase what =
+                  Phrase.of(
+                      "framing.seat.deep",
+                      PlaceName.of(part),
+                      length(r.seat().get().notch()),
+                      length(r.depth()),
+                      length(heel(r, part)));
+              boolean far = r.seat().get().share() > FAR;
+              problems.add(far ? Problem.warning(part.id(), what) : Problem.note(part.id(), what));
+            });
     Optional<Rafter> clear = most(seated, r -> r.seat().get().height() - plumbDepth(r));
     double least = plan.unit().fromMillimetres(LEAST_BEARING);
     if (clear.isPresent() && clear.get().seat().get().seat() == 0) {

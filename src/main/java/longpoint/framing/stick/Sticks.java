@@ -14,8 +14,12 @@ import longpoint.geometry.Point;
 import longpoint.plan.Edge;
 import longpoint.plan.Frame;
 import longpoint.plan.Part;
+import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
+import longpoint.plan.Problem;
 import longpoint.surface.RoofSurface;
+import longpoint.units.LengthFigure;
+import longpoint.wording.Phrase;
 
 /** Front door of this package: every rafter of the runs framed with rafters. */
 public final class Sticks {
@@ -30,7 +34,7 @@ public final class Sticks {
    * @param mouths where tails are left off
    * @param irregular parts that are not one straight run; their rafters are read off the roof
    */
-  public static List<Rafter> lay(
+  public static Laid lay(
       List<Run> runs,
       List<Meeting> meetings,
       List<Mouth> mouths,
@@ -67,19 +71,45 @@ public final class Sticks {
         }
       }
     }
+    Stock stock = Stock.of(plan);
+    List<Problem> problems = new ArrayList<>();
     List<Stick> settled = new ArrayList<>();
     for (Part part : plan.parts()) {
       List<Stick> own = sticks.stream().filter(s -> s.part().equals(part.id())).toList();
       List<Stick> standing = RidgeBoards.join(own.stream().filter(Stick::climbs).toList());
-      settled.addAll(
+      List<Stick> all =
           Peaks.settle(
               standing,
               part.frame().thickness(),
               part.frame().choices().sticks().soundPost(),
-              shop.mark()));
+              3 * part.frame().thickness());
+      List<Stick> kept = all.stream().filter(s -> !isShort(s, stock)).toList();
+      settled.addAll(kept);
+      if (kept.size() < all.size()) {
+        problems.add(leftOut(part, all.size() - kept.size(), stock, plan));
+      }
     }
     settled.addAll(hipEnds.stream().filter(Stick::climbs).toList());
-    return Marking.share(settled, plan);
+    return new Laid(Marking.share(settled, plan), problems);
+  }
+
+  /** A jack without as much length as it is deep: there a nailer does. */
+  private static boolean isShort(Stick s, Stock stock) {
+    return switch (s.kind()) {
+      case HIP_JACK, VALLEY_JACK, CRIPPLE ->
+          s.cut().shortened(s.tail() + s.over()).length() < stock.depth(s.kind());
+      case COMMON, HIP, VALLEY, RIDGE -> false;
+    };
+  }
+
+  private static Problem leftOut(Part part, int count, Stock stock, Plan plan) {
+    return Problem.note(
+        part.id(),
+        Phrase.of(
+            "framing.stick.short",
+            PlaceName.of(part),
+            count,
+            new LengthFigure(stock.rafter(), plan.unit())));
   }
 
   /** The rafters of a plane cut at the valley that runs on through it. */
