@@ -214,6 +214,8 @@ final class Peaks {
       if (between(own, along) <= BESIDE) {
         Point turned = along.cross(own) > 0 ? along : along.times(-1);
         faces.add(Face.leftOf(other.at(), turned, thickness));
+      } else if (ridges == 1 && other == set.get(0)) {
+        faces.add(new Face(other.at(), along.left()));
       }
     }
     boolean ridge =
