@@ -57,7 +57,8 @@ final class MeetingSticks {
       layer.ridge();
     }
     if (layer.through() && layer.wing.low().isEave() && layer.wing.high().isEave()) {
-      layer.valleys();
+      layer.sticks.addAll(layer.valleys().lay());
+      layer.mainJacks();
     }
     return layer.sticks;
   }
@@ -95,11 +96,6 @@ final class MeetingSticks {
   /** Whether the wing's roof runs on past the end of its walls. */
   private boolean runsOn() {
     return apexU() > wing.length() + thickness;
-  }
-
-  /** Whether it comes out of the roof like a dormer, with headers about its opening. */
-  private boolean isDormer() {
-    return through() && !meeting.endsAtWall();
   }
 
   /** Where the wing's ridge line comes to the plane beneath, u in the wing's axes. */
@@ -189,85 +185,13 @@ final class MeetingSticks {
   }
 
   private Joint ridgeEnd() {
-    Point along = wing.axes().along();
-    if (!through()) {
-      // A level board comes to the slope of the deck: cut along the slope.
-      return Joint.square(Bearing.DECK, 0);
-    }
-    if (isDormer()) {
-      return Joint.square(Bearing.HEADER, thickness / 2);
-    }
-    if (isLower() && wing.low().isEave() && wing.high().isEave()) {
-      return Joint.against(Bearing.VALLEY, thickness, along, along, apex().minus(corner(Bank.LOW)));
-    }
-    return Joint.square(Bearing.RIDGE, thickness / 2);
+    boolean valleys = through() && wing.low().isEave() && wing.high().isEave();
+    // A level board that comes to the slope of a deck is cut along that slope.
+    return valleys ? valleys().ridgeEnd() : Joint.square(Bearing.DECK, 0);
   }
 
-  /** Whether the wing's ridge ends below the main ridge, so that one valley must run on to that. */
-  private boolean isLower() {
-    return wing.ridgeHeight() < meeting.lower().ridgeHeight() - thickness;
-  }
-
-  /**
-   * The supporting valley runs on to the main ridge, the supported one stops against it where the
-   * wing's ridge does (US Navy NAVEDTRA 14044 vol. 2, p. 2-28). At one height both meet the ridge.
-   */
-  private void valleys() {
-    double mainRidge = meeting.lower().ridgeHeight();
-    Point apex = apex();
-    Point mainAlong = wing.axes().along().left();
-    for (Bank bank : List.of(Bank.LOW, Bank.HIGH)) {
-      Side eave = wing.bound(bank).side().orElseThrow();
-      Point foot = corner(bank);
-      boolean supporting = isLower() && !isDormer() && bank == Bank.LOW;
-      double share =
-          supporting
-              ? (mainRidge - frame.heightAt(foot)) / (wing.ridgeHeight() - frame.heightAt(foot))
-              : 1;
-      Point head = foot.toward(apex, share);
-      Point up = head.minus(foot);
-      Joint atHead =
-          isDormer()
-              ? Joint.against(Bearing.HEADER, thickness, up, up, mainAlong)
-              : isLower() && !supporting
-                  ? Joint.against(Bearing.VALLEY, thickness, up, up, apex.minus(corner(Bank.LOW)))
-                  : Joint.against(Bearing.RIDGE, thickness, up, up, mainAlong);
-      Stick valley =
-          Stick.of(
-                  RafterKind.VALLEY,
-                  wing.part().id(),
-                  wing.id(),
-                  foot,
-                  head,
-                  (frame.heightAt(head) - frame.heightAt(foot)) / foot.distance(head))
-              .withHead(atHead)
-              .withFalls(Stick.Falls.even(up, frame));
-      sticks.add(isDormer() ? onTrimmer(valley) : onWalls(valley, eave));
-    }
-    mainJacks();
-  }
-
-  /** A dormer's valley starts on the doubled rafter beside its opening. */
-  private Stick onTrimmer(Stick valley) {
-    return valley.withFoot(
-        Joint.against(
-            Bearing.TRIMMER, thickness, valley.up().times(-1), valley.up(), wing.axes().along()));
-  }
-
-  private Stick onWalls(Stick valley, Side eave) {
-    Side main = meeting.lower().bound(meeting.bank()).side().orElseThrow();
-    Point up = valley.up();
-    Point foot = valley.foot();
-    return valley
-        .withTail(Math.min(tail(main, foot, up), tail(eave, foot, up)))
-        .withFoot(Joint.valleyFascia(up, main.wall().direction(), eave.wall().direction()))
-        .withHeel(frame.heightAt(foot) - main.plateHeight());
-  }
-
-  /** Plan length of a valley from its foot to the tails of one wall. */
-  private static double tail(Side side, Point foot, Point up) {
-    double sine = side.wall().direction().cross(up.unit());
-    return sine > 0 ? Math.max(0, (side.overhang() + side.wall().offset(foot)) / sine) : 0;
+  private ValleyRafters valleys() {
+    return new ValleyRafters(meeting, apex(), corner(Bank.LOW), corner(Bank.HIGH));
   }
 
   /** Jacks of the main roof over the mouth, from the valleys up. */

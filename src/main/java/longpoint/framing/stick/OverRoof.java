@@ -69,7 +69,7 @@ final class OverRoof {
         };
     Joint foot =
         s.kind() == RafterKind.RIDGE
-            ? Joint.square(Bearing.DECK, 0)
+            ? ridgeEnd()
             : through
                 ? Joint.against(Bearing.VALLEY, thickness, s.up().times(-1), s.up(), meetingLine(s))
                 : Joint.onDeck(under, s.up(), s.slope());
@@ -89,10 +89,13 @@ final class OverRoof {
   /** It runs up into the roof beneath. */
   private Stick intoRoof(Stick s, Point at) {
     Joint head =
-        s.kind() == RafterKind.RIDGE
-            ? Joint.square(Bearing.DECK, 0)
-            : Joint.headOnDeck(under, s.up(), s.slope());
+        s.kind() == RafterKind.RIDGE ? ridgeEnd() : Joint.headOnDeck(under, s.up(), s.slope());
     return s.between(s.foot(), at).withOver(0).withHead(head);
+  }
+
+  /** On the deck, or against the header of an opening. */
+  private Joint ridgeEnd() {
+    return through ? Joint.square(Bearing.HEADER, thickness / 2) : Joint.square(Bearing.DECK, 0);
   }
 
   /** Direction of the line where the rafter's plane meets the roof beneath. */
