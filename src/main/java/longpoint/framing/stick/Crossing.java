@@ -49,8 +49,8 @@ final class Crossing {
     double clear = 2 * thickness;
     boolean crosses =
         Double.isFinite(share)
-            && share * length > clear
-            && (1 - share) * length > clear
+            && share * length > thickness / 2
+            && (1 - share) * length > thickness / 2
             && place > 0
             && place < 1;
     if (!crosses) {
@@ -71,7 +71,15 @@ final class Crossing {
             .withFoot(above)
             .withHead(s.atHead())
             .withRow(s.row() + "above");
-    return List.of(s.heel().isPresent() ? lower.withHeel(s.heel().getAsDouble()) : lower, upper);
+    // What would be too short to be a piece is none.
+    List<Stick> pieces = new ArrayList<>();
+    if (share * length > clear) {
+      pieces.add(s.heel().isPresent() ? lower.withHeel(s.heel().getAsDouble()) : lower);
+    }
+    if ((1 - share) * length > clear) {
+      pieces.add(upper);
+    }
+    return pieces;
   }
 
   private static RafterKind low(RafterKind kind) {

@@ -8,6 +8,7 @@ import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
+import longpoint.framing.stick.Joint.Face;
 import longpoint.geometry.Plane;
 import longpoint.geometry.Point;
 import longpoint.plan.Frame;
@@ -31,6 +32,9 @@ final class MeetingSticks {
   private final double thickness;
   private final List<Stick> sticks = new ArrayList<>();
 
+  /** From the end of the wing's walls to the first rafter beyond. */
+  private double first;
+
   private MeetingSticks(Meeting meeting, Side side) {
     this.meeting = meeting;
     this.wing = meeting.upper();
@@ -39,12 +43,16 @@ final class MeetingSticks {
     this.under = meeting.beneath();
   }
 
-  static List<Stick> lay(Meeting meeting) {
+  /**
+   * @param runs as they are laid out; the meeting's own may be turned round
+   */
+  static List<Stick> lay(Meeting meeting, List<Run> runs) {
     Bound bound = meeting.lower().bound(meeting.bank());
     if (!bound.isEave()) {
       return List.of();
     }
     MeetingSticks layer = new MeetingSticks(meeting, bound.side().orElseThrow());
+    layer.first = layer.first(runs);
     if (meeting.manner() == Meeting.Manner.SHED) {
       layer.shedRafters();
       return layer.sticks;
@@ -106,12 +114,23 @@ final class MeetingSticks {
     return wing.length() + (wing.ridgeHeight() - here) / climb;
   }
 
+  /** The layout goes on beyond the mouth as it came. */
+  private double first(List<Run> runs) {
+    double spacing = wing.part().frame().spacing();
+    boolean fromStart =
+        runs.stream()
+            .filter(r -> r.id().equals(wing.id()))
+            .allMatch(r -> meeting.isAt(r, Bank.END));
+    double past = fromStart ? spacing - wing.length() % spacing : spacing;
+    return past < thickness ? past + spacing : past;
+  }
+
   private void wingRafters() {
     double spacing = wing.part().frame().spacing();
-    for (int k = 1; wing.length() + k * spacing < apexU(); k++) {
+    for (int k = 0; wing.length() + first + k * spacing < apexU(); k++) {
       for (Bank bank : List.of(Bank.LOW, Bank.HIGH)) {
         if (wing.bound(bank).isEave()) {
-          wingRafter(bank, wing.length() + k * spacing);
+          wingRafter(bank, wing.length() + first + k * spacing);
         }
       }
     }
@@ -218,7 +237,7 @@ final class MeetingSticks {
     Point up = wing.axes().along();
     Bank near = wing.axes().v(wall) <= wing.ridgeV() ? Bank.LOW : Bank.HIGH;
     Point from = wall.plus(up.times(valleyIn(near, wall)));
-    Joint foot = onValley(near, up.times(-1), up);
+    Joint foot = foot(near, from, up);
     double hipIn = hipIn(station);
     if (hipIn < ridgeIn - thickness / 2) {
       Point top = wall.plus(up.times(hipIn));
@@ -228,6 +247,21 @@ final class MeetingSticks {
     }
     Point top = wall.plus(up.times(ridgeIn));
     addMain(RafterKind.VALLEY_JACK, from, top, foot, ridgeTop(), "main-" + near);
+  }
+
+  /** On the nearer valley; close to the apex into the corner of both. */
+  private Joint foot(Bank near, Point from, Point up) {
+    double off = Math.abs(wing.axes().v(from) - wing.ridgeV());
+    if (off > thickness * (1 + Math.sqrt(2)) / 2) {
+      return onValley(near, up.times(-1), up);
+    }
+    List<Face> faces = new ArrayList<>();
+    for (Bank bank : List.of(Bank.LOW, Bank.HIGH)) {
+      Point along = apex().minus(corner(bank));
+      boolean left = along.left().dot(up) > 0;
+      faces.add(Face.leftOf(apex(), left ? along : along.times(-1), thickness));
+    }
+    return Joint.into(Bearing.VALLEY, from, up.times(-1), thickness, faces).turned();
   }
 
   /** Plan distance from the main wall up to a hip of the main roof. */

@@ -48,11 +48,11 @@ final class Peaks {
     return peaks.sticks;
   }
 
-  /** Where hips end: the middle of those that end together. */
+  /** Where hips and valleys end: the middle of those that end together. */
   private List<Point> points() {
     List<List<Point>> together = new ArrayList<>();
     for (Stick s : sticks) {
-      if (s.kind() == RafterKind.HIP) {
+      if (s.kind() == RafterKind.HIP || s.kind() == RafterKind.VALLEY) {
         Point head = s.head();
         together.stream()
             .filter(t -> t.get(0).distance(head) < near)
@@ -86,12 +86,33 @@ final class Peaks {
       }
     }
     List<Integer> hips = heads.stream().filter(i -> isKind(i, RafterKind.HIP)).toList();
-    if (ridges.size() == 1 && hips.size() <= 2) {
+    boolean valleys = hips.isEmpty();
+    if (valleys && ridges.size() < 2) {
+      brokenHips(at, heads);
+    } else if (ridges.size() == 1 && hips.size() <= 2) {
       new RidgeEnd(sticks, thickness, at, ridges.get(0), heads).settle();
     } else if (ridges.isEmpty() && heads.size() > 2 && post.isPresent()) {
       heads.forEach(i -> head(i, Joint.square(Bearing.POST, post.orElseThrow() / 2)));
     } else if (heads.size() > 1 || ridges.size() > 1) {
       meet(at, ridges, heads);
+    }
+  }
+
+  /** A hip that starts where a valley and a lower ridge end, up to a higher one, stands on both. */
+  private void brokenHips(Point at, List<Integer> valleys) {
+    for (int i = 0; i < sticks.size(); i++) {
+      Stick hip = sticks.get(i);
+      if (hip.kind() == RafterKind.HIP && hip.foot().distance(at) < near && hip.heel().isEmpty()) {
+        List<Face> faces = new ArrayList<>();
+        for (int v : valleys) {
+          Point along = away(sticks.get(v), at);
+          boolean left = along.cross(hip.up()) > 0;
+          faces.add(Face.leftOf(at, left ? along : along.times(-1), thickness));
+        }
+        Bearing on = faces.size() == 1 ? Bearing.VALLEY : Bearing.SET_BEFORE;
+        Joint foot = Joint.into(on, hip.foot(), hip.up().times(-1), thickness, faces);
+        sticks.set(i, hip.withFoot(foot.turned().noLonger()));
+      }
     }
   }
 

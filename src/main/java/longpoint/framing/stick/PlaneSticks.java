@@ -73,7 +73,7 @@ final class PlaneSticks {
 
   private void onPlane(RoofPlane plane) {
     Side side = plan.side(part, plane.edge());
-    for (double station : stations(side)) {
+    for (double station : atPeaks(side, plane, stations(side))) {
       Point wall = side.wall().from().plus(side.wall().direction().times(station));
       for (double[] stretch : stretches(plane, wall, side.wall().direction().left())) {
         rafter(plane, side, wall, stretch[0], stretch[1]);
@@ -107,6 +107,30 @@ final class PlaneSticks {
       stations.add(length - thickness / 2);
     }
     return stations;
+  }
+
+  /** A rafter that would stand in the wood of a peak or a ridge's end moves onto its middle. */
+  private List<Double> atPeaks(Side side, RoofPlane plane, List<Double> stations) {
+    List<Double> peaks = new ArrayList<>();
+    for (RoofLine line : surface.lines()) {
+      if (line.planes().contains(plane.id()) && line.run() >= near) {
+        if (line.kind() == LineKind.RIDGE) {
+          peaks.add(side.wall().along(line.from().plan()));
+        }
+        if (line.kind() == LineKind.RIDGE || line.kind() == LineKind.HIP) {
+          peaks.add(side.wall().along(line.to().plan()));
+        }
+      }
+    }
+    List<Double> moved = new ArrayList<>();
+    for (double station : stations) {
+      double to =
+          peaks.stream().filter(p -> Math.abs(p - station) < thickness).findFirst().orElse(station);
+      if (moved.stream().noneMatch(m -> Math.abs(m - to) < thickness / 2)) {
+        moved.add(to);
+      }
+    }
+    return moved;
   }
 
   /** A mark of a wall, measured from its start; all others lie whole spacings from it. */
@@ -185,7 +209,7 @@ final class PlaneSticks {
 
   private Joint joint(Bearing on, Point out, Point up, Point other) {
     return angle(out, other) < END_TO_END
-        ? Joint.square(on, thickness / 2)
+        ? Joint.square(on == Bearing.RIDGE ? Bearing.RIDGE_END : on, thickness / 2)
         : Joint.against(on, thickness, out, up, other);
   }
 

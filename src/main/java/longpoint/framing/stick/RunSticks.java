@@ -145,17 +145,57 @@ final class RunSticks {
     }
     List<Double> places = new ArrayList<>();
     for (double station : stations(run, bank)) {
+      if (isBearing(bank) && isAtMouth(station)) {
+        continue;
+      }
+      double clear = clearOfValley(bank, station);
       double moved =
-          ends.stream().filter(e -> Math.abs(e - station) < thickness).findFirst().orElse(station);
-      if (!places.contains(moved)) {
+          ends.stream().filter(e -> Math.abs(e - clear) < thickness).findFirst().orElse(clear);
+      if (places.stream().noneMatch(p -> Math.abs(p - moved) < thickness / 2)) {
         places.add(moved);
       }
     }
     if (run.part().frame().choices().sticks().hasCommonsAtRidgeEnds()) {
-      ends.stream().filter(e -> !places.contains(e)).forEach(places::add);
+      for (double end : ends) {
+        if (places.stream().noneMatch(p -> Math.abs(p - end) < thickness)) {
+          places.add(end);
+        }
+      }
       places.sort(null);
     }
     return places;
+  }
+
+  /** Moved out of the wood of a valley that starts at the corner of a mouth. */
+  private double clearOfValley(Bank bank, double station) {
+    double least = thickness / 2 * (1 + Math.sqrt(2));
+    for (Meeting m : meetings) {
+      boolean through = m.manner() == Meeting.Manner.THROUGH && m.endsAtWall();
+      if (through && m.lower().id().equals(run.id()) && m.bank() == bank) {
+        if (station <= m.from() && station > m.from() - least) {
+          return m.from() - least;
+        }
+        if (station >= m.to() && station < m.to() + least) {
+          return m.to() + least;
+        }
+      }
+      if (through && isBearing(bank) && m.isAt(run, Bank.END)) {
+        station = Math.min(station, run.length() - least);
+      }
+      if (through && isBearing(bank) && m.isAt(run, Bank.START)) {
+        station = Math.max(station, least);
+      }
+    }
+    return station;
+  }
+
+  /** Flush at an end that opens over another roof: the valley starts there, and jacks go on. */
+  private boolean isAtMouth(double station) {
+    boolean start = station < thickness;
+    boolean end = station > run.length() - thickness;
+    return meetings.stream()
+        .filter(m -> m.manner() != Meeting.Manner.SHED)
+        .anyMatch(m -> start && m.isAt(run, Bank.START) || end && m.isAt(run, Bank.END));
   }
 
   private static boolean isBearing(Bank bank) {

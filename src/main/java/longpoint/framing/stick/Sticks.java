@@ -64,7 +64,7 @@ public final class Sticks {
       Part upper = m.upper().part();
       boolean rafters = upper.frame().method() == Frame.Method.RAFTER;
       if (!upper.existing() && !done.contains(upper.id()) && (rafters || !m.takesValleyTrusses())) {
-        List<Stick> joining = MeetingSticks.lay(m);
+        List<Stick> joining = MeetingSticks.lay(m, runs);
         sticks.addAll(joining);
         for (Stick valley : joining) {
           sticks = crossed(sticks, valley, m);

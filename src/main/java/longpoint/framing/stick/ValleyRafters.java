@@ -6,6 +6,7 @@ import java.util.Optional;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
+import longpoint.framing.stick.Joint.Face;
 import longpoint.geometry.Plane;
 import longpoint.geometry.Point;
 import longpoint.plan.Side;
@@ -60,9 +61,17 @@ final class ValleyRafters {
     if (isDormer()) {
       return Joint.square(Bearing.HEADER, thickness / 2);
     }
-    return isLower()
-        ? Joint.against(Bearing.VALLEY, thickness, along, along, line(supporting()))
-        : Joint.square(Bearing.RIDGE, thickness / 2);
+    if (!isLower()) {
+      return Joint.square(Bearing.RIDGE, thickness / 2);
+    }
+    // Into the corner of both valleys, the supported one square against the other.
+    List<Face> faces = new ArrayList<>();
+    for (Bank bank : BANKS) {
+      Point down = line(bank).times(-1);
+      boolean left = down.cross(along.times(-1)) > 0;
+      faces.add(Face.leftOf(apex, left ? down : down.times(-1), thickness));
+    }
+    return Joint.into(Bearing.VALLEY, apex, along, thickness, faces);
   }
 
   private Point line(Bank bank) {
@@ -137,8 +146,22 @@ final class ValleyRafters {
 
   private Joint head(Point up, Optional<Point> other) {
     Point ridge = wing.axes().along().left();
+    if (other.isEmpty() && isLower()) {
+      return Joint.against(Bearing.RIDGE, thickness, up, up, ridge);
+    }
     if (other.isEmpty()) {
-      return Joint.against(isDormer() ? Bearing.HEADER : Bearing.RIDGE, thickness, up, up, ridge);
+      // Between the header, or the main ridge, and the side of the wing's own.
+      Bearing on = isDormer() ? Bearing.HEADER : Bearing.RIDGE;
+      Point out = wing.axes().along().times(-1);
+      boolean left = out.cross(up.times(-1)) > 0;
+      return Joint.into(
+          on,
+          apex,
+          up,
+          thickness,
+          List.of(
+              new Face(apex.plus(out.times(thickness / 2)), ridge),
+              Face.leftOf(apex, left ? out : out.times(-1), thickness)));
     }
     boolean valley = BANKS.stream().anyMatch(b -> line(b).equals(other.get()));
     return Joint.against(valley ? Bearing.VALLEY : Bearing.HIP, thickness, up, up, other.get());
