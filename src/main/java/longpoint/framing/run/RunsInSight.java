@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longpoint.framing.Shop;
+import longpoint.plan.Frame;
 import longpoint.plan.Join;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
@@ -41,12 +42,17 @@ final class RunsInSight {
 
   private void end(Join join) {
     for (Run wing : List.copyOf(runs)) {
-      if (wing.part().id().equals(join.upper())) {
+      if (wing.part().id().equals(join.upper()) && !isRafters(wing)) {
         Optional<Run> cut = RunFinder.isOpen(wing.end()) ? ended(join, wing) : Optional.of(wing);
         replace(
             join, wing, RunFinder.isOpen(wing.start()) ? cut.flatMap(w -> begun(join, w)) : cut);
       }
     }
+  }
+
+  /** Rafters end one by one, each where it comes to the other roof. */
+  private static boolean isRafters(Run wing) {
+    return wing.part().frame().method() == Frame.Method.RAFTER;
   }
 
   private Optional<Run> begun(Join join, Run wing) {
