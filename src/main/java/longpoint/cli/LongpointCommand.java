@@ -46,6 +46,10 @@ public final class LongpointCommand implements Callable<Integer> {
    * @return one of {@link ExitCode}
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err, WindowDoor door) {
+    if (args.length == 0) {
+      // Nothing to parse: the window opens before the parser could even be loaded.
+      return open(Optional.empty(), err, door);
+    }
     int code =
         new CommandLine(new LongpointCommand(door))
             .setOut(out)
@@ -64,8 +68,12 @@ public final class LongpointCommand implements Callable<Integer> {
       spec.commandLine().getErr().println("longpoint: there is no plan file " + plan);
       return ExitCode.UNUSABLE;
     }
-    Optional<String> refused = door.open(Optional.ofNullable(plan));
-    refused.ifPresent(why -> spec.commandLine().getErr().println("longpoint: " + why));
+    return open(Optional.ofNullable(plan), spec.commandLine().getErr(), door);
+  }
+
+  private static int open(Optional<Path> plan, PrintWriter err, WindowDoor door) {
+    Optional<String> refused = door.open(plan);
+    refused.ifPresent(why -> err.println("longpoint: " + why));
     return refused.isPresent() ? ExitCode.UNUSABLE : ExitCode.WELL;
   }
 

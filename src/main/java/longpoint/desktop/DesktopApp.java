@@ -25,6 +25,7 @@ public final class DesktopApp {
    * @throws NoDisplayException when there is no screen, with a sentence for the user
    */
   public static void open(Optional<Path> plan, PacketWriter packets) throws NoDisplayException {
+    WarmUp.begin();
     needDisplay();
     onEventThread(() -> start(plan, packets));
   }
@@ -53,7 +54,7 @@ public final class DesktopApp {
             Places.drafts());
     window.frame().setVisible(true);
     if (settings.following()) {
-      window.appearance().followDesktop();
+      SwingUtilities.invokeLater(window.appearance()::followDesktop); // once it has been painted
     }
     if (plan.isPresent()) {
       window.files().open(plan.get());

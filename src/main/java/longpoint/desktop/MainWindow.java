@@ -121,7 +121,6 @@ public final class MainWindow {
     middle.add(header, BorderLayout.NORTH);
     middle.add(beside.component(), BorderLayout.CENTER);
     frame.setName("main");
-    frame.setIconImages(AppIcon.images());
     frame.setJMenuBar(menus.bar());
     frame.add(middle, BorderLayout.CENTER);
     frame.add(tools, BorderLayout.WEST);
@@ -155,10 +154,16 @@ public final class MainWindow {
           @Override
           public void windowOpened(WindowEvent e) {
             canvas.requestFocusInWindow();
+            SwingUtilities.invokeLater(MainWindow.this::afterFirstSight);
           }
         });
-    new PlanDrop(files::open, pictures::load, tracings::load).on(frame);
     job.onPicture(this::showPicture);
+  }
+
+  /** What can wait until the window has been painted. */
+  private void afterFirstSight() {
+    frame.setIconImages(AppIcon.images());
+    new PlanDrop(files::open, pictures::load, tracings::load).on(frame);
   }
 
   private boolean performLetter(char letter) {
@@ -186,8 +191,10 @@ public final class MainWindow {
   private void refresh() {
     refreshing = false;
     status.say(job.runner().status());
-    menus.refresh();
-    tools.refresh();
+    if (!job.runner().previewing()) { // in the middle of a gesture nobody opens a menu
+      menus.refresh();
+      tools.refresh();
+    }
     beside.refresh();
     welcome.follow();
     side.update();

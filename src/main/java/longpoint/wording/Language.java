@@ -2,7 +2,6 @@ package longpoint.wording;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The languages the program ships. */
 public enum Language {
@@ -22,7 +21,12 @@ public enum Language {
 
   /** The language with a key, if it is shipped. */
   public static Optional<Language> of(String key) {
-    return Stream.of(values()).filter(l -> l.key().equals(key)).findFirst();
+    for (Language language : values()) {
+      if (language.key().equals(key)) {
+        return Optional.of(language);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The language of the user's desktop where it is shipped, else English. */

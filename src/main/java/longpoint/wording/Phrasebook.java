@@ -1,6 +1,9 @@
 package longpoint.wording;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.ResourceBundle;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,6 +16,14 @@ public final class Phrasebook {
       ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
 
   private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+
+  private static final Map<Language, Map<String, Phrasebook>> BOOKS = new EnumMap<>(Language.class);
+
+  static {
+    for (Language language : Language.values()) {
+      BOOKS.put(language, new ConcurrentHashMap<>());
+    }
+  }
 
   private final ResourceBundle bundle;
   private final Language language;
@@ -27,6 +38,11 @@ public final class Phrasebook {
    * @throws java.util.MissingResourceException if that package says nothing, which is a bug
    */
   public static Phrasebook of(String name, Language language) {
+    // Asked for with every word the window says; the bundles' own keeping costs a walk each time.
+    return BOOKS.get(language).computeIfAbsent(name, n -> open(n, language));
+  }
+
+  private static Phrasebook open(String name, Language language) {
     return new Phrasebook(
         ResourceBundle.getBundle("longpoint." + name + ".Messages", language.locale(), NO_FALLBACK),
         language);
@@ -43,6 +59,9 @@ public final class Phrasebook {
    */
   public String text(String key, Object... parts) {
     String pattern = bundle.getString(key);
+    if (pattern.indexOf('{') < 0 && language == Language.ENGLISH) {
+      return pattern;
+    }
     StringBuilder out = new StringBuilder();
     Matcher place = PLACE.matcher(pattern);
     int from = 0;

@@ -171,6 +171,7 @@ class FrameFormTest {
   void theLayoutStartsFromTheOtherEnd() throws Exception {
     try (WindowDriver window = new WindowDriver(WING)) {
       select(window, "main");
+      window.push("fold.frame.more");
       window.push("layoutFrom.east");
       assertThat(part(window, "main").frame().choices().runs().layoutFrom().get(0).x())
           .isEqualTo(480);

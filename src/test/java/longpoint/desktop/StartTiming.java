@@ -1,26 +1,30 @@
 package longpoint.desktop;
 
 import java.awt.Dimension;
+import java.awt.Window;
+import java.io.BufferedReader;
 import java.io.File;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.UUID;
-import java.util.prefs.Preferences;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
-import longpoint.plan.Plan;
-import longpoint.units.LengthUnit;
+import longpoint.Longpoint;
 
 /**
  * What it takes from nothing to the first window, against an empty window of the same look: each in
- * a program of its own, by turns, so that a busy machine slows both alike. Prints medians and
- * ranges. The program calls itself with {@code empty} or {@code full}.
+ * a program of its own, by turns, so that a busy machine slows both alike. The program is started
+ * as its user starts it, and the clock stops when all of the window has been painted. Prints
+ * medians and ranges, of the clock and of the processor's time. The program calls itself with
+ * {@code empty} or {@code full}.
  */
 public final class StartTiming {
-  private static final int TURNS = 7;
+  private static final int TURNS = 9;
 
   private StartTiming() {}
 
@@ -29,71 +33,98 @@ public final class StartTiming {
       show(args[0].equals("full"));
       return;
     }
-    List<Long> empty = new ArrayList<>();
-    List<Long> full = new ArrayList<>();
-    run("empty", args); // the first of each fills the disk's memory, and is not counted
-    run("full", args);
+    Path home = Files.createTempDirectory("longpoint-timing");
+    Times empty = new Times();
+    Times full = new Times();
+    run("empty", args, home, new Times()); // fills the disk's memory, and is not counted
+    run("full", args, home, new Times());
     for (int i = 0; i < TURNS; i++) {
-      empty.add(run("empty", args));
-      full.add(run("full", args));
+      run("empty", args, home, empty);
+      run("full", args, home, full);
     }
     tell("empty window", empty);
     tell("Longpoint", full);
-    System.out.printf("ratio of medians %.2f%n", median(full) / (double) median(empty));
+    System.out.printf(
+        "ratio of medians %.2f, of processor time %.2f%n",
+        median(full.clock) / (double) median(empty.clock),
+        median(full.processor) / (double) median(empty.processor));
+  }
+
+  private record Times(List<Long> clock, List<Long> processor) {
+    Times() {
+      this(new ArrayList<>(), new ArrayList<>());
+    }
   }
 
   private static void show(boolean full) throws Exception {
-    SwingUtilities.invokeAndWait(full ? StartTiming::longpoint : StartTiming::empty);
-    // After everything that was put in line while it opened: it has been painted.
-    SwingUtilities.invokeAndWait(() -> {});
+    if (full) {
+      Longpoint.main(new String[0]);
+    } else {
+      SwingUtilities.invokeAndWait(StartTiming::empty);
+    }
+    SwingUtilities.invokeAndWait(StartTiming::paint);
+    System.out.println(
+        "painted " + ProcessHandle.current().info().totalCpuDuration().get().toMillis());
+    System.in.read(); // until it is stopped
     System.exit(0);
   }
 
   private static void empty() {
     Theme.LIGHT.install(15);
     JFrame frame = new JFrame("empty");
-    frame.setSize(new Dimension(1400, 900));
+    frame.setSize(new Dimension(1560, 960));
     frame.setVisible(true);
-    frame.getRootPane().paintImmediately(0, 0, 1400, 900);
   }
 
-  private static void longpoint() {
-    Theme.LIGHT.install(15);
-    MainWindow window =
-        new MainWindow(
-            new Job(Plan.empty(LengthUnit.INCH)),
-            new Settings(Preferences.userRoot().node("longpoint-timing-" + UUID.randomUUID())),
-            longpoint.desktop.file.SwingDialogs::new,
-            (design, request, folder, told) -> List.of(),
-            Path.of(System.getProperty("java.io.tmpdir"), "longpoint-timing"));
-    window.frame().setSize(new Dimension(1400, 900));
-    window.frame().setVisible(true);
-    window.frame().getRootPane().paintImmediately(0, 0, 1400, 900);
+  private static void paint() {
+    for (Window window : Window.getWindows()) {
+      if (window instanceof JFrame frame && frame.isShowing()) {
+        frame.getRootPane().paintImmediately(0, 0, frame.getWidth(), frame.getHeight());
+      }
+    }
   }
 
-  /** Milliseconds from asking for the program to its end. */
-  private static long run(String what, String[] options) throws Exception {
+  /** Milliseconds from asking for the program to its whole window. */
+  private static void run(String what, String[] options, Path home, Times times) throws Exception {
     List<String> command = new ArrayList<>();
     command.add(System.getProperty("java.home") + File.separator + "bin" + File.separator + "java");
     command.addAll(Arrays.asList(options));
+    // A user who has never used the program, and nothing of whoever measures.
+    command.add("-Duser.home=" + home);
+    command.add("-Djava.util.prefs.userRoot=" + home);
     command.addAll(List.of("-cp", System.getProperty("java.class.path")));
     command.addAll(List.of(StartTiming.class.getName(), what));
+    ProcessBuilder builder =
+        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
+    builder.environment().remove("XDG_STATE_HOME");
     long from = System.nanoTime();
-    int code = new ProcessBuilder(command).inheritIO().start().waitFor();
-    if (code != 0) {
-      throw new IllegalStateException(what + " ended with " + code);
+    Process process = builder.start();
+    try (BufferedReader says =
+        new BufferedReader(
+            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+      String line = says.readLine();
+      long millis = (System.nanoTime() - from) / 1_000_000;
+      if (line == null || !line.startsWith("painted ")) {
+        throw new IOException(what + " said " + line);
+      }
+      times.clock.add(millis);
+      times.processor.add(Long.parseLong(line.substring("painted ".length())));
+    } finally {
+      process.destroyForcibly().waitFor();
     }
-    return (System.nanoTime() - from) / 1_000_000;
   }
 
   private static long median(List<Long> times) {
     return times.stream().sorted().skip(times.size() / 2).findFirst().orElse(0L);
   }
 
-  private static void tell(String what, List<Long> times) {
-    Optional<Long> least = times.stream().min(Long::compare);
-    Optional<Long> most = times.stream().max(Long::compare);
+  private static void tell(String what, Times times) {
     System.out.printf(
-        "%s: median %d ms (%d to %d)%n", what, median(times), least.orElse(0L), most.orElse(0L));
+        "%s: median %d ms (%d to %d), %d ms of the processor%n",
+        what,
+        median(times.clock),
+        times.clock.stream().mapToLong(t -> t).min().orElse(0),
+        times.clock.stream().mapToLong(t -> t).max().orElse(0),
+        median(times.processor));
   }
 }

@@ -22,7 +22,14 @@ import net.miginfocom.swing.MigLayout;
 final class Form extends JPanel {
   private static final long serialVersionUID = 1;
   private final transient List<Runnable> updates = new ArrayList<>();
-  private transient Optional<List<Component>> folding = Optional.empty();
+  private transient Optional<Folding> folding = Optional.empty();
+
+  /** Where the rows of a fold that is being opened go. */
+  private record Folding(List<Component> inside, int first) {
+    int next() {
+      return first + inside.size();
+    }
+  }
 
   private final transient Folds folds;
 
@@ -129,7 +136,8 @@ final class Form extends JPanel {
 
   /**
    * A heading to click that shows and hides the rows added by {@code rows}; hidden until it has
-   * been opened once. Its words stand in the texts under {@code form.<name>}.
+   * been opened once, and made when they are first asked for. Its words stand in the texts under
+   * {@code form.<name>}.
    */
   void fold(String name, Runnable rows) {
     JToggleButton heading = new JToggleButton("", folds.isOpen(name));
@@ -137,12 +145,14 @@ final class Form extends JPanel {
     heading.setHorizontalAlignment(SwingConstants.LEADING);
     across(heading);
     List<Component> inside = new ArrayList<>();
-    folding = Optional.of(inside);
-    rows.run();
-    folding = Optional.empty();
     Runnable show =
         () -> {
           boolean open = heading.isSelected();
+          if (open && inside.isEmpty()) {
+            folding = Optional.of(new Folding(inside, getComponentZOrder(heading) + 1));
+            rows.run();
+            folding = Optional.empty();
+          }
           heading.setText((open ? "\u2212  " : "+  ") + Texts.of("form." + name));
           inside.forEach(c -> c.setVisible(open));
           revalidate();
@@ -160,8 +170,8 @@ final class Form extends JPanel {
   }
 
   private void put(Component component, String place) {
-    add(component, place);
-    folding.ifPresent(inside -> inside.add(component));
+    add(component, place, folding.map(Folding::next).orElse(-1));
+    folding.ifPresent(f -> f.inside.add(component));
   }
 
   private void row(String name, JComponent whole, JComponent spoken) {

@@ -9,7 +9,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.util.Locale;
 import java.util.ResourceBundle;
-import java.util.Scanner;
+import java.util.StringTokenizer;
 import javax.swing.Icon;
 import javax.swing.UIManager;
 
@@ -43,28 +43,30 @@ public final class LineIcon implements Icon {
 
   private void trace(String drawing) {
     Path2D now = new Path2D.Double();
-    try (Scanner words = new Scanner(drawing)) {
-      words.useLocale(Locale.ROOT);
-      while (words.hasNext()) {
-        switch (words.next()) {
-          case "M" -> now.moveTo(words.nextDouble(), words.nextDouble());
-          case "L" -> now.lineTo(words.nextDouble(), words.nextDouble());
-          case "Z" -> now.closePath();
-          case "O" -> {
-            double x = words.nextDouble();
-            double y = words.nextDouble();
-            double r = words.nextDouble();
-            now.append(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r), false);
-          }
-          case "B" -> {
-            solid.append(now, false);
-            now = new Path2D.Double();
-          }
-          default -> throw new IllegalArgumentException("not a stroke in: " + drawing);
+    StringTokenizer words = new StringTokenizer(drawing);
+    while (words.hasMoreTokens()) {
+      switch (words.nextToken()) {
+        case "M" -> now.moveTo(number(words), number(words));
+        case "L" -> now.lineTo(number(words), number(words));
+        case "Z" -> now.closePath();
+        case "O" -> {
+          double x = number(words);
+          double y = number(words);
+          double r = number(words);
+          now.append(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r), false);
         }
+        case "B" -> {
+          solid.append(now, false);
+          now = new Path2D.Double();
+        }
+        default -> throw new IllegalArgumentException("not a stroke in: " + drawing);
       }
     }
     strokes.append(now, false);
+  }
+
+  private static double number(StringTokenizer words) {
+    return Double.parseDouble(words.nextToken());
   }
 
   @Override

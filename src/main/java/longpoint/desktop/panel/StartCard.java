@@ -64,7 +64,7 @@ public final class StartCard extends JPanel {
     getAccessibleContext().setAccessibleName(Texts.of("start.title"));
     add(new Words(Words.Rank.TITLE, Texts.of("start.title")), "spanx, gapbottom 2");
     add(
-        Words.wrapped(Words.Rank.QUIET, Texts.of("start.words"), lines.words),
+        new Paragraph(Words.Rank.QUIET, Texts.of("start.words"), lines.words),
         "spanx, gapbottom 10");
     for (Task task : begin) {
       JButton button = link("start." + task.id(), task.name().get() + keyOf(task), task::perform);
@@ -86,7 +86,7 @@ public final class StartCard extends JPanel {
       add(link("start.sample." + name, Samples.words(name), () -> sample.accept(name)), "growx");
     }
     add(
-        Words.wrapped(Words.Rank.QUIET, Texts.of("start.caution"), lines.words),
+        new Paragraph(Words.Rank.QUIET, Texts.of("start.caution"), lines.words),
         "newline, spanx, gaptop 12");
   }
 
