@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Region;
+import longpoint.stop.CalledOff;
 
 /**
  * One way to lay the sheets of a plane: its courses with their joints, and the pieces they make.
@@ -47,6 +48,7 @@ record Laying(List<Course> courses, List<Cell> pieces, JointChoice.Kept kept) {
     JointChoice.Kept kept = JointChoice.Kept.ALL;
     double[] below = new double[0];
     for (int i = 0; i < strips.size(); ) {
+      CalledOff.check();
       int course = strips.get(i).course();
       Strip first = strips.get(i);
       List<Double> joints = new ArrayList<>();

@@ -5,10 +5,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BooleanSupplier;
 import longpoint.deck.nest.CourseBound;
 import longpoint.deck.nest.Nest;
 import longpoint.geometry.Ring;
+import longpoint.stop.CalledOff;
 
 /**
  * Chooses a rhythm for every plane so that the whole roof takes few sheets.
@@ -39,21 +39,14 @@ final class LeastSheets {
   private final List<Sheathing.Choice> choices;
   private Map<Panel, Integer> bounds;
 
-  private final BooleanSupplier stop;
-
-  private LeastSheets(List<Sheathing.Choice> choices, BooleanSupplier stop) {
+  private LeastSheets(List<Sheathing.Choice> choices) {
     this.choices = choices;
-    this.stop = stop;
     this.bounds = Cutting.bounds(choices, CourseBound::sheets);
   }
 
-  /**
-   * One laying for each plane, in order.
-   *
-   * @param stop asked now and then; when it says so the best found so far is returned
-   */
-  static Refining.Found choose(List<Sheathing.Choice> choices, BooleanSupplier stop) {
-    return new LeastSheets(choices, stop).choose();
+  /** One laying for each plane, in order. */
+  static Refining.Found choose(List<Sheathing.Choice> choices) {
+    return new LeastSheets(choices).choose();
   }
 
   private Refining.Found choose() {
@@ -71,8 +64,9 @@ final class LeastSheets {
       best.set(i, ranked.get(i).get(0));
     }
     Score least = score(best, Nest.Effort.QUICK);
-    for (int i = 0; i < ranked.size() && !reached(least) && !stop.getAsBoolean(); i++) {
+    for (int i = 0; i < ranked.size() && !reached(least); i++) {
       for (Laying laying : ranked.get(i).subList(1, ranked.get(i).size())) {
+        CalledOff.check();
         List<Laying> tried = new ArrayList<>(best);
         tried.set(i, laying);
         Score score = score(tried, Nest.Effort.QUICK);
@@ -83,10 +77,11 @@ final class LeastSheets {
       }
     }
     best = heldAgainstPlain(open, best);
-    if (!reached(score(best, Nest.Effort.QUICK)) && !stop.getAsBoolean()) {
+    CalledOff.check();
+    if (!reached(score(best, Nest.Effort.QUICK))) {
       bounds = Cutting.bounds(choices, CourseBound::best);
     }
-    return Refining.of(choices, best, bounds, stop);
+    return Refining.of(choices, best, bounds);
   }
 
   private List<Laying> heldAgainstPlain(List<List<Laying>> open, List<Laying> found) {
@@ -111,6 +106,7 @@ final class LeastSheets {
     record Ranked(Laying laying, Score score) {}
     List<Ranked> ranked = new ArrayList<>();
     for (Laying laying : layings) {
+      CalledOff.check();
       if (ranked.stream().noneMatch(r -> r.laying.courses().equals(laying.courses()))) {
         Panel panel = choices.get(plane).ground().panel();
         int sheets = sheets(panel, outlines(laying), 0, Nest.Effort.QUICK);

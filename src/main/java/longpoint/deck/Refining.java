@@ -11,6 +11,7 @@ import java.util.function.BooleanSupplier;
 import longpoint.deck.nest.Nest;
 import longpoint.deck.nest.Sharing;
 import longpoint.geometry.Ring;
+import longpoint.stop.CalledOff;
 
 /**
  * Looks for fewer sheets once every plane has its rhythm: course by course, other joints are tried
@@ -75,13 +76,9 @@ final class Refining {
   /**
    * @param choices of every plane; those with one rhythm only are left as they are
    * @param layings chosen so far
-   * @param stop asked now and then; when it says so the best found so far is returned
    */
   static Found of(
-      List<Sheathing.Choice> choices,
-      List<Laying> layings,
-      Map<Panel, Integer> bounds,
-      BooleanSupplier stop) {
+      List<Sheathing.Choice> choices, List<Laying> layings, Map<Panel, Integer> bounds) {
     List<Refining> searches =
         Arrays.stream(SEEDS)
             .mapToObj(seed -> new Refining(choices, layings, bounds, seed))
@@ -89,7 +86,10 @@ final class Refining {
     if (searches.get(0).free.isEmpty()) {
       return new Found(layings, Map.of(), bounds);
     }
-    searches.parallelStream().forEach(s -> s.search(stop));
+    // The searches run on other threads, which nobody interrupts.
+    Thread asking = Thread.currentThread();
+    searches.parallelStream().forEach(s -> s.search(asking::isInterrupted));
+    CalledOff.check();
     Refining best = searches.stream().min(Comparator.comparingInt(Refining::sheets)).orElseThrow();
     List<Laying> refined = new ArrayList<>();
     for (int i = 0; i < layings.size(); i++) {
@@ -160,12 +160,15 @@ final class Refining {
     return from.with(row.group, outlines, taken, random);
   }
 
-  private void search(BooleanSupplier stop) {
+  /**
+   * @param off asked every round whether the search has been called off
+   */
+  private void search(BooleanSupplier off) {
     double wished = ROUNDS_PER_COURSE_CUBED * Math.pow(free.size(), 3);
     int rounds = (int) Math.max(LEAST_ROUNDS, Math.min(MOST_ROUNDS, wished));
     List<double[]> bestJoints = joints();
     Map<Panel, Sharing> best = new LinkedHashMap<>(sharing);
-    for (int round = 0; round < rounds && !stop.getAsBoolean(); round++) {
+    for (int round = 0; round < rounds && !off.getAsBoolean(); round++) {
       Row row = free.get(random.nextInt(free.size()));
       double threshold = FIRST_THRESHOLD * (1 - (double) round / rounds);
       if (sharing.get(row.panel).sheets() > bounds.get(row.panel)) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
 import longpoint.framing.FramingSet;
 import longpoint.framing.run.Mouth;
 import longpoint.geometry.Segment;
@@ -14,6 +13,7 @@ import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
+import longpoint.stop.CalledOff;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofLine;
 import longpoint.surface.RoofPlane;
@@ -42,19 +42,8 @@ public final class Sheathing {
 
   /** Sheathes a roof on its frame. */
   public static DeckPlan lay(Plan plan, RoofSurface surface, FramingSet framing) {
-    return lay(plan, surface, framing, () -> false);
-  }
-
-  /**
-   * As {@link #lay(Plan, RoofSurface, FramingSet)}, to be called off.
-   *
-   * @param stop asked now and then while the fewest sheets are searched for; when it says so the
-   *     best found so far is returned, which need not be what a search to the end finds
-   */
-  public static DeckPlan lay(
-      Plan plan, RoofSurface surface, FramingSet framing, BooleanSupplier stop) {
     RoofSurface built = Mouth.cutFrom(surface, framing.mouths());
-    return new Sheathing(plan, built).lay(Carriers.of(plan, built, framing), stop);
+    return new Sheathing(plan, built).lay(Carriers.of(plan, built, framing));
   }
 
   /**
@@ -64,13 +53,14 @@ public final class Sheathing {
    *     module and noted
    */
   public static DeckPlan lay(Plan plan, RoofSurface surface, Map<String, List<Support>> supports) {
-    return new Sheathing(plan, surface).lay(supports, () -> false);
+    return new Sheathing(plan, surface).lay(supports);
   }
 
-  private DeckPlan lay(Map<String, List<Support>> supports, BooleanSupplier stop) {
+  private DeckPlan lay(Map<String, List<Support>> supports) {
     List<Choice> choices = new ArrayList<>();
     List<PlaneDeck> bare = new ArrayList<>();
     for (FlushPlanes flush : FlushPlanes.of(surface)) {
+      CalledOff.check();
       Part part = part(flush.whole());
       if (!workable(part, flush.whole())) {
         continue;
@@ -83,7 +73,7 @@ public final class Sheathing {
         choices.add(Choice.of(ground, lines, flat, start(part, flush.whole())));
       }
     }
-    Refining.Found found = LeastSheets.choose(choices, stop);
+    Refining.Found found = LeastSheets.choose(choices);
     List<Laying> chosen = found.layings();
     Naming naming = new Naming();
     List<PlaneDeck> planes = new ArrayList<>(bare);

@@ -3,6 +3,7 @@ package longpoint.desktop;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import javax.swing.SwingUtilities;
@@ -62,13 +63,15 @@ final class Drafting {
    * Takes the sheet in hand.
    *
    * @param letters does what a letter stands for
+   * @param callOff as for {@link EditGestures}
    * @param lengths words for a length in plan units
    */
   void connect(
       Catalogue catalogue,
       Predicate<Character> letters,
       Sight sight,
-      Function<Double, String> lengths) {
+      Function<Double, String> lengths,
+      BooleanSupplier callOff) {
     this.lengths = lengths;
     OverlayPainter overlay = new OverlayPainter(job.runner(), canvas::getFont, canvas::pointer, "");
     canvas.setOverPaint(
@@ -80,7 +83,8 @@ final class Drafting {
         });
     canvas.setGestures(
         places.before(
-            new EditGestures(job.runner(), letters, (e, view) -> menu(e, view, catalogue))));
+            new EditGestures(
+                job.runner(), letters, (e, view) -> menu(e, view, catalogue), callOff)));
     canvas.onFit(sight::fitted);
     canvas.onView(
         () -> {

@@ -39,7 +39,7 @@ public final class Errands {
     }
     Running<T> worker = new Running<>(errand, done, failed);
     running = Optional.of(worker);
-    status.work(words, this::callOff);
+    status.work(words, 0, 0, this::callOff);
     worker.execute();
   }
 
@@ -64,14 +64,14 @@ public final class Errands {
       return errand.run(this::step);
     }
 
-    private void step(String words) {
+    private void step(String words, int done, int of) {
       if (isCancelled()) {
         throw new CancellationException();
       }
       SwingUtilities.invokeLater(
           () -> {
             if (running.orElse(null) == this) {
-              status.work(words, Errands.this::callOff);
+              status.work(words, done, of, Errands.this::callOff);
             }
           });
     }

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
-import java.util.function.Supplier;
+import java.util.function.Consumer;
 import longpoint.drawing.Drawing;
 import longpoint.drawing.Mark;
 import longpoint.editor.Document;
@@ -61,10 +61,13 @@ public final class Job implements AutoCloseable {
   private Optional<Path> file = Optional.empty();
   private List<Problem> notes = List.of();
   private Optional<Throwable> failure = Optional.empty();
+  private Optional<Question> calledOff = Optional.empty();
+  private volatile Optional<Pipeline.Stage> stage = Optional.empty();
 
   Job(Plan plan) {
     runner = new ToolRunner(new Document(plan), Tools.SELECT);
-    engine = new Engine<>(new Work(this::newer)::answer, this::arrived, this::failed);
+    engine =
+        new Engine<>(new Work(this::began)::answer, this::arrived, this::failed, this::calledOff);
     picture = new Picture(Design.blank(plan), new Drawing("", List.of()), 1);
     runner.onChange(this::ask);
     ask();
@@ -73,22 +76,15 @@ public final class Job implements AutoCloseable {
   /** The engine's side. A new zoom lays the lettering out anew but keeps the roof. */
   private static final class Work {
     private final RoofMemory memory = new RoofMemory();
-    private final Supplier<Optional<Question>> newer;
+    private final Consumer<Pipeline.Stage> told;
     private Question solved;
     private Design last;
 
     /**
-     * @param newer what waits to be answered next
+     * @param told each stage as it begins
      */
-    Work(Supplier<Optional<Question>> newer) {
-      this.newer = newer;
-    }
-
-    /**
-     * Another zoom leaves the design as it is; another plan makes this one's not worth finishing.
-     */
-    private boolean outdated(Question question) {
-      return newer.get().filter(q -> !q.sameDesign(question)).isPresent();
+    Work(Consumer<Pipeline.Stage> told) {
+      this.told = told;
     }
 
     Answer answer(Question question) {
@@ -96,7 +92,7 @@ public final class Job implements AutoCloseable {
         last =
             switch (question.depth()) {
               case SKETCH -> Pipeline.sketch(question.plan(), memory);
-              case WHOLE -> Pipeline.solve(question.plan(), memory, () -> outdated(question));
+              case WHOLE -> Pipeline.solve(question.plan(), memory, told);
             };
         solved = question;
       }
@@ -119,8 +115,9 @@ public final class Job implements AutoCloseable {
     }
   }
 
-  private Optional<Question> newer() {
-    return engine.waiting();
+  /** On the engine's thread. */
+  private void began(Pipeline.Stage now) {
+    stage = Optional.of(now);
   }
 
   /** A changed plan is sketched first, so that its roof is seen while the rest is worked out. */
@@ -129,20 +126,67 @@ public final class Job implements AutoCloseable {
     if (asked == null || shown != asked.plan()) {
       ask(new Question(shown, Depth.SKETCH, lettering));
     } else if (!lettering.equals(asked.lettering())) {
-      ask(new Question(shown, asked.depth(), lettering));
+      ask(new Question(shown, isCalledOff() ? Depth.SKETCH : asked.depth(), lettering));
     } else {
       goOn();
     }
   }
 
   private void ask(Question question) {
+    if (asked == null || question.plan() != asked.plan()) {
+      calledOff = Optional.empty();
+    }
+    if (asked == null || !question.sameDesign(asked)) {
+      stage = Optional.empty();
+    }
     asked = question;
     engine.ask(question);
+    engine.callOff(inHand -> outdatedBy(inHand, question));
+  }
+
+  /**
+   * Whether something is not worth finishing any more. In the middle of a gesture a sketch is: a
+   * roof a step behind the pointer beats one that never comes.
+   */
+  private boolean outdatedBy(Question inHand, Question newer) {
+    return !inHand.sameDesign(newer) && (inHand.depth() == Depth.WHOLE || !runner.previewing());
+  }
+
+  /** Gives up working the plan out, until it is changed again. */
+  public void callOff() {
+    engine.callOff();
+    calledOff(asked);
+  }
+
+  /** Takes up again what was called off. */
+  public void goOnAgain() {
+    calledOff = Optional.empty();
+    ask(new Question(runner.shown(), Depth.SKETCH, lettering));
+  }
+
+  private void calledOff(Question question) {
+    if (question == asked) {
+      calledOff = Optional.of(question);
+      pictureListeners.forEach(Runnable::run);
+    }
+  }
+
+  /** Whether the user has called off working out the plan as it stands. */
+  public boolean isCalledOff() {
+    return calledOff.isPresent();
+  }
+
+  /** How far the engine is with the whole of the plan; empty while it only sketches. */
+  public Optional<Pipeline.Stage> stage() {
+    return stage;
   }
 
   /** From the sketch to the whole, unless a gesture is about to change the plan again. */
   private void goOn() {
-    if (isSketch() && answered.filter(asked::sameDesign).isPresent() && !runner.previewing()) {
+    if (isSketch()
+        && !isCalledOff()
+        && answered.filter(asked::sameDesign).isPresent()
+        && !runner.previewing()) {
       ask(new Question(asked.plan(), Depth.WHOLE, lettering));
     }
   }
@@ -182,7 +226,9 @@ public final class Job implements AutoCloseable {
   /** Whether the picture shows all there is to know of the plan as it stands now. */
   public boolean isUpToDate() {
     boolean deepEnough = runner.previewing() || !isSketch();
-    return failure.isPresent() || deepEnough && answered.filter(asked::sameDesign).isPresent();
+    return failure.isPresent()
+        || isCalledOff()
+        || deepEnough && answered.filter(asked::sameDesign).isPresent();
   }
 
   /** Whether the picture holds roof and frame alone, with the rest still to come. */

@@ -61,6 +61,7 @@ public final class MainWindow {
   private final Beside beside;
   private final Drafting drafting;
   private final Errands errands = new Errands(status);
+  private final Patience patience;
   private final Outgoing outgoing;
   private final RecentMenu recent;
   private final Welcome welcome;
@@ -89,6 +90,7 @@ public final class MainWindow {
     outgoing = new Outgoing(this, packets, errands);
     tracings = new TracingFlow(job, this.dialogs, errands);
     pictures = new BackdropFlow(job, this.dialogs, canvas::seen, errands);
+    patience = new Patience(job, errands, status);
     sight = new Sight(job, canvas);
     places = new ProblemPlaces(job, canvas, sight);
     catalogue = new WindowTasks(this).catalogue();
@@ -142,7 +144,8 @@ public final class MainWindow {
         catalogue,
         this::performLetter,
         sight,
-        length -> side.display().of(length, job.runner().shown().unit()));
+        length -> side.display().of(length, job.runner().shown().unit()),
+        patience::callOff);
     job.runner().onChange(this::refreshSoon);
     frame.addWindowListener(
         new WindowAdapter() {
@@ -223,7 +226,11 @@ public final class MainWindow {
   }
 
   private void showState() {
-    if (job.failure().isPresent()) {
+    patience.follow();
+    if (job.isCalledOff()) {
+      menus.refresh(); // it can be taken up again
+      status.state(Texts.of("state.notSolved"));
+    } else if (job.failure().isPresent()) {
       status.state(Texts.of("state.failed"));
     } else if (job.document().plan().parts().isEmpty()) {
       status.state("");
@@ -333,6 +340,12 @@ public final class MainWindow {
     recent.list();
   }
 
+  /** Takes up again working out the plan, which was called off. */
+  void goOnAgain() {
+    job.goOnAgain();
+    refresh();
+  }
+
   /** Closes the window, unless there is something to save and the user would rather stay. */
   void quit() {
     if (files.mayLeave()) {
@@ -344,6 +357,7 @@ public final class MainWindow {
       frame.dispose();
       drafts.close();
       beside.close();
+      patience.close();
       job.close();
     }
   }

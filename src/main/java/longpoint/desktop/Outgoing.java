@@ -14,8 +14,10 @@ import longpoint.desktop.paper.SheetCopy;
 import longpoint.desktop.paper.SheetFile;
 import longpoint.drawing.Page;
 import longpoint.packet.Packet;
+import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
+import longpoint.surface.RoofMemory;
 import longpoint.wording.Language;
 
 /** Everything that leaves the window: packet, print, one sheet as a file, the clipboard. */
@@ -62,9 +64,11 @@ final class Outgoing {
     Plan plan = window.job().document().plan();
     errands.run(
         Texts.of("state.sheets"),
-        watch ->
-            Packet.pages(
-                Pipeline.solve(plan).spokenElse(Texts.language()), Packet.paperFor(plan.unit())),
+        watch -> {
+          Design design = Pipeline.solve(plan, new RoofMemory(), watch::stage);
+          watch.step(Texts.of("state.sheets"));
+          return Packet.pages(design.spokenElse(Texts.language()), Packet.paperFor(plan.unit()));
+        },
         work,
         broken -> window.dialogs().tell(Texts.of("tell.noPrint"), String.valueOf(broken)));
   }

@@ -212,6 +212,7 @@ final class WindowTasks {
   private List<Task> view() {
     return List.of(
         Task.of("view.fit", () -> window.canvas().fit()).key("menu 0").letter('f'),
+        Task.of("view.solve", window::goOnAgain).when(() -> window.job().isCalledOff()),
         Task.of("view.fitPicked", () -> window.sight().fitPicked())
             .letter('g')
             .when(() -> !selection().isEmpty()),

@@ -12,6 +12,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import longpoint.drawing.Page;
+import longpoint.stop.CalledOff;
 import longpoint.wording.Language;
 import longpoint.wording.Phrasebook;
 import longpoint.wording.Spacing;
@@ -132,6 +133,7 @@ public final class HtmlWriter {
 
   private void sheets(List<Page> sheets) {
     for (int i = 0; i < sheets.size(); i++) {
+      CalledOff.check();
       String id = "sheet-" + (i + 1);
       line("<section class=\"sheet\" id=\"%s\">", id);
       line("<h2>%s</h2>", XmlText.escaped(SvgWriter.title(sheets.get(i))));

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.CRC32;
 import longpoint.drawing.Page;
+import longpoint.stop.CalledOff;
 import longpoint.wording.Language;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -79,6 +80,7 @@ public final class PdfWriter {
     PdfLettering lettering = PdfLettering.in(document);
     List<PDPage> sheets = new ArrayList<>();
     for (Page page : pages) {
+      CalledOff.check();
       float width = (float) (page.widthMm() * PdfMarks.POINTS_PER_MM);
       float height = (float) (page.heightMm() * PdfMarks.POINTS_PER_MM);
       PDPage sheet = new PDPage(new PDRectangle(width, height));

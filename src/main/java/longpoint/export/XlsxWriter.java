@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import longpoint.stop.CalledOff;
 import longpoint.wording.Language;
 import longpoint.wording.Phrasebook;
 import org.dhatim.fastexcel.Worksheet;
@@ -88,6 +89,7 @@ public final class XlsxWriter {
       book.tables().forEach(t -> sheets.add(writer.name(t.title())));
       about(xlsx.newWorksheet(first), book, sheets);
       for (int i = 0; i < sheets.size(); i++) {
+        CalledOff.check();
         writer.table(xlsx.newWorksheet(sheets.get(i)), book.tables().get(i));
       }
     }

@@ -39,6 +39,7 @@ import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.PlanCheck;
 import longpoint.plan.Problem;
+import longpoint.stop.CalledOff;
 import longpoint.surface.RoofSurface;
 import longpoint.wording.Phrase;
 
@@ -56,6 +57,7 @@ public final class Framing {
    * @param surface the roof of the same plan
    */
   public static FramingSet solve(Plan drawn, RoofSurface surface) {
+    CalledOff.check();
     Plan sound = sound(drawn);
     Shop shop = Shop.of(sound.unit());
     ShedSeats seats = ShedSeats.of(sound, RunFinder.find(sound).meetings());
@@ -154,8 +156,11 @@ public final class Framing {
     return found.runs().stream()
         .filter(Framing::trussed)
         .map(
-            run ->
-                RunLayout.lay(run, OwnPlaces.of(run, found.runs()), found.meetings(), mouths, shop))
+            run -> {
+              CalledOff.check();
+              return RunLayout.lay(
+                  run, OwnPlaces.of(run, found.runs()), found.meetings(), mouths, shop);
+            })
         .toList();
   }
 
@@ -194,6 +199,7 @@ public final class Framing {
       FoundRuns found, List<RunLayout> layouts, Plan plan, Shop shop) {
     List<Ladder> ladders = new ArrayList<>();
     for (Run run : found.runs().stream().filter(Framing::isNew).toList()) {
+      CalledOff.check();
       ladders.addAll(Ladders.of(run, row(run, layouts), found.meetings(), plan.defaults(), shop));
     }
     return ladders;

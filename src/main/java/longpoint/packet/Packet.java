@@ -2,16 +2,17 @@ package longpoint.packet;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.InterruptedIOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import longpoint.drawing.Page;
@@ -21,6 +22,7 @@ import longpoint.pipeline.Design;
 import longpoint.sheets.Paper;
 import longpoint.sheets.SheetSet;
 import longpoint.sheets.Solved;
+import longpoint.stop.CalledOff;
 import longpoint.units.LengthUnit;
 
 /**
@@ -33,6 +35,14 @@ import longpoint.units.LengthUnit;
 public final class Packet {
   /** More threads than this only wait for the disk. */
   private static final int MOST_THREADS = 4;
+
+  /**
+   * A file that is there now.
+   *
+   * @param number in the order they are handed over, from 1
+   * @param of how many there will be
+   */
+  public record Written(Path file, int number, int of) {}
 
   private Packet() {}
 
@@ -54,14 +64,15 @@ public final class Packet {
    * @throws IOException if the folder or a file cannot be written
    */
   public static List<Path> write(
-      Design design, Request request, Path folder, String name, Consumer<Path> told)
+      Design design, Request request, Path folder, String name, Consumer<Written> told)
       throws IOException {
     List<PacketFile> files = PacketFiles.of(design, request, name);
     Files.createDirectories(folder);
-    writeAll(files, folder, told);
+    int all = files.size() + request.bundles().size();
+    writeAll(files, folder, (file, n) -> told.accept(new Written(file, n, all)));
     Design spoken = request.language().map(design::spoken).orElse(design);
     List<PacketFile> bundles = bundles(spoken, request, name, files, folder);
-    writeAll(bundles, folder, told);
+    writeAll(bundles, folder, (file, n) -> told.accept(new Written(file, files.size() + n, all)));
     return Stream.concat(files.stream(), bundles.stream())
         .map(f -> folder.resolve(f.name()))
         .toList();
@@ -79,8 +90,8 @@ public final class Packet {
   }
 
   /** As {@link #write(Design, Request, Path, String, Consumer)}, named after the plan. */
-  public static List<Path> write(Design design, Request request, Path folder, Consumer<Path> told)
-      throws IOException {
+  public static List<Path> write(
+      Design design, Request request, Path folder, Consumer<Written> told) throws IOException {
     return write(design, request, folder, baseName(design.plan().title()), told);
   }
 
@@ -116,22 +127,25 @@ public final class Packet {
   }
 
   /** Files are independent of each other: they are written side by side. */
-  private static void writeAll(List<PacketFile> files, Path folder, Consumer<Path> told)
+  private static void writeAll(List<PacketFile> files, Path folder, BiConsumer<Path, Integer> told)
       throws IOException {
     int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Future<Path>> writing = new ArrayList<>();
       files.forEach(f -> writing.add(pool.submit(() -> write(f, folder))));
-      for (Future<Path> one : writing) {
-        told.accept(one.get());
+      for (int i = 0; i < writing.size(); i++) {
+        told.accept(writing.get(i).get(), i + 1);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new InterruptedIOException("stopped while writing to " + folder);
+      throw new CancellationException("called off while writing to " + folder);
     } catch (ExecutionException e) {
       if (e.getCause() instanceof IOException io) {
         throw io;
+      }
+      if (e.getCause() instanceof CancellationException off) {
+        throw off;
       }
       throw new IllegalStateException("a file could not be made", e.getCause());
     } finally {
@@ -140,6 +154,7 @@ public final class Packet {
   }
 
   private static Path write(PacketFile file, Path folder) throws IOException {
+    CalledOff.check();
     Path path = folder.resolve(file.name());
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(path))) {
       file.content().writeTo(out);

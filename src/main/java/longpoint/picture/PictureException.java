@@ -18,7 +18,9 @@ public final class PictureException extends IOException {
     /** A PDF that wants a password. */
     LOCKED,
     /** A PDF without a page. */
-    NO_PAGE
+    NO_PAGE,
+    /** A PDF whose page is not painted within a minute. */
+    ENDLESS
   }
 
   private final Reason reason;

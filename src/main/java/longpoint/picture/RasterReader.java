@@ -8,6 +8,7 @@ import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import longpoint.picture.PictureException.Reason;
+import longpoint.stop.CalledOff;
 
 /** Reads PNG and JPEG files, large ones thinned out so that they never stand in memory whole. */
 final class RasterReader {
@@ -29,7 +30,7 @@ final class RasterReader {
       } finally {
         reader.dispose();
       }
-    } catch (PictureException e) {
+    } catch (PictureException | CalledOff e) {
       throw e;
     } catch (IOException | RuntimeException e) {
       // Readers of the platform throw all kinds of things at damaged files.
@@ -49,7 +50,10 @@ final class RasterReader {
     }
     ImageReadParam param = reader.getDefaultReadParam();
     param.setSourceSubsampling(every, every, 0, 0);
-    BufferedImage image = Packing.opaque(reader.read(0, param));
+    reader.addIIOReadProgressListener(new ReadingWatch());
+    BufferedImage read = reader.read(0, param);
+    CalledOff.check(); // what was read until then is half a picture
+    BufferedImage image = Packing.opaque(read);
     int turn = Orientation.of(reader);
     return new Raster(Orientation.upright(image, turn), every == 1 && turn == Orientation.UPRIGHT);
   }

@@ -3,7 +3,7 @@ package longpoint.pipeline;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longpoint.deck.DeckPlan;
@@ -25,11 +25,20 @@ import longpoint.surface.RoofSurface;
 
 /** The one way from what the user drew to what the crew needs. */
 public final class Pipeline {
+  /** What a plan goes through, as people would call it. */
+  public enum Stage {
+    ROOF,
+    FRAME,
+    DECK,
+    LISTS
+  }
+
   private Pipeline() {}
 
   /**
    * Works out the whole design. A plan with mistakes gives a design with problems and whatever
-   * could still be solved; it never throws for what a user can draw.
+   * could still be solved; it never throws for what a user can draw. Interrupting the thread calls
+   * it off: then it ends with {@link longpoint.stop.CalledOff} within a few milliseconds.
    */
   public static Design solve(Plan plan) {
     return solve(plan, new RoofMemory());
@@ -41,19 +50,24 @@ public final class Pipeline {
    * @param memory of earlier plans; it never changes an answer
    */
   public static Design solve(Plan plan, RoofMemory memory) {
-    return solve(plan, memory, () -> false);
+    return solve(plan, memory, stage -> {});
   }
 
   /**
-   * As {@link #solve(Plan, RoofMemory)}, to be called off: what is then returned is not to be kept.
+   * As {@link #solve(Plan, RoofMemory)}, for those who watch it.
    *
-   * @param stop asked now and then while the fewest sheets are searched for
+   * @param told each stage as it begins
+   * @throws longpoint.stop.CalledOff when the thread has been interrupted
    */
-  public static Design solve(Plan plan, RoofMemory memory, BooleanSupplier stop) {
+  public static Design solve(Plan plan, RoofMemory memory, Consumer<Stage> told) {
     List<Problem> plain = PlanCheck.check(plan);
+    told.accept(Stage.ROOF);
     RoofSurface surface = Roof.solve(plan, memory);
+    told.accept(Stage.FRAME);
     FramingSet framing = Framing.solve(plan, surface);
-    DeckPlan deck = Sheathing.lay(plan, surface, framing, stop);
+    told.accept(Stage.DECK);
+    DeckPlan deck = Sheathing.lay(plan, surface, framing);
+    told.accept(Stage.LISTS);
     List<ChalkSheet> chalk = Chalk.sheets(plan, framing, deck);
     TakeOff takeOff = TakeOff.of(plan, surface, deck, TakeOffChoices.of(plan));
     Lumber lumber = Lumber.of(plan, surface, framing, LumberChoices.of(plan));

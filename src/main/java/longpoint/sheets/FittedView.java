@@ -8,6 +8,7 @@ import longpoint.drawing.Strokes;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.plan.Plan;
+import longpoint.stop.CalledOff;
 import longpoint.surface.RoofSurface;
 import longpoint.units.LengthUnit;
 
@@ -70,6 +71,7 @@ record FittedView<V extends FittedView.View>(V view, PaperScale scale) {
     }
     FittedView<V> best = null;
     for (PaperScale scale : scales(unit, solid, widthMm, heightMm)) {
+      CalledOff.check();
       FittedView<V> view = at(scale, unit, solid, widthMm, heightMm, painter);
       if (best == null || view.faults() < best.faults()) {
         best = view;

@@ -11,6 +11,7 @@ import longpoint.drawing.Strokes;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
+import longpoint.stop.CalledOff;
 
 /**
  * Finds a place for a label on the ground it names.
@@ -84,6 +85,7 @@ final class LabelPlaces {
    * @param layer of the leader, if it needs one
    */
   List<Mark> place(Region ground, List<Form> forms, Layer layer, String subject) {
+    CalledOff.check();
     List<Place> places = places(ground);
     List<Mark> on = placeOn(ground, places, forms);
     return on.isEmpty() ? outside(anchor(ground, places), forms.get(0), layer, subject) : on;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import longpoint.drawing.Page;
 import longpoint.plan.Plan;
+import longpoint.stop.CalledOff;
 
 /**
  * Every sheet of a job in the order it is worked in: cover, roof, walls, trusses, valley sets, deck
@@ -22,6 +23,7 @@ public record SheetSet(List<Page> pages, PaperScale roofScale, PaperScale frameS
 
   /** Lays out the sheets. Never fails for what a user can draw. */
   public static SheetSet of(Solved solved, Paper paper) {
+    CalledOff.check();
     Plan plan = solved.plan();
     RoofNames names = solved.names();
     SheetBorder border = new SheetBorder(plan, solved.problems(), paper);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import longpoint.plan.Join;
 import longpoint.plan.Problem;
+import longpoint.stop.CalledOff;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.TopologyException;
@@ -38,6 +39,7 @@ record Joining(
   static Optional<Joining> join(List<PartRoof> roofs, List<Join> joins, Grain grain) {
     Joining fallback = null;
     for (double factor : GRAINS) {
+      CalledOff.check();
       Optional<Joining> attempt = attempt(roofs, joins, new Grain(grain.place() * factor));
       if (attempt.isPresent() && attempt.get().faults().isEmpty()) {
         return attempt;

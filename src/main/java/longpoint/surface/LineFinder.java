@@ -14,6 +14,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Side;
+import longpoint.stop.CalledOff;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 
 /** Finds the roof's lines along the borders between cells. */
@@ -39,6 +40,7 @@ final class LineFinder {
       Ground ground, List<Standing> standing, List<PartRoof> roofs, Grain grain) {
     LineFinder finder = new LineFinder(roofs, grain);
     for (Ground.Border border : ground.borders()) {
+      CalledOff.check();
       Standing left = at(standing, border.left());
       Standing right = at(standing, border.right());
       Segment line = new Segment(border.from(), border.to());

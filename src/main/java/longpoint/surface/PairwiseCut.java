@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;
+import longpoint.stop.CalledOff;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LineString;
 
@@ -68,6 +69,7 @@ final class PairwiseCut {
       }
     }
     for (int pass = 0; pass < PASSES; pass++) {
+      CalledOff.check();
       once();
       cuts = 0;
       findCuts();

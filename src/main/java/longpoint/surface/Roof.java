@@ -14,6 +14,7 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.stop.CalledOff;
 import longpoint.wording.Phrase;
 
 /** Front door of this package: from a plan to the planes and lines of its roof. */
@@ -63,6 +64,7 @@ public final class Roof {
 
   /** The roofs brought together, cluster by cluster; problems are added to the list. */
   private RoofSurface joined(List<PartRoof> roofs, List<Problem> problems) {
+    CalledOff.check();
     Map<String, JoinedRoof.Share> shares = new HashMap<>();
     List<RoofLine> lines = new ArrayList<>();
     List<Problem> faults = new ArrayList<>();
@@ -131,6 +133,7 @@ public final class Roof {
     List<PartRoof> roofs = new ArrayList<>();
     Set<String> seen = new HashSet<>();
     for (Part part : plan.parts().stream().sorted(Comparator.comparing(Part::id)).toList()) {
+      CalledOff.check();
       if (!seen.add(part.id())) {
         problems.add(Problem.error(part.id(), Phrase.of("surface.sameId", part.id())));
         continue;

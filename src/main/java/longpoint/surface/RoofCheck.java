@@ -8,6 +8,7 @@ import longpoint.geometry.Segment;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.stop.CalledOff;
 import longpoint.wording.Phrase;
 import org.locationtech.jts.geom.Geometry;
 
@@ -42,6 +43,7 @@ final class RoofCheck {
     Geometry all = Overlay.union(roofs.stream().map(PartRoof::own).toList(), grain.place());
     double seen = 0;
     for (int cell = 0; cell < standing.size(); cell++) {
+      CalledOff.check();
       if (!standing.get(cell).empty()) {
         seen += ground.cells().get(cell).shape().getArea();
       }

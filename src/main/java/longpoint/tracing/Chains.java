@@ -9,6 +9,7 @@ import java.util.Set;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
+import longpoint.stop.CalledOff;
 
 /**
  * Chains open lines into closed rings.
@@ -110,6 +111,7 @@ final class Chains {
   private List<List<Point>> cutAtLooseEnds(List<List<Point>> paths) {
     Nodes ends = new Nodes(tolerance);
     for (List<Point> path : paths) {
+      CalledOff.check();
       ends.count(path.get(0));
       ends.count(path.get(path.size() - 1));
     }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import longpoint.geometry.Point;
+import longpoint.stop.CalledOff;
 import longpoint.tracing.DxfDocument.Block;
 import longpoint.tracing.Stroke.Vertex;
 import longpoint.wording.Phrase;
@@ -39,6 +40,7 @@ final class DxfStrokes {
   static DxfStrokes of(DxfDocument document) throws TracingException {
     DxfStrokes all = new DxfStrokes(document);
     for (DxfEntity entity : document.entities()) {
+      CalledOff.check();
       all.add(entity, Inserting.NONE, Optional.empty(), 0);
     }
     return all;

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import longpoint.stop.CalledOff;
 import longpoint.wording.Phrase;
 
 /**
@@ -72,6 +73,7 @@ final class DxfTagReader {
   Optional<DxfTag> next() throws TracingException {
     try {
       while (true) {
+        CalledOff.check();
         String code = nextLine();
         if (code == null || code.isBlank() && !lines.ready()) {
           return Optional.empty();

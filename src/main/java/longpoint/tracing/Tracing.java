@@ -8,6 +8,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
 import longpoint.plan.Problem;
+import longpoint.stop.CalledOff;
 import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
 import longpoint.wording.Phrase;
@@ -70,6 +71,7 @@ final class Tracing {
     Point shift = shift(strokes, factor);
     List<Found> found = new ArrayList<>();
     for (String layer : strokes.stream().map(Stroke::layer).distinct().toList()) {
+      CalledOff.check();
       List<List<Point>> open = new ArrayList<>();
       for (Stroke stroke : strokes) {
         if (stroke.layer().equals(layer)) {

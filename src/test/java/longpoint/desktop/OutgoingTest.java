@@ -19,6 +19,7 @@ import javax.swing.JButton;
 import javax.swing.JList;
 import javax.xml.parsers.DocumentBuilderFactory;
 import longpoint.desktop.paper.SheetCopy;
+import longpoint.packet.Packet;
 import longpoint.plan.Plan;
 import longpoint.planfile.PlanFile;
 import org.apache.pdfbox.Loader;
@@ -97,7 +98,7 @@ class OutgoingTest {
               Files.writeString(file, "half");
               begun.countDown();
               boolean interrupted = awaited(go);
-              written.accept(file);
+              written.accept(new Packet.Written(file, 1, 2));
               throw new AssertionError("went on after it was called off: " + interrupted);
             })) {
       window.dialogs().folder = Optional.of(to);

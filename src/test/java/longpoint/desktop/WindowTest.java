@@ -31,6 +31,7 @@ import longpoint.desktop.panel.Words;
 import longpoint.editor.Ref;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
+import longpoint.packet.Packet;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
@@ -63,7 +64,7 @@ class WindowTest {
               List<Path> files = List.of(to.resolve("roof.pdf"), to.resolve("roof.dxf"));
               for (Path file : files) {
                 Files.writeString(file, "roof");
-                written.accept(file);
+                written.accept(new Packet.Written(file, 1, 2));
               }
               return files;
             });

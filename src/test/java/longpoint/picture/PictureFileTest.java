@@ -9,21 +9,27 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.Random;
+import java.util.concurrent.CancellationException;
 import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 import longpoint.picture.PictureException.Reason;
 import longpoint.plan.EncodedImage;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.api.parallel.Execution;
@@ -182,6 +188,61 @@ class PictureFileTest {
       document.save(empty.toFile());
     }
     refused(empty, Reason.NO_PAGE);
+  }
+
+  /** Forty forms, each of which draws the next twice: a million million strokes in 4 kB. */
+  private Path endless() throws IOException {
+    Path file = folder.resolve("endless.pdf");
+    try (PDDocument document = new PDDocument()) {
+      PDPage page = new PDPage();
+      document.addPage(page);
+      PDFormXObject inner = form(document, "0 0 10 10 re f", null);
+      for (int i = 0; i < 40; i++) {
+        inner = form(document, "/F Do /F Do", inner);
+      }
+      try (PDPageContentStream draw = new PDPageContentStream(document, page)) {
+        draw.drawForm(inner);
+      }
+      document.save(file.toFile());
+    }
+    return file;
+  }
+
+  private static PDFormXObject form(PDDocument document, String content, PDFormXObject inner)
+      throws IOException {
+    PDFormXObject form = new PDFormXObject(document);
+    form.setBBox(new PDRectangle(100, 100));
+    PDResources resources = new PDResources();
+    if (inner != null) {
+      resources.put(COSName.getPDFName("F"), inner);
+    }
+    form.setResources(resources);
+    try (OutputStream out = form.getStream().createOutputStream()) {
+      out.write(content.getBytes(StandardCharsets.US_ASCII));
+    }
+    return form;
+  }
+
+  @Test
+  void aPageMadeToTakeForEverIsGivenUp() throws IOException {
+    Path file = endless();
+    assertThatThrownBy(() -> PageReader.firstPage(file, Duration.ofMillis(300)))
+        .isInstanceOfSatisfying(
+            PictureException.class, e -> assertThat(e.reason()).isEqualTo(Reason.ENDLESS));
+  }
+
+  @Test
+  void readingIsCalledOff() throws IOException {
+    Path page = endless();
+    Path scan = file("scan.png", marked(2000, 2000), "png");
+    for (Path file : new Path[] {page, scan}) {
+      Thread.currentThread().interrupt();
+      try {
+        assertThatThrownBy(() -> PictureFile.read(file)).isInstanceOf(CancellationException.class);
+      } finally {
+        Thread.interrupted();
+      }
+    }
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.awt.event.MouseEvent;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import longpoint.editor.Event;
 import longpoint.editor.Modifier;
@@ -26,13 +27,20 @@ public final class EditGestures implements Gestures {
   private final ToolRunner runner;
   private final Predicate<Character> letters;
   private final BiConsumer<MouseEvent, View> menu;
+  private final BooleanSupplier callOff;
 
   /**
    * @param letters picks up a tool by its letter; says whether there was one
    * @param menu shows the menu of the second button
+   * @param callOff calls off what takes its time, which Escape does first; says whether there was
+   *     anything
    */
   public EditGestures(
-      ToolRunner runner, Predicate<Character> letters, BiConsumer<MouseEvent, View> menu) {
+      ToolRunner runner,
+      Predicate<Character> letters,
+      BiConsumer<MouseEvent, View> menu,
+      BooleanSupplier callOff) {
+    this.callOff = callOff;
     this.runner = runner;
     this.letters = letters;
     this.menu = menu;
@@ -81,7 +89,9 @@ public final class EditGestures implements Gestures {
     if (key == null || e.getID() != KeyEvent.KEY_PRESSED || e.isControlDown()) {
       return false;
     }
-    runner.handle(new Event.Pressing(key));
+    if (key != Event.Key.ESCAPE || runner.previewing() || !callOff.getAsBoolean()) {
+      runner.handle(new Event.Pressing(key));
+    }
     return true;
   }
 

@@ -63,8 +63,12 @@ public final class FileFlow {
   }
 
   private void read(Path path) {
+    Plan before = job.document().plan();
     try {
-      Opened found = PlanFile.read(path);
+      Opened found = Aside.call(() -> PlanFile.read(path));
+      if (job.document().plan() != before && !mayLeave()) {
+        return; // drawn on while the disk took its time
+      }
       boolean own = found.source() == Opened.Source.PLAN;
       job.open(found.plan(), own ? Optional.of(path) : Optional.empty(), found.notes());
       settings.addRecent(path);
@@ -91,7 +95,11 @@ public final class FileFlow {
   private boolean write(Path path) {
     Plan plan = job.document().plan();
     try {
-      PlanFile.write(plan, path);
+      Aside.call(
+          () -> {
+            PlanFile.write(plan, path);
+            return path;
+          });
     } catch (PlanFileException e) {
       dialogs.tell(Texts.of("tell.notSaved"), e.message(Texts.language()));
       return false;

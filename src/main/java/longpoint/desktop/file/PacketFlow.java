@@ -18,6 +18,7 @@ import longpoint.packet.Request;
 import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
+import longpoint.surface.RoofMemory;
 
 /**
  * The path of a packet to the disk. It is written to a folder of its own first and moved into place
@@ -74,15 +75,19 @@ public final class PacketFlow {
     Files.createDirectories(folder);
     Path apart = Files.createTempDirectory(folder, ".unfinished-");
     try {
-      watch.step(Texts.of("state.working"));
-      Design design = Pipeline.solve(plan);
+      Design design = Pipeline.solve(plan, new RoofMemory(), watch::stage);
       Plan spoken = plan.spokenElse(Texts.language());
+      watch.step(Texts.of("state.sheets"));
       List<Path> made =
           packets.write(
               design,
               choice.request().withLanguage(Optional.of(spoken.language())),
               apart,
-              file -> watch.step(Texts.of("state.written", file.getFileName().toString())));
+              w ->
+                  watch.step(
+                      Texts.of("state.written", w.file().getFileName().toString()),
+                      w.number(),
+                      w.of()));
       List<Path> moved = new ArrayList<>();
       for (Path file : made) {
         Path place = folder.resolve(apart.relativize(file));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import longpoint.packet.Packet;
 import longpoint.packet.Request;
 import longpoint.pipeline.Design;
 
@@ -17,6 +18,6 @@ public interface PacketWriter {
    * @return what was written, in order
    * @throws IOException with words for the user
    */
-  List<Path> write(Design design, Request request, Path folder, Consumer<Path> written)
+  List<Path> write(Design design, Request request, Path folder, Consumer<Packet.Written> written)
       throws IOException;
 }

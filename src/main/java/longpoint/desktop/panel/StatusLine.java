@@ -32,6 +32,7 @@ public final class StatusLine extends JPanel {
     state.setName("status.state");
     work.setName("status.work");
     off.setName("status.callOff");
+    bar.setName("status.bar");
     bar.setIndeterminate(true);
     bar.getAccessibleContext().setAccessibleName(Texts.of("state.progress"));
     sentence.getAccessibleContext().setAccessibleName(Texts.of("panel.status"));
@@ -68,14 +69,19 @@ public final class StatusLine extends JPanel {
    * Shows that something takes its time.
    *
    * @param words what it is
+   * @param done how much of it, at most {@code of}
+   * @param of how much there is; 0 if nobody can say
    * @param callOff what the button does
    */
-  public void work(String words, Runnable callOff) {
+  public void work(String words, int done, int of, Runnable callOff) {
     for (ActionListener old : off.getActionListeners()) {
       off.removeActionListener(old);
     }
     off.addActionListener(e -> callOff.run());
     work.setText(words);
+    bar.setIndeterminate(of == 0);
+    bar.setMaximum(Math.max(1, of));
+    bar.setValue(done);
     setWorking(true);
   }
 

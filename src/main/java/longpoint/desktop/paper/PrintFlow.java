@@ -47,8 +47,7 @@ public final class PrintFlow {
       return;
     }
     printer.setJobName(title);
-    SheetPrint sheets = new SheetPrint(pages);
-    printer.setPageable(sheets);
+    printer.setPageable(new SheetPrint(pages));
     PrintRequestAttributeSet wanted = wanted(title, pages, first);
     if (!dialogs.print(printer, wanted) || !mayShrink(printer, pages.get(0))) {
       return;
@@ -56,11 +55,17 @@ public final class PrintFlow {
     errands.run(
         Texts.of("state.printing"),
         watch -> {
+          printer.setPageable(
+              new SheetPrint(pages, i -> watch.step(sheet(i, pages), i, pages.size())));
           printer.print(wanted);
           return pages.size();
         },
         done -> {},
         broken -> dialogs.tell(Texts.of("tell.noPrint"), Trouble.words(broken)));
+  }
+
+  private static String sheet(int index, List<Page> pages) {
+    return Texts.of("state.printing.sheet", pages.get(index).number(), pages.size());
   }
 
   private static PrintRequestAttributeSet wanted(

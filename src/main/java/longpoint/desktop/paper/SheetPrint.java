@@ -6,7 +6,10 @@ import java.awt.print.PageFormat;
 import java.awt.print.Pageable;
 import java.awt.print.Paper;
 import java.awt.print.Printable;
+import java.awt.print.PrinterAbortException;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.IntConsumer;
 import longpoint.drawing.Page;
 
 /**
@@ -21,9 +24,21 @@ public final class SheetPrint implements Pageable, Printable {
   private static final double ROUNDING = 2;
 
   private final List<Page> pages;
+  private final IntConsumer told;
 
   public SheetPrint(List<Page> pages) {
+    this(pages, index -> {});
+  }
+
+  /**
+   * As the other.
+   *
+   * @param told which sheet is next, from 0; where it throws {@link CancellationException} no more
+   *     is printed
+   */
+  public SheetPrint(List<Page> pages, IntConsumer told) {
     this.pages = List.copyOf(pages);
+    this.told = told;
   }
 
   @Override
@@ -55,9 +70,14 @@ public final class SheetPrint implements Pageable, Printable {
   }
 
   @Override
-  public int print(Graphics graphics, PageFormat format, int index) {
+  public int print(Graphics graphics, PageFormat format, int index) throws PrinterAbortException {
     if (index < 0 || index >= pages.size()) {
       return NO_SUCH_PAGE;
+    }
+    try {
+      told.accept(index);
+    } catch (CancellationException off) {
+      throw new PrinterAbortException("called off");
     }
     Page page = pages.get(index);
     Graphics2D g = (Graphics2D) graphics.create();

@@ -11,6 +11,7 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Segment;
 import longpoint.plan.Plan;
+import longpoint.stop.CalledOff;
 import longpoint.wording.Phrase;
 import longpoint.wording.Worded;
 
@@ -41,6 +42,7 @@ public final class Chalk {
       DeckPlan plan, List<Lookouts> lookouts, List<Overbuild> overbuilds) {
     List<ChalkSheet> sheets = new ArrayList<>();
     for (PlaneDeck deck : plan.planes()) {
+      CalledOff.check();
       Chalk chalk = new Chalk(deck);
       lookouts.stream().filter(l -> deck.planes().contains(l.plane())).forEach(chalk::lookouts);
       chalk.courses();

@@ -8,6 +8,7 @@ import longpoint.framing.FramingSet;
 import longpoint.framing.Shop;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
+import longpoint.stop.CalledOff;
 import longpoint.surface.RoofSurface;
 import longpoint.wording.Phrase;
 
@@ -30,6 +31,7 @@ public record Lumber(List<Cut> cuts, List<BoardStock> stock, List<Problem> probl
   /** The lists of a plan's frame. */
   public static Lumber of(
       Plan plan, RoofSurface surface, FramingSet framing, LumberChoices choices) {
+    CalledOff.check();
     List<Cut> cuts = CutList.of(plan, surface, framing, choices);
     double mark = Shop.of(plan.unit()).mark();
     Map<Section, List<Cut>> sections = new LinkedHashMap<>();

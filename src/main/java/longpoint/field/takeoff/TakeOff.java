@@ -16,6 +16,7 @@ import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
 import longpoint.plan.SpanRating;
+import longpoint.stop.CalledOff;
 import longpoint.surface.LineKind;
 import longpoint.surface.RoofPlane;
 import longpoint.surface.RoofSurface;
@@ -82,8 +83,10 @@ public record TakeOff(
 
   /** Counts everything up. */
   public static TakeOff of(Plan plan, RoofSurface surface, DeckPlan deck, TakeOffChoices choices) {
+    CalledOff.check();
     Fixings fixings = new Fixings(0, 0, 0, "");
     for (PlaneDeck plane : deck.planes()) {
+      CalledOff.check();
       fixings = fixings.plus(Fixings.of(plane, choices.nails()));
     }
     double area = 0;

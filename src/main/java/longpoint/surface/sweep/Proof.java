@@ -1,5 +1,7 @@
 package longpoint.surface.sweep;
 
+import longpoint.stop.CalledOff;
+
 /**
  * Looks a result over before anybody sees it. Together with the way {@link Traces} are kept (every
  * arc borders exactly two faces) simple counter-clockwise faces tile the ground: going round all
@@ -39,6 +41,7 @@ final class Proof {
     Proof proof = new Proof(sides, traces);
     double sum = 0;
     for (int side = 0; side < sides.given; side++) {
+      CalledOff.check();
       int[] ring = faces.ring[side];
       if (ring == null) {
         continue;

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
+import longpoint.stop.CalledOff;
 
 /**
  * Front door of the sweep. Sides are numbered through all rings in order: outer first.
@@ -78,6 +79,8 @@ public final class Sweep {
     try {
       double share = REACH[rung % REACH.length];
       return sides.given <= FEW || rung >= REACH.length ? whole(sides, share) : tiled(sides, share);
+    } catch (CalledOff off) {
+      throw off;
     } catch (RuntimeException slip) {
       // Losing its way is one more way for an engine to fail: a drawing must never bring down the
       // program, and the next rung may do better.

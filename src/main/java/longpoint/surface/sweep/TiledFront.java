@@ -1,6 +1,7 @@
 package longpoint.surface.sweep;
 
 import java.util.Arrays;
+import longpoint.stop.CalledOff;
 
 /**
  * Sweeps a front with the ground before it cut into tiles. Whatever is about to happen on the
@@ -54,6 +55,7 @@ final class TiledFront {
     int pavings = 0;
     scheduleAll(now);
     while (front.living > 0) {
+      CalledOff.check();
       double next = agenda.firstTime();
       idle = next > now || front.ended > 0 ? 0 : idle + 1;
       front.stranded = agenda.isEmpty();

@@ -1,6 +1,7 @@
 package longpoint.surface.sweep;
 
 import java.util.Arrays;
+import longpoint.stop.CalledOff;
 
 /**
  * Sweeps a front by looking at all of it before every event: the next time at which a stretch
@@ -41,6 +42,7 @@ final class WholeFront {
     double now = 0;
     int rounds = 20 * sides.count + 100;
     while (front.living > 0) {
+      CalledOff.check();
       double t = nextEvent(now);
       front.stranded = t == Double.POSITIVE_INFINITY;
       if (front.stranded || rounds-- == 0 || front.trouble >= 0) {

@@ -1,6 +1,7 @@
 package longpoint.desktop.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Color;
@@ -8,7 +9,9 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.print.PageFormat;
 import java.awt.print.Printable;
+import java.awt.print.PrinterAbortException;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import javax.print.attribute.standard.MediaSizeName;
 import longpoint.drawing.Ink;
 import longpoint.drawing.Layer;
@@ -35,7 +38,7 @@ class SheetPrintTest {
   }
 
   @Test
-  void tenInchesOfASheetAreTenInchesOfItsPaper() {
+  void tenInchesOfASheetAreTenInchesOfItsPaper() throws Exception {
     Page sheet = page(420, 297);
     PageFormat format = SheetPrint.format(sheet);
     assertThat(format.getOrientation()).isEqualTo(PageFormat.LANDSCAPE);
@@ -47,7 +50,7 @@ class SheetPrintTest {
   }
 
   @Test
-  void onSmallerPaperTheWholeSheetIsMadeSmallerAlike() {
+  void onSmallerPaperTheWholeSheetIsMadeSmallerAlike() throws Exception {
     Page sheet = page(420, 297);
     PageFormat a4 = SheetPrint.format(page(297, 210));
     assertThat(SheetPrint.fits(sheet, a4)).isFalse();
@@ -64,8 +67,26 @@ class SheetPrintTest {
     assertThat(PrintFlow.media(page(1000, 333))).isEmpty();
   }
 
+  /** A printer is told to stop by the exception it knows. */
   @Test
-  void thereAreAsManyPagesAsSheets() {
+  void printingIsCalledOffBetweenSheets() throws Exception {
+    List<Page> pages = List.of(page(420, 297), page(420, 297));
+    SheetPrint sheets =
+        new SheetPrint(
+            pages,
+            index -> {
+              if (index == 1) {
+                throw new CancellationException();
+              }
+            });
+    Graphics2D g = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB).createGraphics();
+    assertThat(sheets.print(g, sheets.getPageFormat(0), 0)).isEqualTo(Printable.PAGE_EXISTS);
+    assertThatThrownBy(() -> sheets.print(g, sheets.getPageFormat(1), 1))
+        .isInstanceOf(PrinterAbortException.class);
+  }
+
+  @Test
+  void thereAreAsManyPagesAsSheets() throws Exception {
     SheetPrint two = new SheetPrint(List.of(page(420, 297), page(420, 297)));
     assertThat(two.getNumberOfPages()).isEqualTo(2);
     BufferedImage image = new BufferedImage(10, 10, BufferedImage.TYPE_INT_RGB);
@@ -74,7 +95,7 @@ class SheetPrintTest {
   }
 
   /** Left, upper, right and lower edge of everything dark, in dots. */
-  private static int[] inked(Page sheet, PageFormat format) {
+  private static int[] inked(Page sheet, PageFormat format) throws Exception {
     int w = (int) Math.ceil(format.getWidth() * FINE);
     int h = (int) Math.ceil(format.getHeight() * FINE);
     BufferedImage image = new BufferedImage(w, h, BufferedImage.TYPE_BYTE_GRAY);

@@ -1,5 +1,7 @@
 package longpoint.field.lumber.saw;
 
+import longpoint.stop.CalledOff;
+
 /**
  * How much more looking is worth it, counted in steps of the knapsack and not in time, so that the
  * same pieces always give the same boards.
@@ -11,6 +13,7 @@ final class Effort {
   private long left = ALL;
 
   void spend(long steps) {
+    CalledOff.check();
     left -= steps;
   }
 
