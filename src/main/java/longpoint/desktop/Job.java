@@ -68,7 +68,7 @@ public final class Job implements AutoCloseable {
     runner = new ToolRunner(new Document(plan), Tools.SELECT);
     engine =
         new Engine<>(new Work(this::began)::answer, this::arrived, this::failed, this::calledOff);
-    picture = new Picture(Design.blank(plan), new Drawing("", List.of()), 1);
+    picture = Picture.of(Design.blank(plan), new Drawing("", List.of()), 1);
     runner.onChange(this::ask);
     ask();
   }
@@ -111,7 +111,7 @@ public final class Job implements AutoCloseable {
       marks.addAll(view.markup());
       return new Answer(
           question,
-          new Picture(last, new Drawing(view.title(), marks), question.lettering().unitsPerMm()));
+          Picture.of(last, new Drawing(view.title(), marks), question.lettering().unitsPerMm()));
     }
   }
 

@@ -3,7 +3,6 @@ package longpoint.desktop;
 import java.awt.Insets;
 import java.util.Optional;
 import longpoint.desktop.canvas.PlanCanvas;
-import longpoint.drawing.Strokes;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.geometry.Bounds;
@@ -106,7 +105,7 @@ final class Sight {
     for (RoofLine line : picture.design().surface().lines()) {
       bare = bare.with(line.from().plan()).with(line.to().plan());
     }
-    Bounds all = Strokes.of(picture.drawing().marks(), picture.unitsPerMm()).bounds().with(bare);
+    Bounds all = picture.extent().with(bare);
     double pixels = canvas.pixelsPerMm() / picture.unitsPerMm();
     boolean other = Math.abs(canvas.unitsPerMm() / picture.unitsPerMm() - 1) > SAME_ZOOM;
     if (other) {

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
@@ -55,6 +56,8 @@ final class GridPainter {
    */
   void rulers(Graphics2D g, Font font, java.awt.Point pointer) {
     g.setStroke(new BasicStroke(1));
+    // Level and upright strokes only: smoothing them costs more than the rest of the rulers.
+    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
     g.setColor(colours.ruler());
     g.fillRect(0, 0, width, RULER);
     g.fillRect(0, 0, RULER, height);

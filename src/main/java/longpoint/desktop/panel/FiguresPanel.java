@@ -2,7 +2,11 @@ package longpoint.desktop.panel;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
@@ -78,7 +82,17 @@ public final class FiguresPanel extends JPanel {
     private static final long serialVersionUID = 1;
     private final Words name = new Words(Words.Rank.PLAIN, "");
     private final Words value = new Words(Words.Rank.FIGURE, "");
-    private final Words small = new Words(Words.Rank.QUIET, "");
+    private final Lines small = new Lines();
+
+    /** What the height of a row hangs on. */
+    private record Kind(boolean heading, boolean ruled, int lines, Font font) {}
+
+    private final transient Map<Kind, Dimension> sizes = new HashMap<>();
+    private transient Kind kind;
+
+    private static int count(String words) {
+      return (int) words.chars().filter(c -> c == '\n').count();
+    }
 
     Row() {
       super(
@@ -89,10 +103,26 @@ public final class FiguresPanel extends JPanel {
       add(small, "span 2, wmin 0");
     }
 
+    /** A list asks every row for its height whenever one changes; rows of a kind are alike. */
+    @Override
+    public Dimension getPreferredSize() {
+      return sizes.computeIfAbsent(kind, k -> super.getPreferredSize());
+    }
+
+    @Override
+    public void updateUI() {
+      super.updateUI();
+      if (sizes != null) {
+        sizes.clear();
+      }
+    }
+
     @Override
     public Component getListCellRendererComponent(
         JList<? extends Figure> list, Figure figure, int index, boolean chosen, boolean focus) {
       boolean heading = figure instanceof Figure.Heading;
+      int lines = figure.smallPrint().isEmpty() ? 0 : 1 + count(figure.smallPrint());
+      kind = new Kind(heading, heading && index > 0, lines, Words.Rank.PLAIN.font());
       name.setFont((heading ? Words.Rank.TITLE : Words.Rank.PLAIN).font());
       name.setForeground((heading ? Words.Rank.QUIET : Words.Rank.PLAIN).colour());
       value.setFont((heading ? Words.Rank.PLAIN : Words.Rank.FIGURE).font());
@@ -102,7 +132,7 @@ public final class FiguresPanel extends JPanel {
       name.setText(figure.name());
       setToolTipText(figure.name());
       value.setText(figure.value());
-      small.setText(Html.lines(figure.smallPrint()));
+      small.setText(figure.smallPrint());
       small.setVisible(!figure.smallPrint().isEmpty());
       setOpaque(chosen && !heading);
       setBackground(UIManager.getColor("Longpoint.chosen"));

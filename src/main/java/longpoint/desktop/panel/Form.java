@@ -106,11 +106,14 @@ final class Form extends JPanel {
     row(name, buttons, buttons);
     Runnable update =
         () -> {
-          Optional<T> now = chosen.get();
+          int now = chosen.get().map(values::indexOf).orElse(-1);
+          if (now >= 0 && toggles.get(now).isSelected()) {
+            return;
+          }
           group.clearSelection();
-          now.map(values::indexOf)
-              .filter(i -> i >= 0)
-              .ifPresent(i -> toggles.get(i).setSelected(true));
+          if (now >= 0) {
+            toggles.get(now).setSelected(true);
+          }
         };
     updates.add(update);
     update.run();

@@ -21,6 +21,8 @@ final class LegsRow extends JPanel {
   private static final long serialVersionUID = 1;
 
   private final transient ToolRunner runner;
+  private transient Plan seen;
+  private transient Optional<RunProposal> found = Optional.empty();
   private final String part;
   private final Words says = new Words(Words.Rank.PLAIN, "");
   private final JButton accept = button("accept", p -> c -> c.withThrough(p.at()));
@@ -72,8 +74,12 @@ final class LegsRow extends JPanel {
   }
 
   private Optional<RunProposal> proposal() {
-    return RunFinder.find(runner.document().plan()).proposals().stream()
-        .filter(p -> p.part().equals(part))
-        .findFirst();
+    Plan plan = runner.document().plan();
+    if (plan != seen) {
+      seen = plan;
+      found =
+          RunFinder.find(plan).proposals().stream().filter(p -> p.part().equals(part)).findFirst();
+    }
+    return found;
   }
 }

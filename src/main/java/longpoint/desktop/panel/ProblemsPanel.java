@@ -96,6 +96,16 @@ public final class ProblemsPanel extends JPanel {
     return problems.equals(shown);
   }
 
+  /** Whether these are about the same places, as many and as bad, whatever their words. */
+  boolean like(List<Problem> problems) {
+    return problems.size() == shown.size()
+        && IntStream.range(0, shown.size())
+            .allMatch(
+                i ->
+                    problems.get(i).level() == shown.get(i).level()
+                        && problems.get(i).where().equals(shown.get(i).where()));
+  }
+
   public void show(List<Problem> problems) {
     if (problems.equals(shown)) {
       return;

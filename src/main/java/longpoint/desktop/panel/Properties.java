@@ -7,6 +7,7 @@ import javax.swing.JPanel;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.editor.ToolRunner;
+import longpoint.plan.Plan;
 
 /**
  * Shows the form of what is selected: sides, parts, a note or the like, or the plan when nothing
@@ -29,6 +30,7 @@ public final class Properties extends JPanel {
   private final transient ToolRunner runner;
   private final transient Folds folds = new Folds();
   private transient Subject subject;
+  private transient Plan seen;
 
   public Properties(ToolRunner runner) {
     super(new BorderLayout());
@@ -47,9 +49,10 @@ public final class Properties extends JPanel {
       add(subject.view(), BorderLayout.CENTER);
       revalidate();
       repaint();
-    } else {
-      subject.update();
+    } else if (runner.document().plan() != seen) {
+      subject.update(); // the plan stays as it is until a drag has ended
     }
+    seen = runner.document().plan();
   }
 
   private static List<Ref.OfSide> sides(Selection selection) {

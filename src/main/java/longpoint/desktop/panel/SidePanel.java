@@ -13,6 +13,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSeparator;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.Timer;
 import javax.swing.UIManager;
 import longpoint.desktop.Job;
 import longpoint.desktop.Texts;
@@ -28,9 +29,14 @@ import net.miginfocom.swing.MigLayout;
 public final class SidePanel extends JPanel {
   private static final long serialVersionUID = 1;
 
+  /** From one look of the figures to the next while something is dragged. */
+  private static final int PACE_MILLIS = 100;
+
   private static final int WIDTH_IN_LETTERS = 26;
 
   private final transient Job job;
+  private final transient Timer pace = new Timer(PACE_MILLIS, e -> follow());
+  private transient Shown figured;
   private LengthDisplay display = LengthDisplay.OF_PLAN;
   private final Properties properties;
   private final FiguresPanel figures;
@@ -75,6 +81,7 @@ public final class SidePanel extends JPanel {
     add(new JSeparator());
     add(problemsTitle, "gap 14 14 10 6");
     add(problems, "gap 6 6 0 0, hmin 84, hmax 200");
+    pace.setRepeats(false);
     updateUI();
   }
 
@@ -91,8 +98,10 @@ public final class SidePanel extends JPanel {
   /** Follows selection and plan. */
   public void update() {
     properties.update();
-    showFigures();
-    followProblems();
+    if (!job.runner().previewing()) {
+      showFigures();
+      followProblems();
+    }
   }
 
   private void followProblems() {
@@ -103,8 +112,22 @@ public final class SidePanel extends JPanel {
     problems.about(picked);
   }
 
-  /** Follows the engine. */
+  /**
+   * Follows the engine. In the middle of a gesture not every step: nobody reads figures that change
+   * sixty times a second, and laying them out would hold up the sheet.
+   */
   public void picture() {
+    if (job.runner().previewing()) {
+      if (!pace.isRunning()) {
+        pace.start();
+      }
+      return;
+    }
+    pace.stop();
+    follow();
+  }
+
+  private void follow() {
     showFigures();
     if (job.isSketch() && !job.runner().previewing()) {
       return; // the list would only come and go
@@ -113,6 +136,9 @@ public final class SidePanel extends JPanel {
     now.addAll(job.notes());
     now.sort(Comparator.comparing(Problem::level));
     places.listed(now);
+    if (job.runner().previewing() && problems.like(now)) {
+      return; // only their figures differ, and these are still on the move
+    }
     boolean same = problems.showing(now);
     problems.show(now);
     followProblems();
@@ -129,13 +155,27 @@ public final class SidePanel extends JPanel {
   }
 
   private void showFigures() {
-    Design design = job.picture().design();
     Selection selection = job.document().selection();
     Selection shown = selection.touchedParts().isEmpty() ? Selection.NONE : selection;
-    boolean blank = design.plan().parts().isEmpty();
-    figures.show(
-        Figure.of(design, shown, display), Texts.of(blank ? "figures.none" : "figures.nothing"));
+    Shown now = new Shown(job.picture().design(), shown, display);
+    if (!now.sameAs(figured)) {
+      figured = now;
+      boolean blank = now.design.plan().parts().isEmpty();
+      figures.show(
+          Figure.of(now.design, shown, display),
+          Texts.of(blank ? "figures.none" : "figures.nothing"));
+    }
     figuresTitle.setText(scope(selection));
+  }
+
+  /** What the figures were last made of; a design is told by identity. */
+  private record Shown(Design design, Selection selection, LengthDisplay display) {
+    boolean sameAs(Shown other) {
+      return other != null
+          && design == other.design
+          && display == other.display
+          && selection.equals(other.selection);
+    }
   }
 
   private String scope(Selection selection) {

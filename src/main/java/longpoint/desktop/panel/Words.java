@@ -29,6 +29,8 @@ public final class Words extends JLabel {
     private final int larger;
     private final int style;
     private final String colour;
+    private Font derivedFrom;
+    private Font font;
 
     Rank(int larger, int style, String colour) {
       this.larger = larger;
@@ -36,10 +38,14 @@ public final class Words extends JLabel {
       this.colour = colour;
     }
 
-    /** The font of this rank in the look in force. */
+    /** The font of this rank in the look in force. For the event thread. */
     public Font font() {
       Font plain = UIManager.getFont("defaultFont");
-      return plain.deriveFont(style, plain.getSize2D() + larger);
+      if (plain != derivedFrom) {
+        derivedFrom = plain;
+        font = plain.deriveFont(style, plain.getSize2D() + larger);
+      }
+      return font;
     }
 
     public Color colour() {

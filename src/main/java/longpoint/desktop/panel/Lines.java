@@ -1,0 +1,44 @@
+package longpoint.desktop.panel;
+
+import java.awt.Dimension;
+import java.awt.FontMetrics;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.List;
+import javax.swing.JComponent;
+import javax.swing.plaf.basic.BasicGraphicsUtils;
+
+/**
+ * A few lines of words for a row of a list, which says them to screen readers itself. Swing would
+ * have them in HTML, and make that anew for every row and every figure that changes in a drag.
+ */
+final class Lines extends JComponent {
+  private static final long serialVersionUID = 1;
+  private transient List<String> lines = List.of();
+
+  /**
+   * @param words lines between line feeds
+   */
+  void setText(String words) {
+    lines = words.isEmpty() ? List.of() : List.of(words.split("\n"));
+  }
+
+  @Override
+  public Dimension getPreferredSize() {
+    FontMetrics metrics = getFontMetrics(getFont());
+    int widest = lines.stream().mapToInt(metrics::stringWidth).max().orElse(0);
+    return new Dimension(widest, lines.size() * metrics.getHeight());
+  }
+
+  @Override
+  protected void paintComponent(Graphics g) {
+    FontMetrics metrics = g.getFontMetrics(getFont());
+    g.setFont(getFont());
+    g.setColor(getForeground());
+    int y = metrics.getAscent();
+    for (String line : lines) {
+      BasicGraphicsUtils.drawString(this, (Graphics2D) g, line, 0, y);
+      y += metrics.getHeight();
+    }
+  }
+}
