@@ -56,9 +56,13 @@ public final class FileFlow {
   /** Opens a sample that comes with the program; saving it asks where. */
   public void sample(String name) {
     if (mayLeave()) {
-      Opened found = Samples.read(name);
-      job.open(found.plan(), Optional.empty(), found.notes());
-      opened.run();
+      try {
+        Opened found = Aside.call(() -> Samples.read(name));
+        job.open(found.plan(), Optional.empty(), found.notes());
+        opened.run();
+      } catch (PlanFileException e) {
+        throw new IllegalStateException("a sample that comes with the program", e);
+      }
     }
   }
 
