@@ -30,7 +30,7 @@ final class LevelCures {
       Part other = plan.part(like.part()).orElseThrow();
       Side model = plan.side(other, like.side());
       if (Math.abs(height(model) - height(here)) > level) {
-        String wall = WallName.of(other, like.side());
+        String wall = WallName.of(plan, other, like.side());
         for (SideCommands.LevelBy by : SideCommands.LevelBy.values()) {
           Command command = SideCommands.levelFascia(plan, ref, like, by);
           if (command.on(plan) instanceof Outcome.Commit done) {

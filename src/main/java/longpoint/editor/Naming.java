@@ -16,7 +16,7 @@ final class Naming {
   static String sides(Plan plan, List<Ref.OfSide> sides) {
     List<Ref.OfSide> there = sides.stream().filter(s -> s.in(plan)).toList();
     return there.size() == 1
-        ? WallName.of(plan.part(there.get(0).part()).orElseThrow(), there.get(0).side())
+        ? WallName.of(plan, plan.part(there.get(0).part()).orElseThrow(), there.get(0).side())
         : Messages.text("naming.sides", there.size());
   }
 

@@ -17,6 +17,7 @@ import longpoint.plan.Side;
 import longpoint.units.LengthChange;
 import longpoint.units.LengthFigure;
 import longpoint.units.SlopeText;
+import longpoint.wording.Language;
 import longpoint.wording.Phrase;
 
 /**
@@ -201,15 +202,15 @@ final class SaidCures {
     add(
         "likeSlope",
         SideCommands.slope(plan, List.of(ref(at)), Optional.of(model.slope())),
-        WallName.of(part, at),
-        SlopeText.of(model.slope()));
+        WallName.of(plan, part, at),
+        SlopeText.of(model.slope(), Language.ofDesktop()));
   }
 
   private void likeHeel(int at, Side model) {
     add(
         "likeHeel",
         SideCommands.heel(plan, List.of(ref(at)), Optional.of(model.heel())),
-        WallName.of(part, at),
+        WallName.of(plan, part, at),
         length(model.heel()));
   }
 }

@@ -30,14 +30,14 @@ record Target(
     List<Target> targets = new ArrayList<>();
     for (Part part : plan.parts()) {
       if (!aim.leaveOut().contains(Ref.part(part.id()))) {
-        addWalls(targets, part, aim);
+        addWalls(targets, plan, part, aim);
       }
     }
     addDrawn(targets, aim.drawn());
     return targets;
   }
 
-  private static void addWalls(List<Target> targets, Part part, Aim aim) {
+  private static void addWalls(List<Target> targets, Plan plan, Part part, Aim aim) {
     for (int i = 0; i < part.sideCount(); i++) {
       Segment wall = part.side(i);
       int side = i;
@@ -45,7 +45,7 @@ record Target(
         targets.add(
             new Target(
                 wall,
-                () -> WallName.of(part, side),
+                () -> WallName.of(plan, part, side),
                 () -> Messages.text("snap.corner", part.name()),
                 () -> Messages.text("snap.level.corner", part.name()),
                 !aim.leaveOut().contains(Ref.corner(part.id(), i)),

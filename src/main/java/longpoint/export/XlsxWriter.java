@@ -205,7 +205,7 @@ public final class XlsxWriter {
   /** What stands before the first comma or colon, cut to length, told apart by a number. */
   private String name(String title) {
     String plain =
-        UNFIT.matcher(title.split("[,:]", 2)[0].replace('/', FRACTION)).replaceAll(" ").strip();
+        UNFIT.matcher(title.split("[,:;]", 2)[0].replace('/', FRACTION)).replaceAll(" ").strip();
     String stem = XmlText.allowed(plain).replaceAll("^'+|'+$", "");
     String name = cut(stem.isEmpty() ? words.text("book.table") : stem, LONGEST_NAME);
     for (int n = 2; !names.add(name.toLowerCase(Locale.ROOT)); n++) {

@@ -11,28 +11,26 @@ import longpoint.drawing.Pen;
 import longpoint.export.Solid;
 import longpoint.pipeline.Design;
 import longpoint.sheets.RoofNames;
+import longpoint.sheets.Words;
 import longpoint.sheets.solid.RoofSolid;
 import longpoint.sheets.solid.SolidEdge;
 import longpoint.sheets.solid.SolidFace;
 
 /** The house in space for modelling programs: roof planes by their letters, walls, frame. */
 final class HouseModel {
-  private static final Layer ROOF = layer("A-ROOF-FACE", "Roof");
-  private static final Layer WALLS = layer("A-WALL-FACE", "Walls");
-  private static final Layer FASCIA = layer("A-ROOF-FASC", "Fascia");
-  private static final Layer FRAME = layer("S-TRUS-LINE", "Frame");
-
   private final RoofNames names;
+  private final Words words;
   private final Map<SolidFace.Kind, Map<String, List<Solid.Face>>> faces =
       new EnumMap<>(SolidFace.Kind.class);
   private final Map<String, List<Solid.Line>> lines = new LinkedHashMap<>();
 
-  private static Layer layer(String name, String title) {
-    return new Layer(name, title, Pen.solid(0.25), Ink.MAIN);
+  private Layer layer(String name, String key) {
+    return new Layer(name, words.text(key), Pen.solid(0.25), Ink.MAIN);
   }
 
   private HouseModel(RoofNames names) {
     this.names = names;
+    this.words = names.words().from("packet");
   }
 
   static Solid of(Design design) {
@@ -47,9 +45,9 @@ final class HouseModel {
   private void face(SolidFace face) {
     String name =
         switch (face.kind()) {
-          case ROOF -> "Plane " + names.plane(face.subject());
-          case WALL -> "Wall " + face.subject();
-          case FASCIA -> "Fascia " + names.plane(face.subject());
+          case ROOF -> words.text("house.plane", names.plane(face.subject()));
+          case WALL -> names.wall(face.subject());
+          case FASCIA -> words.text("house.fascia.of", names.plane(face.subject()));
         };
     faces
         .computeIfAbsent(face.kind(), k -> new LinkedHashMap<>())
@@ -76,16 +74,17 @@ final class HouseModel {
             bodies.forEach(
                 (name, own) ->
                     all.add(new Solid.Body(name, layer(kind), finish(kind), own, List.of()))));
+    Layer frame = layer("S-TRUS-LINE", "house.frame");
     lines.forEach(
-        (subject, l) -> all.add(new Solid.Body(subject, FRAME, Solid.Finish.TIMBER, List.of(), l)));
+        (subject, l) -> all.add(new Solid.Body(subject, frame, Solid.Finish.TIMBER, List.of(), l)));
     return all;
   }
 
-  private static Layer layer(SolidFace.Kind kind) {
+  private Layer layer(SolidFace.Kind kind) {
     return switch (kind) {
-      case ROOF -> ROOF;
-      case WALL -> WALLS;
-      case FASCIA -> FASCIA;
+      case ROOF -> layer("A-ROOF-FACE", "house.roof");
+      case WALL -> layer("A-WALL-FACE", "house.walls");
+      case FASCIA -> layer("A-ROOF-FASC", "house.fascia");
     };
   }
 

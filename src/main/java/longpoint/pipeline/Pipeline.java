@@ -80,6 +80,7 @@ public final class Pipeline {
         takeOff,
         lumber,
         worstFirst(
+            plan,
             plain,
             List.of(
                 surface.problems(),
@@ -108,16 +109,19 @@ public final class Pipeline {
         List.of(),
         TakeOff.NONE,
         Lumber.NONE,
-        worstFirst(plain, List.of(surface.problems(), framing.problems())));
+        worstFirst(plan, plain, List.of(surface.problems(), framing.problems())));
   }
 
-  private static List<Problem> worstFirst(List<Problem> checked, List<List<Problem>> solved) {
+  /** Each with its places named as the plan's user names them, by the plan's north. */
+  private static List<Problem> worstFirst(
+      Plan plan, List<Problem> checked, List<List<Problem>> solved) {
     Set<String> told =
         checked.stream().filter(Pipeline::isError).map(Pipeline::part).collect(Collectors.toSet());
     // A part the check has found wrong cannot be solved either; why, the user has been told once.
     Stream<Problem> more =
         solved.stream().flatMap(List::stream).filter(p -> !isError(p) || !told.contains(part(p)));
     return Stream.concat(checked.stream(), more)
+        .map(p -> p.in(plan))
         .distinct()
         .sorted(Comparator.comparing(Problem::level))
         .toList();

@@ -8,7 +8,8 @@ import longpoint.wording.Worded;
 
 /**
  * A part or one of its walls, as people on the site name it: a wall by the side of the house it
- * faces, north being up, with a number where several of the part's walls face that way.
+ * faces, with a number where several of the part's walls face that way. North is where the plan
+ * says it is, else up the page.
  *
  * @param part id of the part
  * @param side number of the side in its part, from 0; {@link #WHOLE} for the part itself
@@ -38,20 +39,30 @@ public record PlaceName(String part, int side, Worded words) implements Worded {
   }
 
   /**
-   * A wall by the way it faces: the east wall of Garden wing.
+   * A wall by the way it faces, north being up the page until {@link #in(Plan)} is asked: the east
+   * wall of Garden wing.
    *
    * @param side 0 to the part's side count − 1
    */
   public static PlaceName of(Part part, int side) {
+    return of(part, side, 0);
+  }
+
+  /** As {@link #of(Part, int)}, by the north of a plan. */
+  public static PlaceName of(Plan plan, Part part, int side) {
+    return of(part, side, plan.particulars().north().orElse(0.0));
+  }
+
+  private static PlaceName of(Part part, int side, double north) {
     PlaceName whole = of(part);
     if (part.side(side).length() == 0) {
       return new PlaceName(part.id(), side, counted(whole, side));
     }
-    String facing = facing(part, side);
+    String facing = facing(part, side, north);
     int same = 0;
     int place = 0;
     for (int i = 0; i < part.sideCount(); i++) {
-      if (part.side(i).length() > 0 && facing(part, i).equals(facing)) {
+      if (part.side(i).length() > 0 && facing(part, i, north).equals(facing)) {
         same++;
         place = i <= side ? same : place;
       }
@@ -73,7 +84,7 @@ public record PlaceName(String part, int side, Worded words) implements Worded {
 
   /** As its user calls it; unchanged if the plan has no such part. */
   public PlaceName in(Plan plan) {
-    return plan.part(part).map(p -> side < 0 ? of(p) : of(p, side)).orElse(this);
+    return plan.part(part).map(p -> side < 0 ? of(p) : of(plan, p, side)).orElse(this);
   }
 
   @Override
@@ -93,9 +104,19 @@ public record PlaceName(String part, int side, Worded words) implements Worded {
     return Phrase.of("plan.wall.counted", side + 1, part);
   }
 
-  private static String facing(Part part, int side) {
-    Point out = part.side(side).direction().left().times(-1);
-    double eighths = StrictMath.atan2(out.y(), out.x()) / EIGHTH;
+  private static String facing(Part part, int side, double north) {
+    return way(part.side(side).direction().left().times(-1), north);
+  }
+
+  /**
+   * The nearest of the eight winds, as in {@code northeast}.
+   *
+   * @param direction on the plan, not nothing
+   * @param north degrees clockwise from up the page
+   */
+  public static String way(Point direction, double north) {
+    double turned = StrictMath.atan2(direction.y(), direction.x()) + Math.toRadians(north);
+    double eighths = turned / EIGHTH;
     return FACING[(int) Math.floorMod(Math.round(eighths), 8L)];
   }
 }

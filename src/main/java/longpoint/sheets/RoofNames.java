@@ -91,6 +91,6 @@ public final class RoofNames {
     }
     Part part = plan.part(side.substring(0, slash)).orElseThrow();
     int index = Integer.parseInt(side.substring(slash + 1));
-    return PlaceName.of(part, index).label(words.language());
+    return PlaceName.of(plan, part, index).label(words.language());
   }
 }

@@ -18,6 +18,9 @@ public final class Spacing {
   private static final Pattern UNIT =
       Pattern.compile("(?<=\\d) (?=(?:mm|m²|pi²|sq ft)(?!\\p{Alnum}))");
 
+  /** The number of a thing: {@code n° 2}, {@code no. 2}. */
+  private static final Pattern NUMBERED = Pattern.compile("(?<=\\b[nN]°|\\bno\\.) (?=\\d)");
+
   private Spacing() {}
 
   /** The text with ordinary spaces only, for lists that programs read too. */
@@ -28,7 +31,7 @@ public final class Spacing {
   /** The text with no-break spaces where one line is not to end. */
   public static String kept(String text) {
     String kept = text;
-    for (Pattern space : new Pattern[] {FRACTION, BEFORE_SIGN, OPENING, UNIT}) {
+    for (Pattern space : new Pattern[] {FRACTION, BEFORE_SIGN, OPENING, UNIT, NUMBERED}) {
       kept = space.matcher(kept).replaceAll("\u00a0");
     }
     return kept;

@@ -59,7 +59,8 @@ class MessagesTest {
       Locale.setDefault(Locale.FRANCE);
       assertThat(Tools.RECTANGLE.label()).isEqualTo("Rectangle");
       assertThat(Tools.MOVE.label()).isEqualTo("Déplacer");
-      assertThat(WallName.of(Houses.house().parts().get(0), 2)).isEqualTo("le mur nord de Maison");
+      assertThat(WallName.of(Houses.house(), Houses.house().parts().get(0), 2))
+          .isEqualTo("le mur nord de Maison");
       Locale.setDefault(Locale.GERMANY);
       assertThat(Tools.MOVE.label()).isEqualTo("Move");
     } finally {

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TimeZone;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -21,6 +22,7 @@ import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
 import longpoint.planfile.Opened;
 import longpoint.planfile.PlanFile;
+import longpoint.wording.Language;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -45,9 +47,15 @@ class PacketTest {
   }
 
   private static Map<String, byte[]> everything(Path to) throws Exception {
+    return everything(to, Language.ENGLISH);
+  }
+
+  private static Map<String, byte[]> everything(Path to, Language language) throws Exception {
     Design design = Pipeline.solve(PlanFile.read(SAMPLE).plan());
     Request all =
-        Request.everything(design.plan().unit()).withBundles(EnumSet.allOf(Request.Bundle.class));
+        Request.everything(design.plan().unit())
+            .withBundles(EnumSet.allOf(Request.Bundle.class))
+            .withLanguage(Optional.of(language));
     Map<String, byte[]> bytes = new LinkedHashMap<>();
     for (Path file : Packet.write(design, all, to, "cabin")) {
       bytes.put(file.getFileName().toString(), Files.readAllBytes(file));
@@ -71,6 +79,24 @@ class PacketTest {
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
+    }
+  }
+
+  /** A Turkish machine has its own small i, a French one its own comma. */
+  @Test
+  void aFrenchPacketIsTheSameOnEveryMachine() throws Exception {
+    Map<String, byte[]> here = everything(folder.resolve("here"), Language.FRENCH);
+    Locale locale = Locale.getDefault();
+    try {
+      for (Locale other : List.of(Locale.FRANCE, Locale.forLanguageTag("tr"))) {
+        Locale.setDefault(other);
+        everything(folder.resolve(other.toLanguageTag()), Language.FRENCH)
+            .forEach(
+                (name, bytes) ->
+                    assertThat(Arrays.equals(bytes, here.get(name))).as(name).isTrue());
+      }
+    } finally {
+      Locale.setDefault(locale);
     }
   }
 

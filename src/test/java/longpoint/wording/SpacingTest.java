@@ -17,6 +17,8 @@ class SpacingTest {
     kept("side 2 of 3", "side 2 of 3");
     kept("is 7315 mm across", "is 7315_mm across");
     kept("133,2 pi² de toit", "133,2_pi² de toit");
+    kept("mur nord (n° 2)", "mur nord (n°_2)");
+    kept("wall (no. 2) and no. one", "wall (no._2) and no. one");
   }
 
   @Test

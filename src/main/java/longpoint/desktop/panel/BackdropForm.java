@@ -13,7 +13,6 @@ import longpoint.plan.Plan;
 import longpoint.units.AngleEntry;
 import longpoint.units.Decimal;
 import longpoint.units.LengthEntry;
-import longpoint.units.LengthText;
 
 /** Properties of the picture behind the plan. */
 final class BackdropForm implements Properties.Subject {
@@ -37,7 +36,7 @@ final class BackdropForm implements Properties.Subject {
         "backdropWidth",
         t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.POSITIVE),
         this::widen,
-        () -> backdrop().map(b -> LengthText.exact(b.width(), plan().unit())),
+        () -> backdrop().map(b -> Editable.length(b.width(), plan().unit())),
         () -> "");
     form.entry(
         "backdropTurned",

@@ -140,7 +140,7 @@ final class BuyingForm {
         t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.POSITIVE),
         of,
         with,
-        l -> LengthText.exact(l, plan().unit()));
+        l -> Editable.length(l, plan().unit()));
   }
 
   private void number(

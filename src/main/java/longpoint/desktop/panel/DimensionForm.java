@@ -40,7 +40,7 @@ final class DimensionForm implements Properties.Subject {
         "standsOff",
         t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.ANY),
         l -> runner.apply(MarkupCommands.dimension(id, d -> d.withLine(d.along(), l))),
-        () -> dimension().map(d -> LengthText.exact(d.offset(), plan().unit())),
+        () -> dimension().map(d -> Editable.length(d.offset(), plan().unit())),
         () -> "");
   }
 

@@ -102,7 +102,7 @@ final class EdgeRows {
   }
 
   private String exact(double length) {
-    return LengthText.exact(length, plan().unit());
+    return Editable.length(length, plan().unit());
   }
 
   private String length(double length) {

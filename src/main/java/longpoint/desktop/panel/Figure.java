@@ -186,7 +186,7 @@ public sealed interface Figure {
             .plan()
             .part(plane.part())
             .filter(p -> plane.edge() < p.sideCount())
-            .map(p -> WallName.of(p, plane.edge()))
+            .map(p -> WallName.of(design.plan(), p, plane.edge()))
             .orElse(plane.id());
     Slope.Notation notation =
         design

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -123,6 +124,8 @@ final class Form extends JPanel {
   void says(String name, Supplier<String> words) {
     Words value = new Words(Words.Rank.PLAIN, words.get());
     value.setName(name);
+    // As far down as the lettering in the boxes above and below.
+    value.setBorder(BorderFactory.createEmptyBorder(5, 0, 0, 0));
     row(name, value, value);
     updates.add(() -> value.setText(words.get()));
   }

@@ -20,7 +20,6 @@ import longpoint.plan.Placements;
 import longpoint.plan.Plan;
 import longpoint.units.EntryException;
 import longpoint.units.LengthEntry;
-import longpoint.units.LengthText;
 import longpoint.units.SlopeEntry;
 import longpoint.units.SlopeText;
 
@@ -114,9 +113,9 @@ final class FrameForm {
     }
     form.choice(
         "layoutFrom",
-        RunEnds.names(run),
+        ends().names(run),
         n -> Texts.of("way." + n),
-        () -> run(id).map(RunEnds::start),
+        () -> run(id).map(ends()::start),
         n -> run(id).ifPresent(r -> startFrom(r, n)));
     list(
         "placedTrusses",
@@ -188,9 +187,13 @@ final class FrameForm {
     frame(f -> f.withPlacements(change.apply(f.placements())));
   }
 
+  private RunEnds ends() {
+    return new RunEnds(runner.document().plan());
+  }
+
   /** Hooks the tape on the end of a run that lies that way. */
   private void startFrom(Run run, String way) {
-    Point end = RunEnds.end(run, way);
+    Point end = ends().end(run, way);
     List<Point> kept = new ArrayList<>();
     for (Point p : part().map(x -> x.frame().choices().runs().layoutFrom()).orElse(List.of())) {
       if (!RunEnds.belongs(p, run)) {
@@ -236,7 +239,7 @@ final class FrameForm {
   }
 
   private String exact(double length) {
-    return LengthText.exact(length, plan().unit());
+    return Editable.length(length, plan().unit());
   }
 
   private Plan plan() {

@@ -17,7 +17,6 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.units.LengthChange;
 import longpoint.units.LengthEntry;
-import longpoint.units.LengthText;
 
 /** Properties of one or more whole parts. */
 final class PartForm implements Properties.Subject {
@@ -183,7 +182,7 @@ final class PartForm implements Properties.Subject {
   }
 
   private String exact(double length) {
-    return LengthText.exact(length, plan().unit());
+    return Editable.length(length, plan().unit());
   }
 
   private Plan plan() {

@@ -14,9 +14,7 @@ import longpoint.plan.Plan;
 import longpoint.units.AngleEntry;
 import longpoint.units.Decimal;
 import longpoint.units.LengthEntry;
-import longpoint.units.LengthText;
 import longpoint.units.SlopeEntry;
-import longpoint.units.SlopeText;
 import longpoint.wording.Language;
 
 /** Properties of the whole plan: its title and what holds wherever a side says nothing. */
@@ -41,7 +39,11 @@ final class PlanForm implements Properties.Subject {
             "north",
             AngleEntry::read,
             n -> particulars(p -> p.withNorth(Optional.of(n))),
-            () -> plan().particulars().north().map(Decimal::json),
+            () ->
+                plan()
+                    .particulars()
+                    .north()
+                    .map(n -> Editable.in(Texts.language(), Decimal.json(n))),
             () -> "")
         .orEmpty(() -> particulars(p -> p.withNorth(Optional.empty())));
     form.choice(
@@ -56,7 +58,7 @@ final class PlanForm implements Properties.Subject {
         "defaultSlope",
         SlopeEntry::read,
         s -> defaults(d -> d.withSlope(s)),
-        () -> Optional.of(SlopeText.exact(plan().defaults().slope())),
+        () -> Optional.of(Editable.slope(plan().defaults().slope())),
         () -> "");
     length("defaultOverhang", d -> d.overhang(), (d, l) -> d.withOverhang(l));
     length("defaultHeel", d -> d.heel(), (d, l) -> d.withHeel(l));
@@ -109,7 +111,7 @@ final class PlanForm implements Properties.Subject {
 
   private void length(String name, LengthOf of, WithLength with) {
     Supplier<Optional<String>> text =
-        () -> Optional.of(LengthText.exact(of.in(plan().defaults()), plan().unit()));
+        () -> Optional.of(Editable.length(of.in(plan().defaults()), plan().unit()));
     form.entry(
         name,
         t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.NOT_NEGATIVE),

@@ -3,27 +3,29 @@ package longpoint.desktop.panel;
 import java.util.List;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
+import longpoint.plan.PlaceName;
+import longpoint.plan.Plan;
 
-/** The two ends of a run, called after the way they lie, north being up. */
+/** The two ends of a run, called after the way they lie. */
 final class RunEnds {
-  private static final String[] WAYS = {
-    "east", "northeast", "north", "northwest", "west", "southwest", "south", "southeast"
-  };
+  private final double north;
 
-  private RunEnds() {}
+  RunEnds(Plan plan) {
+    north = plan.particulars().north().orElse(0.0);
+  }
 
   /** Both, the same whichever of them the layout starts from. */
-  static List<String> names(Run run) {
+  List<String> names(Run run) {
     return List.of(start(run), way(run.axes().along())).stream().sorted().toList();
   }
 
   /** The end that the layout starts from. */
-  static String start(Run run) {
+  String start(Run run) {
     return way(run.axes().along().times(-1));
   }
 
   /** The middle of the end that lies that way. */
-  static Point end(Run run, String way) {
+  Point end(Run run, String way) {
     return run.axes().at(start(run).equals(way) ? 0 : run.length(), run.width() / 2);
   }
 
@@ -35,8 +37,7 @@ final class RunEnds {
     return u > -near && u < run.length() + near && v > -near && v < run.width() + near;
   }
 
-  private static String way(Point out) {
-    double eighths = StrictMath.atan2(out.y(), out.x()) / (Math.PI / 4);
-    return WAYS[(int) Math.floorMod(Math.round(eighths), 8L)];
+  private String way(Point out) {
+    return PlaceName.way(out, north);
   }
 }

@@ -20,7 +20,6 @@ import longpoint.plan.Plan;
 import longpoint.plan.Reshape;
 import longpoint.plan.Side;
 import longpoint.units.LengthEntry;
-import longpoint.units.LengthText;
 import longpoint.units.LengthUnit;
 
 /** Properties of one or more sides: what the roof does there, and the figures of it. */
@@ -178,7 +177,9 @@ final class SideForm implements Properties.Subject {
       return Texts.of("form.sides", refs.size());
     }
     Ref.OfSide ref = refs.get(0);
-    return ref.in(plan()) ? Titles.wall(plan().part(ref.part()).orElseThrow(), ref.side()) : "";
+    return ref.in(plan())
+        ? Titles.wall(plan(), plan().part(ref.part()).orElseThrow(), ref.side())
+        : "";
   }
 
   private List<Edge> edges() {
@@ -207,7 +208,7 @@ final class SideForm implements Properties.Subject {
   }
 
   private String exact(double length) {
-    return LengthText.exact(length, unit());
+    return Editable.length(length, unit());
   }
 
   @Override

@@ -37,6 +37,7 @@ public final class SolidView extends LookedAt {
   /** Share it may grow to while it is turned. */
   private static final double TURNING = 0.96;
 
+  private double north;
   private transient RoofSolid house = RoofSolid.NONE;
   private transient Set<SolidLayer> shown = SolidLayer.AT_FIRST;
   private transient Stand stand = Stand.START;
@@ -51,6 +52,14 @@ public final class SolidView extends LookedAt {
   }
 
   /** Shows another house from where one stands; the first one, or one elsewhere, as a whole. */
+  /**
+   * @param degrees from up the sheet to north, clockwise
+   */
+  public void setNorth(double degrees) {
+    north = degrees;
+    repaint();
+  }
+
   public void show(RoofSolid house) {
     boolean first = this.house.faces().isEmpty();
     this.house = house;
@@ -157,7 +166,7 @@ public final class SolidView extends LookedAt {
     double dense = screen.getScaleX();
     BufferedImage picture = paint(dense);
     g.drawImage(picture, AffineTransform.getScaleInstance(1 / dense, 1 / dense), null);
-    CompassRose.paint(g, stand, getHeight(), colours());
+    CompassRose.paint(g, stand, north, getHeight(), colours());
     frame(g);
     g.dispose();
   }

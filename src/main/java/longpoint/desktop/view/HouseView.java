@@ -157,6 +157,7 @@ public final class HouseView implements BesideView {
 
   private void arrived(RoofSolid house) {
     if (asked.isPresent()) {
+      view.setNorth(job.picture().design().plan().particulars().north().orElse(0.0));
       view.show(house);
     }
   }

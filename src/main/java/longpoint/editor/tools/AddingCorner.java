@@ -96,7 +96,7 @@ record AddingCorner(Optional<Ref.OfSide> side, Point at) implements ToolState {
             p ->
                 Step.commit(
                     new AddingCorner(),
-                    Messages.text("corner.done", WallName.of(part, ref.side())),
+                    Messages.text("corner.done", WallName.of(plan, part, ref.side())),
                     plan.withPart(p)))
         .orElseGet(() -> Step.refuse(this, Messages.text("refuse.shape")));
   }

@@ -69,7 +69,7 @@ record AdditionStart(Optional<Ref.OfSide> wall, Optional<Snap> pointed) implemen
   @Override
   public String status(Scene scene) {
     return wall.filter(w -> w.in(scene.plan()))
-        .map(w -> WallName.of(scene.plan().part(w.part()).orElseThrow(), w.side()))
+        .map(w -> WallName.of(scene.plan(), scene.plan().part(w.part()).orElseThrow(), w.side()))
         .map(name -> Messages.text("addition.here", name))
         .orElseGet(() -> Messages.text("addition.status"));
   }

@@ -110,7 +110,7 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide, Reshape.Neighbours
       return Step.refuse(new Selecting(), Messages.text("refuse.shape"));
     }
     Plan plan = carried(moved.get(), outward, scene);
-    String name = WallName.of(part(scene.plan()), side.side());
+    String name = WallName.of(scene.plan(), part(scene.plan()), side.side());
     return Step.commit(new Selecting(), Messages.text("side.moved", name), plan)
         .selecting(where(plan, outward, scene));
   }

@@ -139,7 +139,7 @@ record Selecting(Optional<Ref> hover) implements ToolState {
       return Messages.text("select.corner", part.name());
     }
     return ref instanceof Ref.OfSide side
-        ? Messages.text("select.side", WallName.of(part, side.side()))
+        ? Messages.text("select.side", WallName.of(plan, part, side.side()))
         : Messages.text("select.part", part.name());
   }
 

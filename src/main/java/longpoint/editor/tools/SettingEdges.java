@@ -91,7 +91,7 @@ record SettingEdges(Optional<Ref.OfSide> hover) implements ToolState {
             h ->
                 Messages.text(
                     "edge.set",
-                    WallName.of(part(h, scene.plan()), h.side()),
+                    WallName.of(scene.plan(), part(h, scene.plan()), h.side()),
                     Messages.text("edge." + kind(h, scene).key())))
         .orElseGet(() -> Messages.text("edge.status"));
   }
