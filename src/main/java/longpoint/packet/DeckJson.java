@@ -14,9 +14,11 @@ import longpoint.deck.PlaneDeck;
 import longpoint.deck.Stock;
 import longpoint.field.chalk.ChalkLine;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.field.chalk.SquareCheck;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
 import longpoint.wording.Language;
 
 /** The deck and its chalk lines as JSON; u runs along the eave, v up the slope from the fascia. */
@@ -45,8 +47,22 @@ final class DeckJson {
       node.set("datum", RecordsJson.of(sheet.datum()));
       ArrayNode lines = node.putArray("lines");
       sheet.lines().forEach(l -> lines.add(line(l)));
+      sheet.square().ifPresent(s -> node.set("square", square(s)));
     }
     return all;
+  }
+
+  private static ObjectNode square(SquareCheck check) {
+    ObjectNode node = NODES.objectNode();
+    node.put("course", check.course());
+    ArrayNode tapes = node.putArray("tapes");
+    for (Segment tape : check.tapes()) {
+      ObjectNode one = tapes.addObject();
+      one.set("from", place(tape.from()));
+      one.set("to", place(tape.to()));
+      one.put("reads", tape.length());
+    }
+    return node;
   }
 
   private static ObjectNode line(ChalkLine line) {

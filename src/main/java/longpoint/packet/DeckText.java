@@ -8,7 +8,9 @@ import longpoint.deck.PlaneDeck;
 import longpoint.deck.Stock;
 import longpoint.field.chalk.ChalkLine;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.field.chalk.SquareCheck;
 import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
 import longpoint.sheets.RoofNames;
 import longpoint.sheets.Words;
 
@@ -108,6 +110,15 @@ final class DeckText {
           length(l.diagonal()));
     }
     out.section(words.text("chalk", names.plane(sheet.plane()), sheet.datum().corner()), table);
+    sheet.square().ifPresent(s -> square(sheet.plane(), s));
+  }
+
+  private void square(String plane, SquareCheck check) {
+    TextTable table = new TextTable(words, "from", "to", "check");
+    for (Segment tape : check.tapes()) {
+      table.rowOf(plane, place(tape.from()), place(tape.to()), length(tape.length()));
+    }
+    out.section(words.text("chalk.square", names.plane(plane), check.course()), table);
   }
 
   private String place(Point p) {

@@ -10,7 +10,9 @@ import longpoint.deck.PieceEdge;
 import longpoint.deck.PlaneDeck;
 import longpoint.field.chalk.ChalkLine;
 import longpoint.field.chalk.ChalkSheet;
+import longpoint.field.chalk.SquareCheck;
 import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
 
 /** The tables of a chalk sheet: lines to snap, pieces to cut, cut differences. */
 final class ChalkTables {
@@ -38,6 +40,20 @@ final class ChalkTables {
             cells.figure("from"),
             cells.figure("to"),
             cells.figure("tape")),
+        rows);
+  }
+
+  /** Two tapes across the whole layout, before the first sheet is nailed. */
+  static SheetTable square(SquareCheck check, Words words) {
+    Cells cells = new Cells(words);
+    List<List<String>> rows = new ArrayList<>();
+    for (Segment tape : check.tapes()) {
+      rows.add(
+          List.of(place(tape.from(), words), place(tape.to(), words), words.length(tape.length())));
+    }
+    return cells.table(
+        words.text("chalk.square", check.course()),
+        List.of(cells.figure("from"), cells.figure("to"), cells.figure("tape")),
         rows);
   }
 

@@ -48,7 +48,14 @@ public final class Chalk {
       chalk.courses();
       overbuilds.stream().filter(o -> deck.planes().contains(o.plane())).forEach(chalk::overbuild);
       if (!chalk.lines.isEmpty()) {
-        sheets.add(new ChalkSheet(deck.plane(), chalk.datum, chalk.lines));
+        List<ChalkLine> courses =
+            chalk.lines.stream().filter(l -> l.kind() == ChalkLine.Kind.COURSE).toList();
+        sheets.add(
+            new ChalkSheet(
+                deck.plane(),
+                chalk.datum,
+                chalk.lines,
+                SquareCheck.of(deck, chalk.datum, courses)));
       }
     }
     return sheets;

@@ -2,6 +2,7 @@ package longpoint.field.chalk;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The lines of one plane.
@@ -9,12 +10,15 @@ import java.util.Objects;
  * @param plane id of the roof plane
  * @param datum the corner everything is taped from
  * @param lines in the order they are snapped
+ * @param square a check of the whole layout, once the course lines are snapped
  */
-public record ChalkSheet(String plane, Datum datum, List<ChalkLine> lines) {
+public record ChalkSheet(
+    String plane, Datum datum, List<ChalkLine> lines, Optional<SquareCheck> square) {
   public ChalkSheet {
     Objects.requireNonNull(plane);
     Objects.requireNonNull(datum);
     lines = List.copyOf(lines);
+    Objects.requireNonNull(square);
   }
 
   /**

@@ -96,6 +96,45 @@ class ChalkTest {
         .allSatisfy(l -> assertThat(l.diagonal()).isCloseTo(480, within(1e-9)));
   }
 
+  /**
+   * Corner to corner of a rectangle the tapes read alike, by Pythagoras: 480 x 240 gives 536.656.
+   */
+  @Test
+  void aRectangleIsCheckedByEqualTapes() {
+    SquareCheck check = Chalk.sheets(main(), List.of(), List.of()).get(0).square().orElseThrow();
+    assertThat(check.course()).isEqualTo(5);
+    assertThat(check.tapes())
+        .hasSize(2)
+        .allSatisfy(t -> assertThat(t.length()).isCloseTo(536.656, within(0.001)));
+    assertThat(check.tapes().get(0).from()).isEqualTo(new Point(0, 0));
+    assertThat(check.tapes().get(1).from()).isEqualTo(new Point(480, 0));
+  }
+
+  /** Hips: the longest course line at least half the fascia long, and tapes that differ. */
+  @Test
+  void aHipEndIsCheckedByWhatEachTapeReads() {
+    DeckPlan plan =
+        DeckFixture.of(
+                6,
+                Ring.of(0, 0, 480, 0, 300, 180, 60, 180),
+                DeckFixture.every(24, 0, 480),
+                DeckFixture.inches(Deck.Start.LEFT))
+            .lay();
+    SquareCheck check = Chalk.sheets(plan, List.of(), List.of()).get(0).square().orElseThrow();
+    // At 144 up the left edge is 144 x 60/180 = 48 in, the right 480 - 144 = 336.
+    assertThat(check.course()).isEqualTo(3);
+    assertThat(check.tapes().get(0).length()).isCloseTo(Math.hypot(336, 144), within(1e-6));
+    assertThat(check.tapes().get(1).length()).isCloseTo(Math.hypot(480 - 48, 144), within(1e-6));
+    DeckPlan low =
+        DeckFixture.of(
+                6,
+                Ring.of(0, 0, 480, 0, 480, 40, 0, 40),
+                DeckFixture.every(24, 0, 480),
+                DeckFixture.inches(Deck.Start.LEFT))
+            .lay();
+    assertThat(Chalk.sheets(low, List.of(), List.of())).isEmpty();
+  }
+
   @Test
   void marksLookoutsOnTheirOwnRake() {
     Lookouts right = new Lookouts("a/0", segment(480, 0, 480, 260), List.of(20.0, 44.0), 12, 36);
