@@ -47,14 +47,16 @@ final class DeckJson {
       node.set("datum", RecordsJson.of(sheet.datum()));
       ArrayNode lines = node.putArray("lines");
       sheet.lines().forEach(l -> lines.add(line(l)));
-      sheet.square().ifPresent(s -> node.set("square", square(s)));
+      ArrayNode square = node.putArray("square");
+      sheet.square().forEach(s -> square.add(square(s)));
     }
     return all;
   }
 
   private static ObjectNode square(SquareCheck check) {
     ObjectNode node = NODES.objectNode();
-    node.put("course", check.course());
+    node.put("to", check.head().label().in(Language.ENGLISH));
+    node.put("checkedOn", TextSections.key(check.head().kind().stage()));
     ArrayNode tapes = node.putArray("tapes");
     for (Segment tape : check.tapes()) {
       ObjectNode one = tapes.addObject();

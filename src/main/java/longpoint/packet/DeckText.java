@@ -110,7 +110,7 @@ final class DeckText {
           length(l.diagonal()));
     }
     out.section(words.text("chalk", names.plane(sheet.plane()), sheet.datum().corner()), table);
-    sheet.square().ifPresent(s -> square(sheet.plane(), s));
+    sheet.square().forEach(s -> square(sheet.plane(), s));
   }
 
   private void square(String plane, SquareCheck check) {
@@ -118,7 +118,7 @@ final class DeckText {
     for (Segment tape : check.tapes()) {
       table.rowOf(plane, place(tape.from()), place(tape.to()), length(tape.length()));
     }
-    out.section(words.text("chalk.square", names.plane(plane), check.course()), table);
+    out.section(words.text("chalk.square", names.plane(plane), check.head().label()), table);
   }
 
   private String place(Point p) {

@@ -64,7 +64,7 @@ final class ChalkSheets {
         words.text("chalk.plane", names.planes(deck.planes()).replace(" ", words.text("and")));
     List<SheetTable> tables = new ArrayList<>();
     chalk.ifPresent(c -> tables.add(ChalkTables.lines(c, words)));
-    chalk.flatMap(ChalkSheet::square).ifPresent(s -> tables.add(ChalkTables.square(s, words)));
+    chalk.ifPresent(c -> c.square().forEach(s -> tables.add(ChalkTables.square(s, words))));
     tables.add(ChalkTables.pieces(deck, words));
     tables.add(ChalkTables.differences(deck, names));
     Laid best = null;

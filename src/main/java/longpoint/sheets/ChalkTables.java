@@ -52,7 +52,7 @@ final class ChalkTables {
           List.of(place(tape.from(), words), place(tape.to(), words), words.length(tape.length())));
     }
     return cells.table(
-        words.text("chalk.square", check.course()),
+        words.text("chalk.square", check.head().label()),
         List.of(cells.figure("from"), cells.figure("to"), cells.figure("tape")),
         rows);
   }

@@ -25,6 +25,7 @@ public final class Chalk {
   private final PlaneDeck deck;
   private final Datum datum;
   private final List<ChalkLine> lines = new ArrayList<>();
+  private final List<SquareCheck> square = new ArrayList<>();
 
   private Chalk(PlaneDeck deck) {
     this.deck = deck;
@@ -46,16 +47,10 @@ public final class Chalk {
       Chalk chalk = new Chalk(deck);
       lookouts.stream().filter(l -> deck.planes().contains(l.plane())).forEach(chalk::lookouts);
       chalk.courses();
+      chalk.squareCourses();
       overbuilds.stream().filter(o -> deck.planes().contains(o.plane())).forEach(chalk::overbuild);
       if (!chalk.lines.isEmpty()) {
-        List<ChalkLine> courses =
-            chalk.lines.stream().filter(l -> l.kind() == ChalkLine.Kind.COURSE).toList();
-        sheets.add(
-            new ChalkSheet(
-                deck.plane(),
-                chalk.datum,
-                chalk.lines,
-                SquareCheck.of(deck, chalk.datum, courses)));
+        sheets.add(new ChalkSheet(deck.plane(), chalk.datum, chalk.lines, chalk.square));
       }
     }
     return sheets;
@@ -100,7 +95,14 @@ public final class Chalk {
     }
   }
 
+  private void squareCourses() {
+    List<ChalkLine> courses =
+        lines.stream().filter(l -> l.kind() == ChalkLine.Kind.COURSE).toList();
+    SquareCheck.of(deck, datum, courses).ifPresent(square::add);
+  }
+
   private void overbuild(Overbuild over) {
+    int first = lines.size();
     add(
         ChalkLine.Kind.CENTRE,
         Phrase.of("field.chalk.centre", over.name()),
@@ -125,6 +127,7 @@ public final class Chalk {
       Phrase label = hand(over, line, "field.chalk.sheet.left", "field.chalk.sheet.right");
       add(ChalkLine.Kind.SHEET, label, toEdge(onDeck(line)));
     }
+    SquareCheck.of(lines.subList(first, lines.size())).ifPresent(square::add);
   }
 
   /** Which of two lines it is, facing the plane from the ground. */

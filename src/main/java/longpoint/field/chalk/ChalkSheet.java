@@ -2,7 +2,6 @@ package longpoint.field.chalk;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * The lines of one plane.
@@ -10,15 +9,15 @@ import java.util.Optional;
  * @param plane id of the roof plane
  * @param datum the corner everything is taped from
  * @param lines in the order they are snapped
- * @param square a check of the whole layout, once the course lines are snapped
+ * @param square checks of whole layouts: of the courses, and of each valley set
  */
 public record ChalkSheet(
-    String plane, Datum datum, List<ChalkLine> lines, Optional<SquareCheck> square) {
+    String plane, Datum datum, List<ChalkLine> lines, List<SquareCheck> square) {
   public ChalkSheet {
     Objects.requireNonNull(plane);
     Objects.requireNonNull(datum);
     lines = List.copyOf(lines);
-    Objects.requireNonNull(square);
+    square = List.copyOf(square);
   }
 
   /**

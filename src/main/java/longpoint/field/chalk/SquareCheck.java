@@ -10,16 +10,18 @@ import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 
 /**
- * A check of the whole layout for square, to be made on the bare frame once the course lines are
- * snapped and before the first sheet is nailed: two tapes pulled crosswise from the ends of the
- * fascia to the ends of a course line. If both read as here, the fascia, the course lines and the
- * plane's ends stand to each other as drawn; if one is long and the other short, the plane leans.
+ * A check of a whole layout for square: two tapes pulled crosswise, from the ends of an edge that
+ * stands to the ends of a snapped line. If both read as here, edge and lines stand to each other as
+ * drawn; if one is long and the other short, the layout leans.
  *
- * @param course whose upper line the tapes go to
- * @param foot the fascia, from its end nearer the datum, as it is taped
- * @param head the course line, its ends in the same order
+ * <p>On the bare frame, before the first sheet is nailed, the tapes go from the fascia to the
+ * highest course line; for what is set on the finished deck, from the feet of the set lines to the
+ * lowest valley truss.
+ *
+ * @param foot the ends the tapes start from, nearer the datum first, as they are taped
+ * @param head the line they go to, its ends in the same order
  */
-public record SquareCheck(int course, Segment foot, Segment head) {
+public record SquareCheck(Segment foot, ChalkLine head) {
   /** A course line this much shorter than the fascia, as a share, checks little. */
   private static final double SHORT = 0.5;
 
@@ -34,8 +36,8 @@ public record SquareCheck(int course, Segment foot, Segment head) {
   }
 
   /**
-   * The check with the highest course line that is long enough; none where there is no such line,
-   * as on a plane of one course.
+   * The check of a plane's courses with the highest line that is long enough; none where there is
+   * no such line, as on a plane of one course.
    *
    * @param courses lines of kind COURSE, course by course from the fascia
    */
@@ -50,15 +52,27 @@ public record SquareCheck(int course, Segment foot, Segment head) {
         .max(
             Comparator.comparingDouble((ChalkLine l) -> l.from().y())
                 .thenComparingDouble(ChalkLine::diagonal))
-        .map(l -> new SquareCheck(course(deck, l), foot.get(), new Segment(l.from(), l.to())));
+        .map(l -> new SquareCheck(foot.get(), l));
   }
 
-  private static int course(PlaneDeck deck, ChalkLine line) {
-    return deck.courses().stream()
-        .filter(c -> Math.abs(c.to() - line.from().y()) <= deck.panel().sliver())
-        .findFirst()
-        .orElseThrow()
-        .number();
+  /**
+   * The check of a valley set with the lowest of its trusses; none where it has no two set lines.
+   *
+   * @param lines of one overlay, all kinds
+   */
+  static Optional<SquareCheck> of(List<ChalkLine> lines) {
+    List<Point> feet =
+        lines.stream()
+            .filter(l -> l.kind() == ChalkLine.Kind.SET)
+            .map(ChalkLine::from)
+            .sorted(Comparator.comparingDouble(Point::x))
+            .toList();
+    return feet.size() != 2
+        ? Optional.empty()
+        : lines.stream()
+            .filter(l -> l.kind() == ChalkLine.Kind.BEARING)
+            .findFirst()
+            .map(l -> new SquareCheck(new Segment(feet.get(0), feet.get(1)), l));
   }
 
   /** The longest unbroken stretch of fascia. */

@@ -101,8 +101,8 @@ class ChalkTest {
    */
   @Test
   void aRectangleIsCheckedByEqualTapes() {
-    SquareCheck check = Chalk.sheets(main(), List.of(), List.of()).get(0).square().orElseThrow();
-    assertThat(check.course()).isEqualTo(5);
+    SquareCheck check = Chalk.sheets(main(), List.of(), List.of()).get(0).square().get(0);
+    assertThat(check.head().from().y()).isEqualTo(240);
     assertThat(check.tapes())
         .hasSize(2)
         .allSatisfy(t -> assertThat(t.length()).isCloseTo(536.656, within(0.001)));
@@ -120,9 +120,9 @@ class ChalkTest {
                 DeckFixture.every(24, 0, 480),
                 DeckFixture.inches(Deck.Start.LEFT))
             .lay();
-    SquareCheck check = Chalk.sheets(plan, List.of(), List.of()).get(0).square().orElseThrow();
+    SquareCheck check = Chalk.sheets(plan, List.of(), List.of()).get(0).square().get(0);
     // At 144 up the left edge is 144 x 60/180 = 48 in, the right 480 - 144 = 336.
-    assertThat(check.course()).isEqualTo(3);
+    assertThat(check.head().from().y()).isEqualTo(144);
     assertThat(check.tapes().get(0).length()).isCloseTo(Math.hypot(336, 144), within(1e-6));
     assertThat(check.tapes().get(1).length()).isCloseTo(Math.hypot(480 - 48, 144), within(1e-6));
     DeckPlan low =
@@ -133,6 +133,22 @@ class ChalkTest {
                 DeckFixture.inches(Deck.Start.LEFT))
             .lay();
     assertThat(Chalk.sheets(low, List.of(), List.of())).isEmpty();
+  }
+
+  /**
+   * A valley set is checked from the feet of its set lines to its lowest truss: both tapes read
+   * alike, by Pythagoras. The feet stand 119.219 out, 23.219 of level run below the first truss,
+   * whose half chord is 96.
+   */
+  @Test
+  void aValleySetIsCheckedAcross() {
+    List<SquareCheck> checks = Chalk.sheets(main(), List.of(), List.of(wing())).get(0).square();
+    assertThat(checks).hasSize(2);
+    SquareCheck set = checks.get(1);
+    double up = 23.219 * 1.301708;
+    assertThat(set.tapes())
+        .allSatisfy(
+            t -> assertThat(t.length()).isCloseTo(Math.hypot(119.219 + 96, up), within(0.001)));
   }
 
   @Test

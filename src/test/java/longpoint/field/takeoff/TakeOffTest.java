@@ -79,7 +79,8 @@ class TakeOffTest {
   }
 
   /**
-   * US Navy, Builder 3 & 2, vol. 2 (NAVEDTRA 14044), table 3-2 example: 70 by 30 ft, 5 1/2 in 12.
+   * US Navy, Builder 3 & 2, vol. 2 (NAVEDTRA 14044), table 3-2 example: 70 by 30 ft, 5 1/2 in 12,
+   * factor 1.100, 2,310 sq ft (seen in print).
    */
   @Test
   void findsTheRoofAreaOfTheNavyExample() {
@@ -87,7 +88,9 @@ class TakeOffTest {
     assertThat(t.covering().area() / SQUARE_FOOT).isCloseTo(2310, within(0.5));
   }
 
-  /** JLC, "Estimating with a Spreadsheet": 1,820 sq ft on the flat at 6 in 12 is 2,034.82. */
+  /**
+   * JLC, "Estimating with a Spreadsheet": 1,820 sq ft on the flat at 6 in 12 is 2,034.82 (seen).
+   */
   @Test
   void findsTheRoofAreaOfTheSpreadsheetExample() {
     TakeOff t = takeOff(box(52 * FOOT, 35 * FOOT, 6, EdgeKind.GABLE), 0);
@@ -108,7 +111,10 @@ class TakeOffTest {
     assertThat(t.covering().area() / SQUARE_FOOT).isCloseTo(965.98, within(0.01));
   }
 
-  /** Estimating in Building Construction, p. 163: 72 + 1,184 sq ft take 40 sheets of 32 sq ft. */
+  /**
+   * Estimating in Building Construction, p. 163: 72 + 1,184 sq ft take 40 sheets of 32 sq ft
+   * (seen).
+   */
   @Test
   void countsSheetsByThePanelMethod() {
     assertThat(TakeOff.byArea(2 * 24 * 3 / 2.0 + 148 * 8, 32)).isEqualTo(40);
@@ -117,7 +123,7 @@ class TakeOffTest {
 
   /**
    * Habitat for Humanity, materials estimates for a roof: 28 ft of slope by 46 ft is 1,288 sq ft,
-   * 39 bundles of shingles and 5 rolls of felt at 300 sq ft a roll.
+   * 39 bundles of shingles and 5 rolls of felt at 300 sq ft a roll (seen).
    */
   @Test
   void countsTheShinglesOfAHabitatHouse() {
