@@ -26,7 +26,10 @@ public record RidgeBlocks(
     VALLEY
   }
 
-  /** Blocks for a row of clear bays, equal lengths together, in the order first met. */
+  /**
+   * Blocks for a row of clear bays, equal lengths together, in the order first met. A bay with room
+   * for less than the thickness of a board takes none.
+   */
   public static List<RidgeBlocks> cut(
       String part, String run, Place place, List<Double> bays, double relief, Shop shop) {
     List<RidgeBlocks> groups = new ArrayList<>();
@@ -39,7 +42,7 @@ public record RidgeBlocks(
       if (same >= 0) {
         RidgeBlocks g = groups.get(same);
         groups.set(same, new RidgeBlocks(part, run, place, g.count() + 1, g.clear(), length));
-      } else if (length > 0) {
+      } else if (length >= shop.flat()) {
         groups.add(new RidgeBlocks(part, run, place, 1, bay, length));
       }
     }
