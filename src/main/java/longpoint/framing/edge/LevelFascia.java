@@ -2,6 +2,7 @@ package longpoint.framing.edge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longpoint.framing.Shop;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
@@ -17,11 +18,15 @@ import longpoint.plan.Side;
  * @param first id of the side whose fascia stays
  * @param second id of the side to change
  * @param difference how much higher the second fascia's top edge is; negative if lower
- * @param overhang for the second side that would bring it level
- * @param heel for the second side that would bring it level
+ * @param overhang for the second side that would bring it level; empty if none would
+ * @param heel for the second side that would bring it level; empty if none would
  */
 public record LevelFascia(
-    String first, String second, double difference, double overhang, double heel) {
+    String first,
+    String second,
+    double difference,
+    Optional<Double> overhang,
+    Optional<Double> heel) {
 
   /**
    * Every pair of neighbouring or meeting eaves that differs by more than the crew should let pass.
@@ -65,8 +70,12 @@ public record LevelFascia(
         first.id(),
         second.id(),
         arris(second) - wanted,
-        slope > 0 ? (top - wanted) / slope - second.fascia() : second.overhang(),
-        wanted + slope * second.reach() - second.plateHeight());
+        possible(slope > 0 ? (top - wanted) / slope - second.fascia() : -1),
+        possible(wanted + slope * second.reach() - second.plateHeight()));
+  }
+
+  private static Optional<Double> possible(double length) {
+    return length >= 0 ? Optional.of(length) : Optional.empty();
   }
 
   /** Height of the fascia's top outer edge. */

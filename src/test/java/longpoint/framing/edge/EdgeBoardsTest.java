@@ -7,7 +7,9 @@ import java.util.List;
 import longpoint.framing.FramingSet;
 import longpoint.framing.Houses;
 import longpoint.framing.edge.EdgeBoard.Joint;
+import longpoint.plan.Join;
 import longpoint.plan.Part;
+import longpoint.plan.Plan;
 import longpoint.surface.LineKind;
 import longpoint.units.Slope;
 import org.junit.jupiter.api.Test;
@@ -101,11 +103,57 @@ class EdgeBoardsTest {
     assertThat(pair.first()).isEqualTo("main/0");
     assertThat(pair.second()).isEqualTo("main/1");
     assertThat(pair.difference()).isEqualTo(-17.5 / 3, within(1e-9));
-    assertThat(pair.overhang()).isEqualTo(17.5 * 2 / 3 - 1.5, within(1e-9));
-    assertThat(pair.heel()).isEqualTo(4.5 + 17.5 / 3, within(1e-9));
-    Part shorter = steep.withEdge(1, steep.edges().get(1).withOverhang(pair.overhang()));
+    assertThat(pair.overhang().orElseThrow()).isEqualTo(17.5 * 2 / 3 - 1.5, within(1e-9));
+    assertThat(pair.heel().orElseThrow()).isEqualTo(4.5 + 17.5 / 3, within(1e-9));
+    Part shorter =
+        steep.withEdge(1, steep.edges().get(1).withOverhang(pair.overhang().orElseThrow()));
     assertThat(Houses.solve(Houses.plan(shorter)).levelFascias()).isEmpty();
-    Part taller = steep.withEdge(1, steep.edges().get(1).withHeel(pair.heel()));
+    Part taller = steep.withEdge(1, steep.edges().get(1).withHeel(pair.heel().orElseThrow()));
     assertThat(Houses.solve(Houses.plan(taller)).levelFascias()).isEmpty();
+  }
+
+  /**
+   * A wing of 10 in 12 laid over 8 in 12, plates and heels level, walls from 168 to 312, by hand:
+   * the main arris lies at 101.625 − 17.5 × 2/3 = 89.958, where the wing's plane is 11.667 × 12/10
+   * = 14 out from its wall; the main fascia runs from the rake, 12 out, to there: 12 + 168 − 14.
+   * Over the mouth there is none, for the tails are left off. The wing's, 17.5 × 1/6 = 2.917 lower,
+   * runs from its own rake to the main arris: 144 + 12 − 17.5. Cures for the wing: 11.667 × 12/10 −
+   * 1.5 = 12.5 out, or a heel 2.917 higher.
+   */
+  @Test
+  void fasciaBesideAMouth() {
+    Plan plan = Houses.gardenWing(Join.Method.OVERLAY);
+    Part wing = plan.part("wing").orElseThrow();
+    for (int i : new int[] {1, 3}) {
+      wing = wing.withEdge(i, wing.edges().get(i).withSlope(Slope.inTwelve(10)));
+    }
+    FramingSet set = Houses.solve(plan.withPart(wing));
+    List<Double> main =
+        set.fascia().stream()
+            .filter(f -> f.kind() == LineKind.EAVE && f.line().startsWith("eave:main/0"))
+            .map(EdgeBoard::length)
+            .toList();
+    assertThat(main).hasSize(2).allMatch(l -> Math.abs(l - 166) < 1e-6);
+    List<EdgeBoard> own =
+        set.fascia().stream()
+            .filter(f -> f.kind() == LineKind.EAVE && f.part().equals("wing"))
+            .toList();
+    assertThat(own).hasSize(2).allMatch(f -> Math.abs(f.length() - 138.5) < 1e-6);
+    assertThat(own.get(0).height()).isEqualTo(101.625 - 17.5 * 10 / 12, within(1e-9));
+    LevelFascia pair = set.levelFascias().get(0);
+    assertThat(pair.difference()).isEqualTo(-17.5 / 6, within(1e-9));
+    assertThat(pair.overhang().orElseThrow()).isEqualTo(12.5, within(1e-9));
+    assertThat(pair.heel().orElseThrow()).isEqualTo(4.5 + 17.5 / 6, within(1e-9));
+  }
+
+  /** A wing 12 in lower: no overhang brings its fascia up to the main one, a heel does. */
+  @Test
+  void onlyTheCureThatCanBeBuilt() {
+    Plan plan = Houses.gardenWing(Join.Method.OVERLAY);
+    Part low = plan.part("wing").orElseThrow().withPlateHeight(97.125 - 12);
+    LevelFascia pair = Houses.solve(plan.withPart(low)).levelFascias().get(0);
+    assertThat(pair.difference()).isEqualTo(-12, within(1e-9));
+    assertThat(pair.overhang()).isEmpty();
+    assertThat(pair.heel().orElseThrow()).isEqualTo(16.5, within(1e-9));
   }
 }
