@@ -31,7 +31,7 @@ import longpoint.desktop.view.Views;
  */
 final class Beside {
   /** Share of the room the sheet keeps when a view is first shown. */
-  private static final double SHEET = 0.55;
+  private static final double SHEET = 0.5;
 
   private static final int DIVIDER = 6;
 
@@ -96,7 +96,6 @@ final class Beside {
     }
     switcher.picture(catalogue.task("beside.below"), "gapleft push");
     switcher.picture(catalogue.task("beside.wide"), "");
-    switcher.picture(catalogue.task("beside.turn"), "");
     if (settings.besideShown()) {
       show(showing);
     }

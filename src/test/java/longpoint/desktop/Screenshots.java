@@ -107,6 +107,11 @@ public final class Screenshots {
                 .pick(Optional.of(picked).filter(id -> !id.isEmpty()), PickListener.How.ALONE);
             return null;
           });
+      WindowDriver.onEvents(
+          () -> {
+            window.window().canvas().fit();
+            return null;
+          });
       Thread.sleep(3000); // sheets are laid out in their own time
       write(window, name);
     }
@@ -173,7 +178,7 @@ public final class Screenshots {
   }
 
   private void write(WindowDriver window, String name) throws Exception {
-    Thread.sleep(600); // lettering is laid out anew when a zoom has come to rest
+    Thread.sleep(2500); // lettering is laid out anew when a zoom has come to rest
     window.untilSolved();
     Thread.sleep(200);
     BufferedImage image = WindowDriver.onEvents(() -> paint(window.window().frame()));

@@ -55,7 +55,7 @@ public final class Strip extends JPanel {
   /** Adds a picture and the task's name, which gives way where the strip is narrow. */
   public AbstractButton worded(Task task, String constraints) {
     AbstractButton button = button(task);
-    button.setIconTextGap(6);
+    button.setIconTextGap(4);
     add(button, constraints);
     worded.put(button, button.getIcon());
     return button;
@@ -98,7 +98,7 @@ public final class Strip extends JPanel {
         FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
     button.putClientProperty(
         FlatClientProperties.STYLE,
-        "margin: 4,6,4,6; toolbar.selectedBackground: $Longpoint.chosen; toolbar.hoverBackground: $Longpoint.hover");
+        "margin: 4,4,4,4; toolbar.selectedBackground: $Longpoint.chosen; toolbar.hoverBackground: $Longpoint.hover");
     button.getAccessibleContext().setAccessibleName(task.name().get());
     return button;
   }
