@@ -34,6 +34,10 @@ final class Sight {
   private final PlanCanvas canvas;
   private int fits = FITS;
   private boolean fitting;
+
+  /** What was brought into sight: once it is changed the sheet stays where it is. */
+  private Plan inSight;
+
   private boolean wasBlank;
 
   /** The most pixels that lettering has asked for since all was to be in sight. */
@@ -51,6 +55,7 @@ final class Sight {
   /** Another plan: all of it in sight once its roof is there. */
   void startOver() {
     fits = FITS;
+    inSight = job.document().plan();
     forget();
   }
 
@@ -85,6 +90,9 @@ final class Sight {
     if (first && !canvas.isAllInSight()) {
       startOver(); // the first walls were typed larger than the sheet
       setExtent();
+    }
+    if (job.runner().shown() != inSight) {
+      fits = 0;
     }
     if (fits > 0) {
       int left = fits - 1;
