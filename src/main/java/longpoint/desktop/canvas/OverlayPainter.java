@@ -60,6 +60,9 @@ public final class OverlayPainter implements OverPaint {
     new Pass(g, view, colours, font.get()).paint(runner.overlay());
   }
 
+  /** From a held place to the reason it is held for, pixels. */
+  private static final int BESIDE = 13;
+
   /** One painting. */
   private final class Pass {
     private final Graphics2D g;
@@ -257,11 +260,13 @@ public final class OverlayPainter implements OverPaint {
         g.setFont(font);
         g.setColor(colours.ground());
         FontMetrics metrics = g.getFontMetrics();
-        int wide = metrics.stringWidth(snap.reason());
-        g.fill(
-            new RoundRectangle2D.Double(x + 13, y - 12 - metrics.getAscent(), wide + 8, 22, 8, 8));
+        int wide = metrics.stringWidth(snap.reason()) + 8;
+        // On the other side of the place where it would run out of the sheet.
+        boolean fits = x + BESIDE + wide <= g.getClipBounds().getMaxX();
+        double left = fits ? x + BESIDE : Math.max(0, x - BESIDE - wide);
+        g.fill(new RoundRectangle2D.Double(left, y - 12 - metrics.getAscent(), wide, 22, 8, 8));
         g.setColor(colours.snap());
-        g.drawString(snap.reason(), (float) x + 17, (float) y - 14);
+        g.drawString(snap.reason(), (float) left + 4, (float) y - 14);
       }
     }
 
