@@ -12,6 +12,7 @@ import longpoint.geometry.Overlay;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
 
 /** What has to hold for every deck whatever the roof. */
 public final class DeckLaws {
@@ -51,9 +52,15 @@ public final class DeckLaws {
     for (Piece piece : plane.pieces()) {
       assertThat(piece.length()).isLessThanOrEqualTo(panel.length() + 1e-6);
       assertThat(piece.width()).isLessThanOrEqualTo(panel.width() + panel.sliver() + 1e-6);
-      assertThat(piece.bounds().minY())
-          .isGreaterThanOrEqualTo(plane.courses().get(piece.course() - 1).from() - 1e-6);
+      assertThat(piece.bounds().minY()).isGreaterThanOrEqualTo(course(plane, piece).from() - 1e-6);
     }
+  }
+
+  private static Course course(PlaneDeck plane, Piece piece) {
+    return plane.courses().stream()
+        .filter(c -> c.number() == piece.course())
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Joints stand on supports, at least half a sheet's width from those of the course below. */
@@ -73,11 +80,72 @@ public final class DeckLaws {
     for (Piece piece : plane.pieces()) {
       for (PieceEdge edge : piece.edges()) {
         if (edge.use() == PieceEdge.Use.JOINT && edge.length() > plane.panel().sliver()) {
-          Course course = plane.courses().get(piece.course() - 1);
+          Course course = course(plane, piece);
           assertThat(course.joints()).anyMatch(j -> Math.abs(j - edge.line().middle().x()) < 1e-6);
+          for (Segment shared : shared(plane, piece, edge.line())) {
+            carried(plane, shared);
+          }
         }
       }
     }
+  }
+
+  /** Where two pieces of a course meet: a side may run on along the plane's own edge. */
+  private static List<Segment> shared(PlaneDeck plane, Piece piece, Segment side) {
+    List<Segment> shared = new ArrayList<>();
+    for (Piece other : plane.pieces()) {
+      for (PieceEdge edge : other.edges()) {
+        Segment its = edge.line();
+        boolean beside = Math.abs(its.middle().x() - side.middle().x()) < 1e-6;
+        if (other != piece
+            && other.course() == piece.course()
+            && edge.use() == PieceEdge.Use.JOINT
+            && beside) {
+          double low = Math.max(low(side), low(its));
+          double high = Math.min(high(side), high(its));
+          if (high - low > plane.panel().sliver()) {
+            double u = side.middle().x();
+            shared.add(new Segment(new Point(u, low), new Point(u, high)));
+          }
+        }
+      }
+    }
+    return shared;
+  }
+
+  private static double low(Segment s) {
+    return Math.min(s.from().y(), s.to().y());
+  }
+
+  private static double high(Segment s) {
+    return Math.max(s.from().y(), s.to().y());
+  }
+
+  /**
+   * An end joint lies on centre lines of supports over its whole length, but for an eighth of a
+   * sheet's width at an end or a gap, which the fascia, a hip or a ridge carries.
+   */
+  private static void carried(PlaneDeck plane, Segment joint) {
+    double u = joint.middle().x();
+    double from = joint.from().y();
+    double to = joint.to().y();
+    double beyond = plane.panel().width() / 8 + 1e-6;
+    double reached = from;
+    for (boolean more = true; more && reached < to; ) {
+      more = false;
+      for (Support support : plane.supports()) {
+        double low = low(support.line());
+        double high = high(support.line()) + beyond;
+        double off = Math.abs(support.line().middle().x() - u);
+        if (off < 1e-6 && low - beyond <= reached && high > reached) {
+          reached = high;
+          more = true;
+        }
+      }
+    }
+    assertThat(reached)
+        .as("support up to %s under the joint at %s", to, u)
+        .isGreaterThanOrEqualTo(to);
   }
 
   /** Every piece comes out of one sheet, inside it, clear of the others, not flipped over. */

@@ -13,7 +13,7 @@ import longpoint.plan.Problem;
  *
  * Prints each seed whose roof breaks a law, and how often each kind of problem was reported.
  */
-final class RandomRun {
+public final class RandomRun {
   private RandomRun() {}
 
   public static void main(String[] args) {
@@ -42,7 +42,7 @@ final class RandomRun {
   }
 
   /** A third each: one part of square corners, one of any corners, a house with wings. */
-  static Plan plan(long seed) {
+  public static Plan plan(long seed) {
     RandomPlans some = new RandomPlans(seed);
     Plan plan =
         switch ((int) (seed % 3)) {
