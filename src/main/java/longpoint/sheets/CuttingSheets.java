@@ -1,8 +1,8 @@
 package longpoint.sheets;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import longpoint.deck.CutSheet;
 import longpoint.deck.DeckPlan;
@@ -30,6 +30,9 @@ final class CuttingSheets {
 
   private static final double LEAST_ON_SMALL = 58;
   private static final double SMALL_FIELD = 300;
+
+  /** Between names beneath a sheet, and between them and the sheet, millimetres. */
+  private static final double APART = 1.2;
 
   /** Room for the caption over a diagram. */
   private static final double CAPTION = 5;
@@ -124,26 +127,64 @@ final class CuttingSheets {
             ""));
     for (CutSheet.Placed piece : sheet.pieces()) {
       inside.add(new Mark.Path(piece.outline().shell().points(), true, Layers.DECK, piece.piece()));
-      label(piece, 1 / scale).ifPresent(inside::add);
+      if (holdsName(piece, 1 / scale)) {
+        inside.add(label(piece, middle(piece)));
+      }
     }
+    inside.addAll(named(sheet, stock, 1 / scale));
     marks.add(new Mark.Group("sheet-" + sheet.number(), new Placement(origin, scale, 0), inside));
   }
 
-  /** Left off where the piece is too small to hold it; the table of pieces has it. */
-  private Optional<Mark> label(CutSheet.Placed piece, double unitsPerMm) {
+  /** Names of pieces too small to hold them, beneath the sheet, each with a line to its piece. */
+  private List<Mark> named(CutSheet sheet, Stock stock, double unitsPerMm) {
+    List<CutSheet.Placed> small =
+        sheet.pieces().stream()
+            .filter(p -> !holdsName(p, unitsPerMm))
+            .sorted(Comparator.comparingDouble(p -> middle(p).x()))
+            .toList();
+    double[] at = new double[small.size()];
+    double from = 0;
+    for (int i = 0; i < at.length; i++) {
+      double half = width(small.get(i), unitsPerMm) / 2;
+      at[i] = Math.max(middle(small.get(i)).x(), from + half);
+      from = at[i] + half + APART * unitsPerMm;
+    }
+    double to = stock.panel().length();
+    for (int i = at.length - 1; i >= 0; i--) {
+      double half = width(small.get(i), unitsPerMm) / 2;
+      at[i] = Math.min(at[i], to - half);
+      to = at[i] - half - APART * unitsPerMm;
+    }
+    List<Mark> named = new ArrayList<>();
+    for (int i = 0; i < at.length; i++) {
+      CutSheet.Placed piece = small.get(i);
+      Point foot = new Point(at[i], -APART * unitsPerMm);
+      named.add(
+          new Mark.Path(List.of(foot, middle(piece)), false, Layers.DIMENSIONS, piece.piece()));
+      named.add(label(piece, foot.minus(new Point(0, Lettering.SMALL * unitsPerMm / 2))));
+    }
+    return named;
+  }
+
+  private boolean holdsName(CutSheet.Placed piece, double unitsPerMm) {
+    Bounds box = piece.outline().shell().bounds();
+    return width(piece, unitsPerMm) <= box.width() / 2
+        && Lettering.SMALL * unitsPerMm <= box.height() / 2;
+  }
+
+  private double width(CutSheet.Placed piece, double unitsPerMm) {
+    return Lettering.width(name(piece), Lettering.SMALL) * unitsPerMm;
+  }
+
+  private Mark label(CutSheet.Placed piece, Point at) {
+    return new Mark.Text(
+        at, name(piece), Lettering.SMALL, 0, Anchor.CENTRE, Layers.DECK, piece.piece());
+  }
+
+  private String name(CutSheet.Placed piece) {
     int colon = piece.piece().lastIndexOf(':');
     String plane = piece.piece().substring(0, colon);
-    String name =
-        names.plane(plane) + piece.piece().substring(colon + 1) + (piece.turned() ? "*" : "");
-    Bounds box = piece.outline().shell().bounds();
-    boolean fits =
-        Lettering.width(name, Lettering.SMALL) * unitsPerMm <= box.width() / 2
-            && Lettering.SMALL * unitsPerMm <= box.height() / 2;
-    Point at = middle(piece);
-    return fits
-        ? Optional.of(
-            new Mark.Text(at, name, Lettering.SMALL, 0, Anchor.CENTRE, Layers.DECK, piece.piece()))
-        : Optional.empty();
+    return names.plane(plane) + piece.piece().substring(colon + 1) + (piece.turned() ? "*" : "");
   }
 
   /** Mean of the corners: inside any convex piece. */
