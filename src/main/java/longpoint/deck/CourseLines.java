@@ -7,10 +7,12 @@ import longpoint.geometry.Region;
  * Where the courses of a plane begin and end: a first one, whole or ripped, whole sheets from there
  * up, and what is left over at the top.
  *
+ * @param foot where the lowest course begins, v: 0, the fascia, but where a plane in line with this
+ *     one comes down farther
  * @param first width of the lowest course, &gt; 0, at most a sheet's
  * @param top of the plane, v
  */
-record CourseLines(double first, double top, Panel panel) {
+record CourseLines(double foot, double first, double top, Panel panel) {
   /**
    * A last course narrower than this share of a sheet's width, 6 in of 48, is a sliver: it splits
    * at the nails and is not worth walking up for (common practice).
@@ -23,30 +25,33 @@ record CourseLines(double first, double top, Panel panel) {
 
   /** A first course of whole sheets. */
   static CourseLines whole(Ground ground) {
+    double foot = 0;
     double top = 0;
     for (Region region : ground.regions()) {
+      foot = Math.min(foot, region.shell().bounds().minY());
       top = Math.max(top, region.shell().bounds().maxY());
     }
-    return new CourseLines(ground.panel().width(), top, ground.panel());
+    Panel panel = ground.panel();
+    return new CourseLines(foot < -panel.sliver() ? foot : 0, panel.width(), top, panel);
   }
 
   /** The same plane with a first course of another width. */
   CourseLines with(double width) {
-    return new CourseLines(width, top, panel);
+    return new CourseLines(foot, width, top, panel);
   }
 
   int count() {
-    return 1 + (int) Math.max(0, Math.ceil((top - first - panel.sliver()) / panel.width()));
+    return 1 + (int) Math.max(0, Math.ceil((top - foot - first - panel.sliver()) / panel.width()));
   }
 
-  /** Lower line of a course, numbered from 1; 0 for the lowest. */
+  /** Lower line of a course, numbered from 1. */
   double from(int course) {
-    return course == 1 ? 0 : first + (course - 2) * panel.width();
+    return course == 1 ? foot : foot + first + (course - 2) * panel.width();
   }
 
   /** Upper line of a course; the plane's top for the last. */
   double to(int course) {
-    return course == count() ? top : first + (course - 1) * panel.width();
+    return course == count() ? top : foot + first + (course - 1) * panel.width();
   }
 
   double last() {

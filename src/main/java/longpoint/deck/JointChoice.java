@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Stream;
 
 /**
  * The end joints of one strip: a shortest walk from its left end to its right, every step at most a
@@ -83,18 +84,38 @@ record JointChoice(double[] joints, Kept kept) {
     List<Double> places = new ArrayList<>();
     Arrays.stream(held).forEach(places::add);
     Arrays.stream(rhythm).filter(u -> inside(u, strip, panel)).forEach(places::add);
-    double half = strip.course() % 2 == 1 ? 0 : panel.length() / 2;
-    for (double u = strip.bounds().minX() + panel.length() - half;
+    double half = panel.length() / 2;
+    module(strip, strip.course() % 2 == 1 ? 0 : half, panel).forEach(places::add);
+    double[] all = places.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
+    double[] clear = Arrays.stream(all).filter(u -> JointChain.clear(u, below, panel)).toArray();
+    double[] walk = walk(strip, clear, rhythm, Care.RHYTHM, panel);
+    if (walk == null) {
+      walk = walk(strip, all, rhythm, Care.RHYTHM, panel);
+    }
+    if (walk == null) {
+      // A strip a hair longer than so many sheets has no joint at its very end: half sheets do it.
+      double[] halves =
+          Stream.concat(module(strip, 0, panel).stream(), module(strip, half, panel).stream())
+              .mapToDouble(Double::doubleValue)
+              .sorted()
+              .distinct()
+              .toArray();
+      walk = walk(strip, halves, rhythm, Care.RHYTHM, panel);
+    }
+    return walk;
+  }
+
+  /** Sheet after sheet from the left end, the first one short by {@code off}. */
+  private static List<Double> module(Strip strip, double off, Panel panel) {
+    List<Double> places = new ArrayList<>();
+    for (double u = strip.bounds().minX() + panel.length() - off;
         u < strip.bounds().maxX();
         u += panel.length()) {
       if (inside(u, strip, panel)) {
         places.add(u);
       }
     }
-    double[] all = places.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
-    double[] clear = Arrays.stream(all).filter(u -> JointChain.clear(u, below, panel)).toArray();
-    double[] walk = walk(strip, clear, rhythm, Care.RHYTHM, panel);
-    return walk == null ? walk(strip, all, rhythm, Care.RHYTHM, panel) : walk;
+    return places;
   }
 
   /** A walk that likes some stops more than others at random; null where there is none. */

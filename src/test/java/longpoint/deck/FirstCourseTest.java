@@ -82,6 +82,25 @@ class FirstCourseTest {
     assertThat(plan.problems()).isEmpty();
   }
 
+  /** In line with a plane that comes down farther, the first course begins at the lower fascia. */
+  @Test
+  void beginsAtTheLowerOfTwoFasciasInLine() {
+    Ring outline = Ring.of(0, 0, 192, 0, 192, -8, 384, -8, 384, 88, 0, 88);
+    DeckPlan plan = DeckFixture.of(10, outline, DeckFixture.every(24, 0, 384), LEFT).lay();
+    DeckLaws.check(plan);
+    assertThat(widths(plan)).containsExactly(new double[] {48, 48}, within(1e-9));
+    assertThat(plan.planes().get(0).courses().get(0).from()).isCloseTo(-8, within(1e-9));
+  }
+
+  /** A hair longer than two sheets and no support to break on: no joint fits in the last hair. */
+  @Test
+  void aStripAHairTooLongIsBrokenAtHalves() {
+    Ring outline = Ring.of(0, 0, 192.03, 0, 192.03, 40, 0, 40);
+    DeckPlan plan = DeckFixture.of(10, outline, new double[] {30}, LEFT).lay();
+    DeckLaws.check(plan);
+    assertThat(plan.planes().get(0).pieces()).hasSizeGreaterThanOrEqualTo(3);
+  }
+
   @Test
   void theLeastSheetsAvoidASliver() {
     DeckPlan plan = lay(RAKE, DeckFixture.inches(Deck.Start.LEAST));
