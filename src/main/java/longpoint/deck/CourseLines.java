@@ -63,9 +63,12 @@ record CourseLines(double foot, double first, double top, Panel panel) {
     return count() > 1 && last() < panel.width() * SLIVER - panel.rounding();
   }
 
-  /** Courses that end well: whole sheets first if that does it, else sheets ripped in half. */
+  /**
+   * Courses that end well: whole sheets first if that does it, else sheets ripped by a quarter,
+   * which leaves a last course of a quarter and more, three of them to a sheet.
+   */
   Optional<CourseLines> better() {
-    for (double width : new double[] {panel.width(), panel.width() / 2}) {
+    for (double width : new double[] {panel.width(), panel.width() * 3 / 4}) {
       CourseLines other = with(width);
       if (!other.endInSliver()) {
         return Optional.of(other);

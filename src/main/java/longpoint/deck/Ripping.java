@@ -12,7 +12,8 @@ import longpoint.wording.Phrase;
 
 /**
  * How wide the first course of a plane is: what the user says; else whole sheets; but where the
- * program looks for the fewest sheets and whole ones would leave a sliver at the top, half sheets.
+ * program looks for the fewest sheets and whole ones would leave a sliver at the top, three
+ * quarters.
  */
 final class Ripping {
   private Ripping() {}

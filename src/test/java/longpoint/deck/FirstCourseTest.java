@@ -58,7 +58,7 @@ class FirstCourseTest {
         .containsExactly(new double[] {20}, within(1e-9));
   }
 
-  /** The cure named in the warning leaves a last course half a sheet wide and more. */
+  /** The cure named in the warning leaves a last course a quarter of a sheet wide and more. */
   @Test
   void aSliverAtTheTopIsToldWithItsCure() {
     DeckPlan sliver = lay(RAKE, LEFT);
@@ -66,10 +66,10 @@ class FirstCourseTest {
     Problem told = sliver.problems().get(0);
     assertThat(told.where()).isEqualTo("a/0");
     assertThat(told.message(Language.ENGLISH)).contains("0'-1 7/16\" wide");
-    assertThat(told.cure(Language.ENGLISH)).contains("2'-0\"").contains("2'-1 7/16\"");
-    DeckPlan cured = lay(RAKE, LEFT.withFirstCourse(Optional.of(24.0)));
+    assertThat(told.cure(Language.ENGLISH)).contains("3'-0\"").contains("1'-1 7/16\"");
+    DeckPlan cured = lay(RAKE, LEFT.withFirstCourse(Optional.of(36.0)));
     assertThat(cured.problems()).isEmpty();
-    assertThat(widths(cured)[5]).isCloseTo(25.4375, within(1e-9));
+    assertThat(widths(cured)[5]).isCloseTo(13.4375, within(1e-9));
   }
 
   /** 6 in and more is no sliver, nor is the tip of a hip end, which has no course at the top. */
@@ -105,7 +105,7 @@ class FirstCourseTest {
   void theLeastSheetsAvoidASliver() {
     DeckPlan plan = lay(RAKE, DeckFixture.inches(Deck.Start.LEAST));
     assertThat(plan.problems()).isEmpty();
-    assertThat(widths(plan)[0]).isEqualTo(24);
+    assertThat(widths(plan)[0]).isEqualTo(36);
     DeckPlan own =
         lay(RAKE, DeckFixture.inches(Deck.Start.LEAST).withFirstCourse(Optional.of(48.0)));
     assertThat(own.problems()).hasSize(1);
