@@ -5,6 +5,8 @@ import java.util.stream.Stream;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -64,7 +66,15 @@ public final class Overlay {
       return operation == OverlayNG.DIFFERENCE ? List.copyOf(a) : List.of();
     }
     PrecisionModel grid = grid(a, b);
-    return Jts.regions(OverlayNG.overlay(joined(a, grid), joined(b, grid), operation, grid));
+    Geometry first = joined(a, grid);
+    Geometry second = joined(b, grid);
+    try {
+      return Jts.regions(OverlayNG.overlay(first, second, operation, grid));
+    } catch (TopologyException e) {
+      // Rounding has let sides of a thin region cross by the last bit: put that right first.
+      return Jts.regions(
+          OverlayNG.overlay(GeometryFixer.fix(first), GeometryFixer.fix(second), operation, grid));
+    }
   }
 
   private static Geometry joined(List<Region> regions, PrecisionModel grid) {
