@@ -9,6 +9,7 @@ import longpoint.framing.Shop;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
+import longpoint.framing.stick.Bearing;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.RidgeBlocks;
@@ -207,7 +208,7 @@ final class FramingText {
           r.mark(),
           choice("rafter", r.kind()),
           String.valueOf(r.quantity()),
-          handed ? String.valueOf(r.mirrored()) : "",
+          handed && r.quantity() > 1 ? String.valueOf(r.mirrored()) : "",
           length(r.lineLength()),
           r.shortenHead() == 0 ? "" : words.small(r.shortenHead(), Rounding.NEAREST),
           r.tail() + r.over() > 0 ? length(r.tail() + r.over()) : "",
@@ -222,6 +223,9 @@ final class FramingText {
   }
 
   private String headOn(Rafter r) {
+    if (r.head().on() == Bearing.NOTHING) {
+      return "";
+    }
     String on =
         words.from("sheets").text("rafter.on." + r.head().on().name().toLowerCase(Locale.ROOT));
     String order = r.head().order() > 0 ? words.text("rafters.order", r.head().order()) : "";

@@ -52,8 +52,8 @@ public record StickChoices(
     return ridgeEnds.equals(Optional.of(RidgeEnds.COMMONS));
   }
 
-  public StickChoices withPlateWidth(double width) {
-    return new StickChoices(Optional.of(width), post, ridgeEnds);
+  public StickChoices withPlateWidth(Optional<Double> width) {
+    return new StickChoices(width, post, ridgeEnds);
   }
 
   public StickChoices withPost(Optional<Double> post) {

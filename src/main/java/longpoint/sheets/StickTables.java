@@ -7,6 +7,7 @@ import longpoint.framing.FramingSet;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.Ladder;
+import longpoint.framing.stick.Bearing;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.stick.RafterEnd;
 import longpoint.framing.stick.Seat;
@@ -105,7 +106,7 @@ final class StickTables {
               r.mark(),
               words.choice("rafter", r.kind()),
               Cells.count(r.quantity()),
-              RafterWords.isHanded(r) ? Cells.count(r.mirrored()) : "",
+              RafterWords.isHanded(r) && r.quantity() > 1 ? Cells.count(r.mirrored()) : "",
               cells.length(r.planRun()),
               cells.length(r.rise()),
               cells.length(r.lineLength()),
@@ -147,7 +148,7 @@ final class StickTables {
       rows.add(
           List.of(
               r.mark(),
-              said.on(r.head()),
+              r.head().on() == Bearing.NOTHING ? "" : said.on(r.head()),
               words.small(r.depth(), Rounding.NEAREST),
               cells.saw(r.plumbCut()),
               said.onSquare(r.square().run()) + " / " + said.onSquare(r.square().rise()),

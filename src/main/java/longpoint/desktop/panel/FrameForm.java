@@ -18,6 +18,8 @@ import longpoint.plan.Part;
 import longpoint.plan.PlacedTruss.Kind;
 import longpoint.plan.Placements;
 import longpoint.plan.Plan;
+import longpoint.plan.StickChoices;
+import longpoint.plan.StickChoices.RidgeEnds;
 import longpoint.units.EntryException;
 import longpoint.units.LengthEntry;
 import longpoint.units.SlopeEntry;
@@ -103,6 +105,35 @@ final class FrameForm {
         l -> Texts.of("lookoutPlaces." + l.key()),
         () -> shared(f -> f.choices().lookoutPlaces().orElse(FrameChoices.LookoutPlaces.SPACING)),
         l -> choose(c -> c.withLookoutPlaces(l)));
+    sticks();
+  }
+
+  /** What rafters are cut by. */
+  private void sticks() {
+    form.entry(
+            "plateWidth",
+            t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.POSITIVE),
+            w -> chooseSticks(s -> s.withPlateWidth(Optional.of(w))),
+            () -> shared(f -> f.choices().sticks().plateWidth()).flatMap(w -> w).map(this::exact),
+            () -> exact(StickChoices.NONE.plateWidth(plan().unit())))
+        .orEmpty(() -> chooseSticks(s -> s.withPlateWidth(Optional.empty())));
+    form.entry(
+            "post",
+            t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.POSITIVE),
+            w -> chooseSticks(s -> s.withPost(Optional.of(w))),
+            () -> shared(f -> f.choices().sticks().post()).flatMap(w -> w).map(this::exact),
+            () -> Texts.of("field.post.none"))
+        .orEmpty(() -> chooseSticks(s -> s.withPost(Optional.empty())));
+    form.choice(
+        "ridgeEnds",
+        List.of(RidgeEnds.values()),
+        e -> Texts.of("ridgeEnds." + e.key()),
+        () -> shared(f -> f.choices().sticks().ridgeEnds().orElse(RidgeEnds.HIPS)),
+        e -> chooseSticks(s -> s.withRidgeEnds(e)));
+  }
+
+  private void chooseSticks(UnaryOperator<StickChoices> change) {
+    choose(c -> c.withSticks(change.apply(c.sticks())));
   }
 
   private void placesOf(Run run) {

@@ -76,12 +76,18 @@ final class Peaks {
   private void settle(Point at) {
     List<Integer> ridges = new ArrayList<>();
     List<Integer> heads = new ArrayList<>();
+    // Beside a ridge a common some inches from its end is like any other along it.
     for (int i = 0; i < sticks.size(); i++) {
       Stick s = sticks.get(i);
-      boolean head = s.head().distance(at) < near;
-      if (s.kind() == RafterKind.RIDGE && (head || s.foot().distance(at) < near)) {
+      boolean end = s.head().distance(at) < near || s.foot().distance(at) < near;
+      if (s.kind() == RafterKind.RIDGE && end) {
         ridges.add(i);
-      } else if (head && isHeld(s)) {
+      }
+    }
+    double common = ridges.isEmpty() ? near : thickness / 2;
+    for (int i = 0; i < sticks.size(); i++) {
+      Stick s = sticks.get(i);
+      if (s.head().distance(at) < (s.kind() == RafterKind.COMMON ? common : near) && isHeld(s)) {
         heads.add(i);
       }
     }
