@@ -27,7 +27,7 @@ public final class EdgeBoards {
   public static List<EdgeBoard> of(Set<String> parts, RoofSurface surface, Shop shop) {
     List<RoofLine> edges =
         surface.lines().stream()
-            .filter(l -> l.kind() == LineKind.EAVE || l.kind() == LineKind.RAKE)
+            .filter(l -> l.kind() == LineKind.EAVE || l.kind() == LineKind.RAKE || isHighEdge(l))
             .toList();
     List<EdgeBoard> boards = new ArrayList<>();
     for (RoofLine line : edges) {
@@ -39,7 +39,7 @@ public final class EdgeBoards {
           new EdgeBoard(
               line.id(),
               part,
-              line.kind(),
+              isHighEdge(line) ? LineKind.EAVE : line.kind(),
               line.length(),
               line.from().z(),
               line.rise(),
@@ -86,10 +86,16 @@ public final class EdgeBoards {
       boolean peak = line.kind() == LineKind.RAKE && other.kind() == LineKind.RAKE;
       return peak ? new End(Joint.PLUMB, 90 - slopeDegrees(line)) : new End(Joint.BUTT, 0);
     }
-    RoofLine eave = line.kind() == LineKind.EAVE ? line : other;
+    RoofLine eave = line.kind() == LineKind.RAKE ? other : line;
     Point away = eave == line ? on : back;
-    boolean outside = inward(surface, eave).dot(away) > 0;
+    boolean climbs = inward(surface, eave).dot(away) > 0;
+    boolean outside = climbs != isHighEdge(eave);
     return new End(outside ? Joint.OUTSIDE_MITRE : Joint.INSIDE_MITRE, turn / 2);
+  }
+
+  /** The upper edge of a shed roof, which nothing leans against from the other side. */
+  private static boolean isHighEdge(RoofLine line) {
+    return line.kind() == LineKind.RIDGE && line.planes().size() == 1;
   }
 
   /** Plan direction in which the plane of an eave climbs. */

@@ -156,4 +156,21 @@ class EdgeBoardsTest {
     assertThat(pair.overhang()).isEmpty();
     assertThat(pair.heel().orElseThrow()).isEqualTo(16.5, within(1e-9));
   }
+
+  /** A shed has a fascia along its high edge as well, as long as the low one. */
+  @Test
+  void highEdgeOfAShed() {
+    List<EdgeBoard> boards = Houses.solve(Houses.plan(Houses.box("eggg", 4, 240, 144))).fascia();
+    List<EdgeBoard> level = boards.stream().filter(b -> b.kind() == LineKind.EAVE).toList();
+    assertThat(level).hasSize(2);
+    assertThat(level.get(0).length()).isEqualTo(level.get(1).length());
+    assertThat(Math.abs(level.get(0).height() - level.get(1).height()))
+        .isEqualTo((144 + 17.5 + 12) / 3, within(1e-6));
+    assertThat(boards)
+        .allSatisfy(
+            b -> {
+              assertThat(b.from().joint()).isEqualTo(EdgeBoard.Joint.OUTSIDE_MITRE);
+              assertThat(b.to().joint()).isEqualTo(EdgeBoard.Joint.OUTSIDE_MITRE);
+            });
+  }
 }
