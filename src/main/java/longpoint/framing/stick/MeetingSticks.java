@@ -79,7 +79,7 @@ final class MeetingSticks {
     }
     boolean up = wing.low().isEave();
     Side eave = (up ? wing.low() : wing.high()).side().orElseThrow();
-    for (double u : RunSticks.stations(wing, up ? Bank.LOW : Bank.HIGH)) {
+    for (double u : RunMarks.stations(wing, up ? Bank.LOW : Bank.HIGH)) {
       Point foot = wing.axes().at(u, up ? wing.width() : 0);
       Point head = wing.axes().at(u, up ? wing.width() + on : -on);
       sticks.add(
@@ -218,7 +218,7 @@ final class MeetingSticks {
     Run main = meeting.lower();
     Side side = main.bound(meeting.bank()).side().orElseThrow();
     double ridgeIn = (main.ridgeHeight() - side.plateHeight() - side.heel()) / frame.slope();
-    for (double station : RunSticks.stations(main, meeting.bank())) {
+    for (double station : RunMarks.stations(main, meeting.bank())) {
       if (station > meeting.from() && station < meeting.to()) {
         mainJack(station, ridgeIn);
       }

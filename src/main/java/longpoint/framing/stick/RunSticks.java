@@ -57,7 +57,7 @@ final class RunSticks {
   static List<Stick> hipEnd(Run run, Bank end, LengthUnit unit) {
     RunSticks layer = new RunSticks(run, List.of(), List.of(), unit);
     Side wall = run.bound(end).side().orElseThrow();
-    for (double station : layer.places(end)) {
+    for (double station : new RunMarks(run, List.of()).along(end)) {
       layer.addRafter(end, wall, station, Joint.square(Bearing.GIRDER, 0));
     }
     for (Bank bearing : List.of(Bank.LOW, Bank.HIGH)) {
@@ -96,116 +96,23 @@ final class RunSticks {
             List.of(new Face(hip.head(), across), new Face(middle, along))));
   }
 
-  /** Stations along a wall, rising, from the start of the run or from its low side. */
-  static List<Double> stations(Run run, Bank bank) {
-    double thickness = run.part().frame().thickness();
-    boolean bearing = bank == Bank.LOW || bank == Bank.HIGH;
-    double length = bearing ? run.length() : run.width();
-    Bound first = bearing ? run.start() : run.low();
-    Bound last = bearing ? run.end() : run.high();
-    List<Double> stations = new ArrayList<>();
-    if (!first.isEave()) {
-      stations.add(thickness / 2);
-    }
-    double spacing = run.part().frame().spacing();
-    double limit = length - (last.isEave() ? 0 : thickness * 3 / 2);
-    for (int k = 1; k * spacing < limit; k++) {
-      stations.add(k * spacing);
-    }
-    if (!last.isEave()) {
-      stations.add(length - thickness / 2);
-    }
-    return stations;
-  }
-
   private void alongWall(Bank bank) {
     Side wall = run.bound(bank).side().orElseThrow();
-    for (double station : places(bank)) {
+    for (double station : new RunMarks(run, meetings).along(bank)) {
       if (meetings.stream().noneMatch(m -> overMouth(m, bank, station))) {
+        int before = sticks.size();
         addRafter(bank, wall, station, top(bank));
-        opening(bank, station).ifPresent(this::cutAt);
-      }
-    }
-  }
-
-  /**
-   * The stations of a wall, with those of the commons at the ends of a ridge. One that would stand
-   * in the wood of such a common moves onto its place.
-   */
-  private List<Double> places(Bank bank) {
-    List<Double> ends = new ArrayList<>();
-    if (isBearing(bank)) {
-      for (Bank end : List.of(Bank.START, Bank.END)) {
-        if (run.bound(end).isEave() && Double.isFinite(run.hipRun(end))) {
-          ends.add(end == Bank.START ? run.hipRun(end) : run.length() - run.hipRun(end));
+        if (sticks.size() > before) {
+          opening(bank, station).ifPresent(this::cutAt);
         }
       }
-    } else {
-      ends.add(run.ridgeV());
     }
-    List<Double> places = new ArrayList<>();
-    for (double station : stations(run, bank)) {
-      if (isBearing(bank) && isAtMouth(station)) {
-        continue;
-      }
-      double clear = clearOfValley(bank, station);
-      double moved =
-          ends.stream().filter(e -> Math.abs(e - clear) < thickness).findFirst().orElse(clear);
-      if (places.stream().noneMatch(p -> Math.abs(p - moved) < thickness / 2)) {
-        places.add(moved);
-      }
-    }
-    if (run.part().frame().choices().sticks().hasCommonsAtRidgeEnds()) {
-      for (double end : ends) {
-        if (places.stream().noneMatch(p -> Math.abs(p - end) < thickness)) {
-          places.add(end);
-        }
-      }
-      places.sort(null);
-    }
-    return places;
-  }
-
-  /** Moved out of the wood of a valley that starts at the corner of a mouth. */
-  private double clearOfValley(Bank bank, double station) {
-    double least = thickness / 2 * (1 + Math.sqrt(2));
-    for (Meeting m : meetings) {
-      boolean through = m.manner() == Meeting.Manner.THROUGH && m.endsAtWall();
-      if (through && m.lower().id().equals(run.id()) && m.bank() == bank) {
-        if (station <= m.from() && station > m.from() - least) {
-          return m.from() - least;
-        }
-        if (station >= m.to() && station < m.to() + least) {
-          return m.to() + least;
-        }
-      }
-      if (through && isBearing(bank) && m.isAt(run, Bank.END)) {
-        station = Math.min(station, run.length() - least);
-      }
-      if (through && isBearing(bank) && m.isAt(run, Bank.START)) {
-        station = Math.max(station, least);
-      }
-    }
-    return station;
-  }
-
-  /** Flush at an end that opens over another roof: the valley starts there, and jacks go on. */
-  private boolean isAtMouth(double station) {
-    boolean start = station < thickness;
-    boolean end = station > run.length() - thickness;
-    return meetings.stream()
-        .filter(m -> m.manner() != Meeting.Manner.SHED)
-        .anyMatch(m -> start && m.isAt(run, Bank.START) || end && m.isAt(run, Bank.END));
-  }
-
-  private static boolean isBearing(Bank bank) {
-    return bank == Bank.LOW || bank == Bank.HIGH;
   }
 
   /** What a rafter comes to that no hip cuts off. */
   private Joint top(Bank bank) {
     Bound far = run.bound(bank == Bank.LOW ? Bank.HIGH : Bank.LOW);
-    if (!isBearing(bank) || far.isEave()) {
+    if (!RunMarks.isBearing(bank) || far.isEave()) {
       return Joint.square(Bearing.RIDGE, thickness / 2);
     }
     return switch (far.kind()) {
@@ -232,8 +139,8 @@ final class RunSticks {
 
   /** The rafter last laid stops at the header under the front of a dormer. */
   private void cutAt(double header) {
-    Stick whole = sticks.isEmpty() ? null : sticks.get(sticks.size() - 1);
-    if (whole != null && whole.line().run() > header) {
+    Stick whole = sticks.get(sticks.size() - 1);
+    if (whole.line().run() > header) {
       Point head = whole.foot().toward(whole.head(), header / whole.line().run());
       sticks.set(
           sticks.size() - 1,
@@ -259,7 +166,7 @@ final class RunSticks {
     Joint head = atRidge;
     RafterKind kind = RafterKind.COMMON;
     String row = "";
-    boolean bearing = isBearing(bank);
+    boolean bearing = RunMarks.isBearing(bank);
     for (Bank end : bearing ? List.of(Bank.START, Bank.END) : List.of(Bank.LOW, Bank.HIGH)) {
       if (run.bound(end).isEave()) {
         Side other = run.bound(end).side().orElseThrow();

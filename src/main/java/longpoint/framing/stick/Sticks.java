@@ -138,6 +138,6 @@ public final class Sticks {
 
   /** Centres of a run's rafters along its ridge, rising. */
   public static List<Double> stations(Run run) {
-    return RunSticks.stations(run, Bank.LOW);
+    return RunMarks.stations(run, Bank.LOW);
   }
 }
