@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import longpoint.framing.stick.Bearing;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.stick.RafterKind;
 import longpoint.framing.truss.Truss;
@@ -49,6 +50,13 @@ class HipEndsTest {
     assertThat(hip.quantity()).isEqualTo(2);
     assertThat(hip.lineLength()).isEqualTo(252, within(1e-9));
     assertThat(hip.planRun()).isEqualTo(168 * Math.sqrt(2), within(1e-9));
+    // Heads name what carries them; hips come into the corner of girder and middle common.
+    assertThat(hip.head().on()).isEqualTo(Bearing.GIRDER);
+    assertThat(hip.head().by()).contains(girder.mark());
+    assertThat(hip.head().isDouble()).isTrue();
+    assertThat(rafters(set, RafterKind.COMMON).get(0).head().by()).contains(girder.mark());
+    assertThat(rafters(set, RafterKind.HIP_JACK))
+        .allSatisfy(j -> assertThat(j.head().by()).contains(hip.mark()));
     assertThat(rafters(set, RafterKind.COMMON)).hasSize(1);
     assertThat(rafters(set, RafterKind.COMMON).get(0).quantity()).isEqualTo(1);
     // Jacks at 24, 48 … 144 on both sides of both hips.
