@@ -2,6 +2,7 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longpoint.drawing.Layer;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Placement;
@@ -84,7 +85,7 @@ record FittedFrame(FrameView view, PaperScale scale, FrameBase.Extent extent) {
     return Strokes.of(view.drawing().marks(), view.unitsPerMm()).bounds();
   }
 
-  private static List<PaperScale> scales(Plan plan, Bounds solid, Bounds field) {
+  static List<PaperScale> scales(Plan plan, Bounds solid, Bounds field) {
     List<PaperScale> fitting =
         PaperScale.of(plan.unit()).stream()
             .filter(s -> fits(solid, field, s.unitsPerMm(plan.unit())))
@@ -117,7 +118,8 @@ record FittedFrame(FrameView view, PaperScale scale, FrameBase.Extent extent) {
               solid.minY() - spareY * share,
               solid.maxX() + spareX * share,
               solid.maxY() + spareY * share);
-      FrameView view = FrameView.within(plan, surface, framing, base, unitsPerMm, limit);
+      FrameView.Page page = new FrameView.Page(unitsPerMm, limit, Optional.empty());
+      FrameView view = FrameView.within(plan, surface, framing, base, page);
       best = new FittedFrame(view, scale, base.extent());
       if (fits(best.bounds(), field, unitsPerMm)) {
         return best;

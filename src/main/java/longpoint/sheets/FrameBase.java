@@ -1,13 +1,10 @@
 package longpoint.sheets;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Strokes;
 import longpoint.framing.FramingSet;
 import longpoint.geometry.Bounds;
-import longpoint.geometry.Point;
 import longpoint.plan.Plan;
 import longpoint.surface.RoofSurface;
 
@@ -50,50 +47,6 @@ record FrameBase(List<Mark> marks, Extent extent) {
     Bounds window = framed.grown(plan.unit().fromMillimetres(AROUND_MM));
     Bounds all = Strokes.of(whole.marks(), 1).bounds().with(framed);
     boolean worth = window.width() < WORTH * all.width() || window.height() < WORTH * all.height();
-    return worth ? new FrameBase(cut(whole.marks(), window), Extent.AROUND_FRAME) : whole;
-  }
-
-  private static List<Mark> cut(List<Mark> marks, Bounds window) {
-    List<Mark> kept = new ArrayList<>();
-    for (Mark mark : marks) {
-      Mark.Path path = (Mark.Path) mark;
-      int last = path.closed() ? path.points().size() : path.points().size() - 1;
-      boolean inside = path.points().stream().allMatch(window::contains);
-      if (inside) {
-        kept.add(path);
-      }
-      for (int i = 0; i < last && !inside; i++) {
-        Point from = path.points().get(i);
-        Point to = path.points().get((i + 1) % path.points().size());
-        inside(from, to, window)
-            .ifPresent(ends -> kept.add(new Mark.Path(ends, false, path.layer(), path.subject())));
-      }
-    }
-    return kept;
-  }
-
-  /** The piece of a line in a box, by the method of Liang and Barsky (ACM TOG 3, 1984). */
-  private static Optional<List<Point>> inside(Point from, Point to, Bounds box) {
-    double dx = to.x() - from.x();
-    double dy = to.y() - from.y();
-    double[] p = {-dx, dx, -dy, dy};
-    double[] q = {
-      from.x() - box.minX(), box.maxX() - from.x(), from.y() - box.minY(), box.maxY() - from.y()
-    };
-    double in = 0;
-    double out = 1;
-    for (int i = 0; i < 4; i++) {
-      if (p[i] == 0 && q[i] < 0) {
-        return Optional.empty();
-      }
-      if (p[i] < 0) {
-        in = Math.max(in, q[i] / p[i]);
-      } else if (p[i] > 0) {
-        out = Math.min(out, q[i] / p[i]);
-      }
-    }
-    return in < out
-        ? Optional.of(List.of(from.toward(to, in), from.toward(to, out)))
-        : Optional.empty();
+    return worth ? new FrameBase(Cropped.marks(whole.marks(), window), Extent.AROUND_FRAME) : whole;
   }
 }

@@ -53,11 +53,14 @@ public final class FrameLayers {
   public static final Layer RAFTER_LINE =
       new Layer("S-FRAM-RAFT", "Rafters", Pen.solid(0.18), Ink.QUIET);
 
+  public static final Layer MATCH =
+      new Layer("S-TRUS-MATC", "Match line", new Pen(0.35, Pen.LineType.CHAIN), Ink.MAIN);
+
   private FrameLayers() {}
 
   /** Those that stand over a plan, in the order they are painted. */
   public static List<Layer> ofLayout() {
-    return List.of(WALL, ROOF, LADDER, RAFTER, VALLEY, TRUSS, GIRDER, HANGER, TAPE, MARK);
+    return List.of(WALL, ROOF, LADDER, RAFTER, VALLEY, TRUSS, GIRDER, HANGER, TAPE, MATCH, MARK);
   }
 
   /** Those of a valley set, in the order they are explained. */

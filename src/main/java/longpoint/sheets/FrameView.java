@@ -2,6 +2,7 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import longpoint.drawing.Drawing;
 import longpoint.drawing.Mark;
 import longpoint.drawing.Strokes;
@@ -52,27 +53,42 @@ public record FrameView(
       Plan plan, RoofSurface surface, FramingSet framing, double unitsPerMm) {
     FrameBase base = FrameBase.whole(plan, surface);
     Bounds limit = solid(plan, base, framing).grown(AROUND_MM * unitsPerMm);
-    return within(plan, surface, framing, base, unitsPerMm, limit);
+    return within(plan, surface, framing, base, new Page(unitsPerMm, limit, Optional.empty()));
   }
+
+  /**
+   * Where a frame is drawn.
+   *
+   * @param unitsPerMm plan units to a millimetre of paper, &gt; 0
+   * @param limit no lettering stands outside it
+   * @param window what is drawn; everything if empty
+   */
+  record Page(double unitsPerMm, Bounds limit, Optional<Bounds> window) {
+    List<Mark> shown(List<Mark> marks) {
+      return window.map(w -> Cropped.marks(marks, w)).orElse(marks);
+    }
+  }
+
+  /** Share of a truss that must be seen on a page for its mark to stand there. */
+  private static final double NAMED = 0.3;
 
   /** Draws a frame on limited ground: no lettering stands outside it. */
   static FrameView within(
-      Plan plan,
-      RoofSurface surface,
-      FramingSet framing,
-      FrameBase beneath,
-      double unitsPerMm,
-      Bounds limit) {
-    List<Mark> base = beneath.marks();
+      Plan plan, RoofSurface surface, FramingSet framing, FrameBase beneath, Page page) {
+    double unitsPerMm = page.unitsPerMm();
+    Bounds limit = page.limit();
+    List<Mark> base = page.shown(beneath.marks());
     FrameMarks marks = new FrameMarks(plan, framing, unitsPerMm);
-    List<Mark> frame = marks.all();
+    List<Mark> frame = page.shown(marks.all());
     Clutter clutter = taken(unitsPerMm, base, frame);
     TapeFigures tapes =
         new TapeFigures(plan.unit(), unitsPerMm, clutter, limit, PlanView.grounds(plan, surface));
-    List<Mark> figures = tapes.place(marks);
+    List<Mark> figures = tapes.place(marks, page.window());
     FrameLabels labels = new FrameLabels(unitsPerMm, clutter, limit);
-    List<Mark> names = labels.place(named(marks));
+    List<Mark> names = labels.place(named(marks, page.window()));
     int leftOff = tapes.leftOff() + labels.leftOff();
+    System.out.println(
+        "DBG " + page.window() + " " + tapes.leftOff() + " " + labels.leftOff() + " " + unitsPerMm);
     return new FrameView(
         plan.title(), unitsPerMm, base, frame, figures, names, leftOff, labels.led());
   }
@@ -107,18 +123,28 @@ public record FrameView(
     return clutter;
   }
 
-  private static List<FrameLabels.Named> named(FrameMarks marks) {
+  private static List<FrameLabels.Named> named(FrameMarks marks, Optional<Bounds> window) {
     List<FrameLabels.Named> named = new ArrayList<>();
     for (Truss t : marks.trusses()) {
-      named.add(new FrameLabels.Named(marks.line(t), marks.half(t.part()), t.mark(), t.id()));
+      seen(marks.line(t), window)
+          .map(l -> new FrameLabels.Named(l, marks.half(t.part()), t.mark(), t.id()))
+          .ifPresent(named::add);
     }
     for (Rafter r : marks.rafters()) {
+      String subject = FrameMarks.subject(r);
       for (Segment place : r.places()) {
-        named.add(
-            new FrameLabels.Named(place, marks.half(r.part()), r.mark(), FrameMarks.subject(r)));
+        seen(place, window)
+            .map(l -> new FrameLabels.Named(l, marks.half(r.part()), r.mark(), subject))
+            .ifPresent(named::add);
       }
     }
     return named;
+  }
+
+  private static Optional<Segment> seen(Segment line, Optional<Bounds> window) {
+    return window.isEmpty()
+        ? Optional.of(line)
+        : Cropped.line(line, window.get()).filter(l -> l.length() >= NAMED * line.length());
   }
 
   /** The box around walls, roof and frame. */

@@ -61,7 +61,7 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
       if (alone || FittedFrame.hasRoom(plan, surface, framing, field)) {
         FittedFrame whole = FittedFrame.of(plan, surface, framing, field);
         if (alone || whole.readable()) {
-          layout(words.text("layout.frame"), whole, plan);
+          pages(words.text("layout.frame"), whole, plan, surface);
           return new LayoutSheets(sheets, whole.scale());
         }
       }
@@ -71,10 +71,49 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
         Plan own = plan.withParts(List.of(part));
         if (!new FrameMarks(own, framing, 1).all().isEmpty()) {
           String title = words.text("layout.part", RoofNames.part(part));
-          layout(title, FittedFrame.of(own, roofOf(part), framing, field), own);
+          RoofSurface roof = roofOf(part);
+          pages(title, FittedFrame.of(own, roof, framing, field), own, roof);
         }
       }
       return new LayoutSheets(sheets, whole.scale());
+    }
+
+    /** On one page if all its marks have room there, else on several. */
+    private void pages(String title, FittedFrame whole, Plan shown, RoofSurface roof) {
+      FrameTiles tiles =
+          whole.view().leftOff() == 0
+              ? new FrameTiles(List.of(), whole.scale())
+              : FrameTiles.of(shown, words, roof, framing, field);
+      if (tiles.views().isEmpty() || tiles.leftOff() >= whole.view().leftOff()) {
+        layout(title, whole, shown);
+        return;
+      }
+      for (int i = 0; i < tiles.views().size(); i++) {
+        page(
+            words.text("layout.page", title, i + 1, tiles.views().size()),
+            new FittedFrame(tiles.views().get(i), tiles.scale(), whole.extent()));
+      }
+    }
+
+    /**
+     * Of several that show one frame together; how many stand here would not be how many to order.
+     */
+    private void page(String title, FittedFrame fitted) {
+      List<Mark> marks = new ArrayList<>(List.of(fitted.in(field)));
+      Bounds column = border.column(FrameReminders.layout(words));
+      Legend legend = Legend.of(words, fitted.layers());
+      marks.addAll(legend.marks(new Point(column.minX(), column.maxY())));
+      sheets.add(sheet(title, fitted, marks));
+    }
+
+    private Sheet sheet(String title, FittedFrame fitted, List<Mark> marks) {
+      return Sheet.plan(
+          title,
+          fitted.scale(),
+          measures(fitted),
+          fitted.view().leftOff(),
+          FrameReminders.layout(words),
+          marks);
     }
 
     /** The lines of the roof over one part, those it shares with others too. */
@@ -106,14 +145,7 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
       if (rows >= table.rows().size() && !table.rows().isEmpty()) {
         marks.addAll(table.marks(below, width));
       }
-      sheets.add(
-          Sheet.plan(
-              title,
-              fitted.scale(),
-              measures(fitted),
-              fitted.view().leftOff(),
-              FrameReminders.layout(words),
-              marks));
+      sheets.add(sheet(title, fitted, marks));
     }
 
     private String measures(FittedFrame fitted) {

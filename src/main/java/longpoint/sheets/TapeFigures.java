@@ -64,18 +64,32 @@ final class TapeFigures {
    */
   private record Plate(Point start, Point along, Point out, double reach) {}
 
-  List<Mark> place(FrameMarks marks) {
+  /**
+   * @param window where plates are to have figures; everywhere if empty
+   */
+  List<Mark> place(FrameMarks marks, Optional<Bounds> window) {
     List<Mark> all = new ArrayList<>();
     for (TapeMarks tape : shortestFirst(marks)) {
       List<Plate> plates = new ArrayList<>(plates(tape, marks));
       plates.sort(Comparator.comparingInt(p -> onRoofs(tape, p)));
       for (double mark : plates.isEmpty() ? List.<Double>of() : tape.marks()) {
-        List<Mark> placed = figure(tape, plates, mark);
-        leftOff += placed.isEmpty() ? 1 : 0;
+        List<Plate> here =
+            plates.stream().filter(p -> window.isEmpty() || isIn(window.get(), p, mark)).toList();
+        if (here.isEmpty()) {
+          continue; // on another page
+        }
+        List<Mark> placed = figure(tape, here, mark);
+        // The page with the better plate answers for the figure.
+        boolean answers = here.get(0).equals(plates.get(0));
+        leftOff += placed.isEmpty() && answers ? 1 : 0;
         all.addAll(placed);
       }
     }
     return all;
+  }
+
+  private static boolean isIn(Bounds window, Plate plate, double mark) {
+    return window.contains(plate.start().plus(plate.along().times(mark)));
   }
 
   /** A long run has more places to dodge to than a short one. */

@@ -129,6 +129,30 @@ class FrameSheetsTest {
         .isEqualTo(plan.parts().size());
   }
 
+  /**
+   * A layout too crowded for its paper goes on over match lines: on tabloid nothing is left off, on
+   * letter no more than a mark or two of a large house, which the title block tells.
+   */
+  @Test
+  void hardlyAMarkOfALayoutIsLeftOff() throws Exception {
+    for (Map.Entry<String, Plan> e : plans().entrySet()) {
+      assertThat(leftOff(e.getValue(), Paper.LETTER)).as(e.getKey()).isLessThanOrEqualTo(2);
+    }
+    for (String sample : List.of("heronsmere-lodge.json", "sable-lane-garden-wing.json")) {
+      assertThat(leftOff(plans().get(sample), Paper.TABLOID)).as(sample).isZero();
+    }
+    List<Sheet> court = sheets(plans().get("quennel-court.json"), Paper.LETTER);
+    assertThat(court.get(0).title()).startsWith("Frame layout, 1 of ");
+    assertThat(SheetLaws.words(court.get(0).marks())).contains("Match line: 2 of ");
+  }
+
+  private static int leftOff(Plan plan, Paper paper) {
+    return sheets(plan, paper).stream()
+        .filter(p -> p.title().startsWith("Layout: ") || p.title().startsWith("Frame layout"))
+        .mapToInt(Sheet::leftOff)
+        .sum();
+  }
+
   @Test
   void valleyTablesGiveWhatTheDrawingShows() {
     Plan plan = DrawnPlans.wing();
