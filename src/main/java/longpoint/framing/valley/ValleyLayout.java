@@ -67,7 +67,10 @@ public record ValleyLayout(
       if (block || x > site.main().ridge()) {
         return set;
       }
-      set.add(truss(site, k, x));
+      ValleyTruss truss = truss(site, set.size() + 1, x);
+      if (truss.height() >= site.thickness()) { // else the hipped front is not out of the roof yet
+        set.add(truss);
+      }
     }
   }
 
