@@ -134,6 +134,7 @@ class WordedPacketTest {
         List<String> lines = new ArrayList<>();
         lettering(page.marks(), lines);
         for (String line : lines) {
+          assertThat(line).as("in a table of %s on %s", page.title(), paper).isNotEqualTo("…");
           if (line.endsWith("…") && line.length() > 6) {
             String kept = line.substring(0, line.length() - 1).replace('\u00a0', ' ');
             assertThat(texts)
