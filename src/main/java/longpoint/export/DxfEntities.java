@@ -1,5 +1,7 @@
 package longpoint.export;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -57,12 +59,18 @@ final class DxfEntities implements MarkVisitor {
     return pictures;
   }
 
-  DxfTags blockSection() {
-    return new DxfTags().tag(0, "SECTION").tag(2, "BLOCKS").all(blocks).tag(0, "ENDSEC");
+  void writeBlocks(OutputStream out) throws IOException {
+    write("BLOCKS", blocks, out);
   }
 
-  DxfTags entitySection() {
-    return new DxfTags().tag(0, "SECTION").tag(2, "ENTITIES").all(entities).tag(0, "ENDSEC");
+  void writeEntities(OutputStream out) throws IOException {
+    write("ENTITIES", entities, out);
+  }
+
+  private static void write(String section, DxfTags content, OutputStream out) throws IOException {
+    new DxfTags().tag(0, "SECTION").tag(2, section).writeTo(out);
+    content.writeTo(out);
+    new DxfTags().tag(0, "ENDSEC").writeTo(out);
   }
 
   @Override

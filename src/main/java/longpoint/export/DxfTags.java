@@ -1,13 +1,20 @@
 package longpoint.export;
 
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import longpoint.geometry.Point;
 import longpoint.geometry.Point3;
+import longpoint.stop.CalledOff;
 
 /** A run of DXF tags: a group code on one line, its value on the next. */
 final class DxfTags {
   /** Readers get a coordinate back to a ten-thousandth of a millionth of the plan's unit. */
   private static final int DECIMALS = 10;
+
+  /** Characters encoded at a time. */
+  private static final int PIECE = 1 << 16;
 
   private final StringBuilder out = new StringBuilder();
 
@@ -52,6 +59,15 @@ final class DxfTags {
   DxfTags all(DxfTags other) {
     out.append(other.out);
     return this;
+  }
+
+  /** Piece by piece, since a drawing of a large plan is some megabytes. */
+  void writeTo(OutputStream to) throws IOException {
+    for (int from = 0; from < out.length(); from += PIECE) {
+      CalledOff.check();
+      String piece = out.substring(from, Math.min(out.length(), from + PIECE));
+      to.write(piece.getBytes(StandardCharsets.US_ASCII));
+    }
   }
 
   static String hex(int handle) {

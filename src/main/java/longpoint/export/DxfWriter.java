@@ -2,7 +2,6 @@ package longpoint.export;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.function.Consumer;
 import longpoint.drawing.Drawing;
 import longpoint.drawing.Strokes;
@@ -69,15 +68,12 @@ public final class DxfWriter {
     content.accept(entities);
     DxfTags tables =
         new DxfTables(handles, sizes).write(extent, entities.layers(), entities.pictures());
-    DxfTags file =
-        DxfFrame.header(sizes, extent, handles.next())
-            .all(DxfFrame.classes())
-            .all(tables)
-            .all(entities.blockSection())
-            .all(entities.entitySection())
-            .all(DxfFrame.objects(extent))
-            .tag(0, "EOF");
-    out.write(file.toString().getBytes(StandardCharsets.US_ASCII));
+    DxfFrame.header(sizes, extent, handles.next()).writeTo(out);
+    DxfFrame.classes().writeTo(out);
+    tables.writeTo(out);
+    entities.writeBlocks(out);
+    entities.writeEntities(out);
+    DxfFrame.objects(extent).tag(0, "EOF").writeTo(out);
     out.flush();
   }
 

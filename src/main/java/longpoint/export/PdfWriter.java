@@ -1,6 +1,6 @@
 package longpoint.export;
 
-import java.io.ByteArrayOutputStream;
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -51,18 +51,33 @@ public final class PdfWriter {
     if (pages.isEmpty()) {
       throw new IllegalArgumentException("a PDF needs a sheet");
     }
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
       about(document, title, language);
       bookmarks(document, pages, sheets(document, pages));
       labels(document, pages);
       document.setDocumentId(fingerprint(document));
-      document.save(bytes);
+      document.save(new Unclosed(out));
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
-    bytes.writeTo(out);
     out.flush();
+  }
+
+  /** The library closes what it writes to; the stream here is the caller's. */
+  private static final class Unclosed extends FilterOutputStream {
+    Unclosed(OutputStream out) {
+      super(out);
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int count) throws IOException {
+      out.write(bytes, from, count);
+    }
+
+    @Override
+    public void close() throws IOException {
+      flush();
+    }
   }
 
   private static void about(PDDocument document, String title, Language language) {

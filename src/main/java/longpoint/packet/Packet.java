@@ -178,18 +178,20 @@ public final class Packet {
     return sheets(design, paper).pages();
   }
 
-  /** Every sheet, with the scales of its plans. */
   static SheetSet sheets(Design design, Paper paper) {
-    Solved solved =
-        new Solved(
-            design.plan(),
-            design.surface(),
-            design.framing(),
-            design.deck(),
-            design.chalk(),
-            design.takeOff(),
-            design.lumber(),
-            design.problems());
-    return SheetSet.of(solved, paper);
+    return SheetSet.of(solved(design), paper);
+  }
+
+  /** A design as the sheets take it. */
+  static Solved solved(Design design) {
+    return new Solved(
+        design.plan(),
+        design.surface(),
+        design.framing(),
+        design.deck(),
+        design.chalk(),
+        design.takeOff(),
+        design.lumber(),
+        design.problems());
   }
 }

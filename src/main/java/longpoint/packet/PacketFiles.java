@@ -58,13 +58,13 @@ final class PacketFiles {
   }
 
   private void add() {
-    if (asks(Output.PDF, Output.HTML, Output.SVG, Output.DXF)) {
+    if (asks(Output.PDF, Output.HTML, Output.SVG)) {
       SheetSet set = Packet.sheets(design, request.paper());
       sheets(set.pages());
       handouts(set.pages());
-      plan(set.roofScale());
-      frame(set.frameScale());
-      unfolded(set.roofScale());
+      models(set.scales());
+    } else if (asks(Output.DXF)) {
+      models(SheetSet.scales(Packet.solved(design), request.paper()));
     }
     lists();
     solid();
@@ -75,6 +75,12 @@ final class PacketFiles {
 
   private boolean asks(Output... any) {
     return Set.of(any).stream().anyMatch(request.outputs()::contains);
+  }
+
+  private void models(SheetSet.Scales scales) {
+    plan(scales.roof());
+    frame(scales.frame());
+    unfolded(scales.roof());
   }
 
   private void sheets(List<Page> pages) {

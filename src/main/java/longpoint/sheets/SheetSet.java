@@ -13,10 +13,9 @@ import longpoint.stop.CalledOff;
  * a truss's mark.
  *
  * @param pages from the cover on
- * @param roofScale of the roof plan
- * @param frameScale of the frame's layout
+ * @param scales of its plans
  */
-public record SheetSet(List<Page> pages, PaperScale roofScale, PaperScale frameScale) {
+public record SheetSet(List<Page> pages, Scales scales) {
   public SheetSet {
     pages = List.copyOf(pages);
   }
@@ -37,7 +36,29 @@ public record SheetSet(List<Page> pages, PaperScale roofScale, PaperScale frameS
     sheets.addAll(CuttingSheets.of(plan, solved.deck(), names, border));
     sheets.addAll(StickSheets.of(plan, solved.framing(), names, border));
     sheets.addAll(OrderSheets.of(solved, border));
-    return new SheetSet(numbered(solved, sheets, border), roof.scale(), layout.scale());
+    return new SheetSet(numbered(solved, sheets, border), new Scales(roof.scale(), layout.scale()));
+  }
+
+  /**
+   * Scales of the plans of a set.
+   *
+   * @param roof of the roof plan
+   * @param frame of the frame's layout
+   */
+  public record Scales(PaperScale roof, PaperScale frame) {}
+
+  /** The scale of the roof plan. */
+  public PaperScale roofScale() {
+    return scales.roof();
+  }
+
+  /** The scales alone: what a drawing in real size is lettered for, without laying out the rest. */
+  public static Scales scales(Solved solved, Paper paper) {
+    SheetBorder border = new SheetBorder(solved.plan(), solved.problems(), paper);
+    return new Scales(
+        RoofSheets.of(solved.plan(), solved.surface(), border).scale(),
+        LayoutSheets.of(solved.plan(), solved.surface(), solved.framing(), solved.names(), border)
+            .scale());
   }
 
   /** With the cover before them, which lists them under the numbers it moves them to. */

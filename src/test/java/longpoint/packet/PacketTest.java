@@ -131,4 +131,17 @@ class PacketTest {
         .containsExactly("a-sheets.pdf", "a-house.obj", "a.eml");
     assertThat(Files.readString(folder.resolve("a.eml"))).contains("a-house.obj");
   }
+
+  /** Without the sheets only their scales are worked out, and these are the same. */
+  @Test
+  void drawingsAloneAreTheSameAsAmongTheRest() throws Exception {
+    Map<String, byte[]> all = everything(folder.resolve("all"));
+    Design design = Pipeline.solve(PlanFile.read(SAMPLE).plan());
+    Request alone = Request.everything(design.plan().unit()).withOutputs(EnumSet.of(Output.DXF));
+    List<Path> drawings = Packet.write(design, alone, folder.resolve("alone"), "cabin");
+    assertThat(drawings).hasSize(3);
+    for (Path file : drawings) {
+      assertThat(Files.readAllBytes(file)).isEqualTo(all.get(file.getFileName().toString()));
+    }
+  }
 }
