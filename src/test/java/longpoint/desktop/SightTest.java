@@ -41,7 +41,9 @@ class SightTest {
         window.untilSolved();
         assertThat(view(window)).isEqualTo(before);
       }
-      window.escape();
+      window.release(corner.x() - 24 * 7, corner.y() - 12 * 7);
+      window.untilSolved();
+      assertThat(view(window)).isEqualTo(before);
     }
   }
 

@@ -1,5 +1,6 @@
 package longpoint.desktop.panel;
 
+import java.awt.Dimension;
 import java.awt.event.ActionListener;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -17,6 +18,8 @@ public final class StatusLine extends JPanel {
   private static final long serialVersionUID = 1;
   private final Words sentence = new Words(Words.Rank.PLAIN, " ");
   private final Words place = new Words(Words.Rank.QUIET, "");
+  private static final int PAD = 6;
+
   private final Words state = new Words(Words.Rank.QUIET, "");
   private final Words work = new Words(Words.Rank.PLAIN, "");
   private final JProgressBar bar = new JProgressBar();
@@ -96,6 +99,14 @@ public final class StatusLine extends JPanel {
     off.setVisible(working);
     state.setVisible(!working);
     place.setVisible(!working);
+  }
+
+  /** As high at rest as at work: the sheet above is not to jump when a button comes and goes. */
+  @Override
+  public Dimension getPreferredSize() {
+    Dimension size = super.getPreferredSize();
+    int atWork = off == null ? 0 : off.getPreferredSize().height + 2 * PAD + 1;
+    return new Dimension(size.width, Math.max(size.height, atWork));
   }
 
   @Override
