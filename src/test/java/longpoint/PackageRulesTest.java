@@ -3,11 +3,13 @@ package longpoint;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.GeneralCodingRules;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -138,6 +140,16 @@ class PackageRulesTest {
       com.tngtech.archunit.base.DescribedPredicate.describe(
           "primitives and arrays of what is allowed",
           c -> c.isPrimitive() || (c.isArray() && c.getBaseComponentType().isPrimitive()));
+
+  /** What is printed goes through the command that was given, never past it. */
+  @Test
+  void onlyTheEntryUsesTheStandardStreams() {
+    noClasses()
+        .that()
+        .doNotBelongToAnyOf(Longpoint.class)
+        .should(GeneralCodingRules.ACCESS_STANDARD_STREAMS)
+        .check(CLASSES);
+  }
 
   @Test
   void everyPackageStandsInTheTable() {

@@ -87,8 +87,6 @@ public record FrameView(
     FrameLabels labels = new FrameLabels(unitsPerMm, clutter, limit);
     List<Mark> names = labels.place(named(marks, page.window()));
     int leftOff = tapes.leftOff() + labels.leftOff();
-    System.out.println(
-        "DBG " + page.window() + " " + tapes.leftOff() + " " + labels.leftOff() + " " + unitsPerMm);
     return new FrameView(
         plan.title(), unitsPerMm, base, frame, figures, names, leftOff, labels.led());
   }
