@@ -11,6 +11,7 @@ import longpoint.drawing.Strokes;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
+import longpoint.stop.CalledOff;
 
 /**
  * What is taken on a drawing: lettering, which nothing new may cover, and strokes, which new
@@ -90,6 +91,7 @@ final class Clutter {
 
   /** The room that marks need; tints need none. */
   Shape shape(Mark... marks) {
+    CalledOff.check();
     Strokes all = Strokes.of(List.of(marks), unitsPerMm);
     List<Box> lettering =
         all.labels().stream().map(l -> l.box().grown(MARGIN_MM * unitsPerMm)).toList();

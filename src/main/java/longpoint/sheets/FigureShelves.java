@@ -7,6 +7,7 @@ import java.util.function.Function;
 import longpoint.drawing.Mark;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
+import longpoint.stop.CalledOff;
 import longpoint.units.LengthUnit;
 
 /** Stands figures on pages in rows, left to right and down, in their order. */
@@ -52,6 +53,7 @@ final class FigureShelves {
   /** The same where the largest drawing may take another share of its page. */
   static Drawn fitted(
       LengthUnit unit, Bounds field, Share share, Function<Double, List<SheetFigure>> draw) {
+    CalledOff.check();
     List<Drawn> fitting = new ArrayList<>();
     Drawn whole = null;
     Drawn last = null;

@@ -8,6 +8,7 @@ import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
+import longpoint.stop.CalledOff;
 
 /**
  * Stands tables one under another in columns, column beside column, page after page; a table that
@@ -73,6 +74,7 @@ final class TableFlow {
   }
 
   private List<Mark> page(Bounds field) {
+    CalledOff.check();
     List<Mark> marks = new ArrayList<>();
     double x = field.minX();
     while (!queue.isEmpty()) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import longpoint.geometry.Ring;
+import longpoint.stop.CalledOff;
 
 /**
  * Front door: shares pieces out over sheets.
@@ -117,6 +118,7 @@ public final class Nest {
     List<Bin> best = start;
     Random random = new Random(SEED);
     for (int round = 0; round < rounds && best.size() > Math.max(1, enough); round++) {
+      CalledOff.check();
       List<Bin> byFree = new ArrayList<>(best);
       byFree.sort(Comparator.comparingDouble(b -> -b.free()));
       List<Bin> kept = new ArrayList<>();
