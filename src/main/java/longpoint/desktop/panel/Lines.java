@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.plaf.basic.BasicGraphicsUtils;
@@ -31,13 +32,17 @@ final class Lines extends JComponent {
   }
 
   @Override
-  protected void paintComponent(Graphics g) {
+  protected void paintComponent(Graphics graphics) {
+    Graphics2D g = (Graphics2D) graphics;
+    // A component without a look of its own is not given the desktop's smoothing.
+    g.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
     FontMetrics metrics = g.getFontMetrics(getFont());
     g.setFont(getFont());
     g.setColor(getForeground());
     int y = metrics.getAscent();
     for (String line : lines) {
-      BasicGraphicsUtils.drawString(this, (Graphics2D) g, line, 0, y);
+      BasicGraphicsUtils.drawString(this, g, line, 0, y);
       y += metrics.getHeight();
     }
   }
