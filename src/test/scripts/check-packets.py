@@ -107,8 +107,10 @@ def svg_geometry(figures, folder):
             if path is None:
                 continue
             ends = [tuple(map(float, p)) for p in re.findall(r"[ML](\S+) ([^MLZ\s]+)", path)]
-            (x1, y1, _), (x2, y2, _) = line["from"], line["to"]
-            length = line["run"] * mm
+            if len(line["seen"]) != 1:
+                continue
+            (x1, y1), (x2, y2) = line["seen"][0]
+            length = ((x2 - x1) ** 2 + (y2 - y1) ** 2) ** 0.5 * mm
             if length < 1e-9:
                 continue
             if ratio is None:
@@ -154,8 +156,10 @@ def dxf_geometry(figures):
                 if line is None or "-plan" not in file.name:
                     continue
                 count += 1
-                for at, wanted in ((entity.dxf.start, line["from"]), (entity.dxf.end, line["to"])):
-                    worst = max(worst, abs(at.x - wanted[0]), abs(at.y - wanted[1]))
+                drawn = entity.dxf.start, entity.dxf.end
+                worst = max(worst, min(
+                    max(max(abs(at.x - x), abs(at.y - y)) for at, (x, y) in zip(drawn, stretch))
+                    for stretch in line["seen"]))
         if count == 0 or worst > MOST:
             raise ValueError(f"{count} roof lines, {worst:.2e} off")
         return f"{count} roof lines, worst {worst:.1e}; {dimensions} dimensions, {closed} closed"

@@ -9,9 +9,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import longpoint.geometry.Point;
 import longpoint.geometry.Point3;
 import longpoint.geometry.Region;
 import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
 import longpoint.pipeline.Design;
 import longpoint.plan.Problem;
 import longpoint.surface.LineFigures;
@@ -77,7 +79,14 @@ public final class FiguresJson {
     ArrayNode planes = surface.putArray("planes");
     design.surface().planes().forEach(p -> planes.add(plane(p)));
     ArrayNode lines = surface.putArray("lines");
-    design.surface().lines().forEach(l -> lines.add(line(l, design.surface().figures(l))));
+    for (RoofLine line : design.surface().lines()) {
+      ObjectNode node = line(line, design.surface().figures(line));
+      ArrayNode seen = node.putArray("seen");
+      for (Segment stretch : design.surface().seen(line)) {
+        seen.addArray().add(place(stretch.from())).add(place(stretch.to()));
+      }
+      lines.add(node);
+    }
     return surface;
   }
 
@@ -110,6 +119,10 @@ public final class FiguresJson {
     ArrayNode points = NODES.arrayNode();
     ring.points().forEach(p -> points.add(point(plane.plane().lift(p))));
     return points;
+  }
+
+  private static ArrayNode place(Point p) {
+    return NODES.arrayNode().add(p.x()).add(p.y());
   }
 
   private static ArrayNode point(Point3 p) {

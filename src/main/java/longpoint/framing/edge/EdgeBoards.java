@@ -28,6 +28,8 @@ public final class EdgeBoards {
     List<RoofLine> edges =
         surface.lines().stream()
             .filter(l -> l.kind() == LineKind.EAVE || l.kind() == LineKind.RAKE || isHighEdge(l))
+            // What no tape can read is no board, and has no direction to mitre by.
+            .filter(l -> l.length() >= shop.mark())
             .toList();
     List<EdgeBoard> boards = new ArrayList<>();
     for (RoofLine line : edges) {

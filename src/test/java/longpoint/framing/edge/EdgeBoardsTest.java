@@ -3,14 +3,20 @@ package longpoint.framing.edge;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import longpoint.framing.FramingSet;
 import longpoint.framing.Houses;
+import longpoint.framing.Shop;
 import longpoint.framing.edge.EdgeBoard.Joint;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.surface.LineKind;
+import longpoint.surface.Roof;
+import longpoint.surface.RoofLine;
+import longpoint.surface.RoofSurface;
 import longpoint.units.Slope;
 import org.junit.jupiter.api.Test;
 
@@ -172,5 +178,21 @@ class EdgeBoardsTest {
               assertThat(b.from().joint()).isEqualTo(EdgeBoard.Joint.OUTSIDE_MITRE);
               assertThat(b.to().joint()).isEqualTo(EdgeBoard.Joint.OUTSIDE_MITRE);
             });
+  }
+
+  /** A line no tape can read is no board, and leaves its neighbours' joints as they are. */
+  @Test
+  void aSpeckOfALineIsNoBoard() {
+    Plan plan = Houses.plan(Houses.box("eeee", 8, 480, 336));
+    RoofSurface roof = Roof.solve(plan);
+    RoofLine eave = roof.lines(LineKind.EAVE).get(0);
+    RoofLine speck =
+        new RoofLine("eave:speck", LineKind.EAVE, eave.from(), eave.from(), eave.planes());
+    List<RoofLine> lines = new ArrayList<>(List.of(speck));
+    lines.addAll(roof.lines());
+    RoofSurface specked = new RoofSurface(roof.planes(), lines, List.of());
+    Set<String> parts = Set.of(plan.parts().get(0).id());
+    Shop shop = Shop.of(plan.unit());
+    assertThat(EdgeBoards.of(parts, specked, shop)).isEqualTo(EdgeBoards.of(parts, roof, shop));
   }
 }
