@@ -30,6 +30,9 @@ final class Sight {
   /** Two zooms this near each other ask for the same room, as a share. */
   private static final double SAME_ZOOM = 0.2;
 
+  /** Share by which the zoom may differ from the one that lettering was laid out for. */
+  private static final double LAID_OUT_FOR = 0.005;
+
   private final Job job;
   private final PlanCanvas canvas;
   private int fits = FITS;
@@ -86,12 +89,12 @@ final class Sight {
     boolean settled = !job.runner().previewing() && shown.equals(job.document().plan());
     boolean first = wasBlank && !blank && settled;
     wasBlank = blank || wasBlank && !settled;
-    setExtent();
+    boolean whole = setExtent();
     if (first && !canvas.isAllInSight()) {
       startOver(); // the first walls were typed larger than the sheet
       setExtent();
     }
-    if (job.runner().shown() != inSight) {
+    if (job.runner().shown() != inSight || whole && fits < FITS) {
       fits = 0;
     }
     if (fits > 0) {
@@ -103,8 +106,12 @@ final class Sight {
     }
   }
 
-  /** Walls and roof, and how far the lettering reaches beyond them on the screen. */
-  private void setExtent() {
+  /**
+   * Walls and roof, and how far the lettering reaches beyond them on the screen.
+   *
+   * @return whether all of it, laid out for this very zoom, is in sight already
+   */
+  private boolean setExtent() {
     Picture picture = job.picture();
     Bounds bare = Bounds.EMPTY;
     for (Part part : picture.design().plan().parts()) {
@@ -119,6 +126,15 @@ final class Sight {
     if (other) {
       forget(); // laid out for another zoom, it says little of this one
     }
+    boolean whole =
+        Math.abs(canvas.unitsPerMm() / picture.unitsPerMm() - 1) < LAID_OUT_FOR
+            && canvas.shows(
+                bare,
+                new Insets(
+                    pixels(all.maxY() - bare.maxY(), pixels),
+                    pixels(bare.minX() - all.minX(), pixels),
+                    pixels(bare.minY() - all.minY(), pixels),
+                    pixels(all.maxX() - bare.maxX(), pixels)));
     // Never less than before: a nearer view with more rows, and a farther one with fewer, would
     // take turns.
     above = Math.max(above, (all.maxY() - bare.maxY()) * pixels);
@@ -136,6 +152,11 @@ final class Sight {
                 (int) (across * left),
                 (int) (up * below),
                 (int) (across * right)));
+    return whole;
+  }
+
+  private static int pixels(double units, double pixelsPerUnit) {
+    return (int) Math.ceil(units * pixelsPerUnit);
   }
 
   /** The share of what lettering takes that it gets. */

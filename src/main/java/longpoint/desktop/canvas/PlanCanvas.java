@@ -168,6 +168,11 @@ public final class PlanCanvas extends JPanel implements Movable {
     return room.isWhole(view, getWidth(), getHeight());
   }
 
+  /** Whether a box and lettering that reaches so many pixels beyond it show whole as it is. */
+  public boolean shows(Bounds extent, Insets lettering) {
+    return new SheetRoom(extent, lettering).isWhole(view, getWidth(), getHeight());
+  }
+
   /** A box in sight, with what stands around it. */
   public void fit(Bounds box) {
     show(room.around(box, getWidth(), getHeight()));
