@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import longpoint.geometry.Point;
+import longpoint.geometry.Segment;
 import longpoint.plan.Edge;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -74,6 +75,7 @@ class InvarianceTest {
     same(areas(a, scale * scale), areas(b, 1));
     for (LineKind kind : LineKind.values()) {
       same(lengths(a, kind, scale), lengths(b, kind, 1));
+      same(shown(a, kind, scale), shown(b, kind, 1));
     }
   }
 
@@ -94,6 +96,14 @@ class InvarianceTest {
 
   private static List<Double> lengths(RoofSurface roof, LineKind kind, double factor) {
     return roof.lines(kind).stream().map(l -> l.length() * factor).sorted().toList();
+  }
+
+  /** What an overhang does not hide of each line. */
+  private static List<Double> shown(RoofSurface roof, LineKind kind, double factor) {
+    return roof.lines(kind).stream()
+        .map(l -> roof.seen(l).stream().mapToDouble(Segment::length).sum() * factor)
+        .sorted()
+        .toList();
   }
 
   private static Plan scaled(Plan plan, double by) {

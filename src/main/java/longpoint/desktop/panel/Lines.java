@@ -33,16 +33,21 @@ final class Lines extends JComponent {
 
   @Override
   protected void paintComponent(Graphics graphics) {
+    draw(this, graphics, lines);
+  }
+
+  /** Lines one below another, in the component's own letter and colour. */
+  static void draw(JComponent on, Graphics graphics, List<String> lines) {
     Graphics2D g = (Graphics2D) graphics;
     // A component without a look of its own is not given the desktop's smoothing.
     g.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    FontMetrics metrics = g.getFontMetrics(getFont());
-    g.setFont(getFont());
-    g.setColor(getForeground());
+    FontMetrics metrics = g.getFontMetrics(on.getFont());
+    g.setFont(on.getFont());
+    g.setColor(on.getForeground());
     int y = metrics.getAscent();
     for (String line : lines) {
-      BasicGraphicsUtils.drawString(this, g, line, 0, y);
+      BasicGraphicsUtils.drawString(on, g, line, 0, y);
       y += metrics.getHeight();
     }
   }

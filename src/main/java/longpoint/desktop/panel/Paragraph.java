@@ -3,14 +3,11 @@ package longpoint.desktop.panel;
 import java.awt.Dimension;
 import java.awt.FontMetrics;
 import java.awt.Graphics;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
-import javax.swing.plaf.basic.BasicGraphicsUtils;
 
 /**
  * Words on as many lines as they need at a width, broken at plain spaces. Swing's own way to this
@@ -72,18 +69,7 @@ public final class Paragraph extends JComponent {
 
   @Override
   protected void paintComponent(Graphics graphics) {
-    Graphics2D g = (Graphics2D) graphics;
-    // A component without a look of its own is not given the desktop's smoothing.
-    g.setRenderingHint(
-        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-    FontMetrics metrics = g.getFontMetrics(getFont());
-    g.setFont(getFont());
-    g.setColor(getForeground());
-    int y = metrics.getAscent();
-    for (String line : lines()) {
-      BasicGraphicsUtils.drawString(this, g, line, 0, y);
-      y += metrics.getHeight();
-    }
+    Lines.draw(this, graphics, lines());
   }
 
   @Override
