@@ -24,7 +24,7 @@ final class PlanCures {
               PlanCommands.defaults(d -> d.withSlope(usual.slope())),
               SlopeText.of(usual.slope())));
     }
-    boolean negative = !(now.overhang() >= 0 && now.heel() >= 0 && now.fascia() >= 0);
+    boolean negative = !(now.overhang() >= 0 && now.heel().orElse(0.0) >= 0 && now.fascia() >= 0);
     if (negative || !(now.ridgeBlockRelief() >= 0) || !(now.lookoutSpacing() > 0)) {
       cures.add(Cures.cure("default.lengths", PlanCommands.defaults(d -> lengths(d, usual))));
     }
@@ -44,7 +44,7 @@ final class PlanCures {
     return new Defaults(
         now.slope(),
         sound(now.overhang(), usual.overhang()),
-        sound(now.heel(), usual.heel()),
+        now.heel().filter(h -> h >= 0),
         sound(now.fascia(), usual.fascia()),
         sound(now.ridgeBlockRelief(), usual.ridgeBlockRelief()),
         sound(now.lookoutFirst(), usual.lookoutFirst()),

@@ -78,7 +78,7 @@ final class SideCures {
     }
     if (edge.heel().filter(h -> !(h >= 0)).isPresent()) {
       Command follow = SideCommands.heel(plan, ref, Optional.empty());
-      cures.add(Cures.cure("heel", follow, Naming.length(plan, usual.heel())));
+      cures.add(Cures.cure("heel", follow, Naming.length(plan, plan.usualHeel(part))));
     }
     boolean odd =
         edge.slope().filter(s -> !(s.ratio() >= LEAST_SLOPE && s.ratio() <= STEEPEST)).isPresent();

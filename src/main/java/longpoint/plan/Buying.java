@@ -60,6 +60,11 @@ public record Buying(
     public Boards {
       lengths = List.copyOf(lengths);
     }
+
+    /** Width of rafters, or the usual one where that cannot be meant. */
+    public double soundRafter(LengthUnit unit) {
+      return rafter > 0 && Double.isFinite(rafter) ? rafter : boards(unit).rafter();
+    }
   }
 
   /** Shares of the vented area that codes ask to be left open. */

@@ -1,6 +1,7 @@
 package longpoint.plan;
 
 import java.util.Objects;
+import java.util.Optional;
 import longpoint.units.LengthUnit;
 import longpoint.units.Slope;
 
@@ -9,7 +10,8 @@ import longpoint.units.Slope;
  *
  * @param slope of every eave
  * @param overhang of eaves and rakes, ≥ 0
- * @param heel plate to top of framing at the wall face
+ * @param heel plate to top of framing at the wall face; empty for what the framing asks for, {@link
+ *     UsualHeel}
  * @param fascia thickness of the fascia board, ≥ 0
  * @param ridgeBlockRelief how much a ridge block is cut short of its bay, ≥ 0
  * @param lookoutFirst first lookout at least this far up from the tail, ≥ 0
@@ -18,7 +20,7 @@ import longpoint.units.Slope;
 public record Defaults(
     Slope slope,
     double overhang,
-    double heel,
+    Optional<Double> heel,
     double fascia,
     double ridgeBlockRelief,
     double lookoutFirst,
@@ -26,14 +28,17 @@ public record Defaults(
     Extras extras) {
   public Defaults {
     Objects.requireNonNull(slope);
+    Objects.requireNonNull(heel);
     Objects.requireNonNull(extras);
   }
 
   /** The figures a new plan starts from (common practice). */
   public static Defaults of(LengthUnit unit) {
     return switch (unit) {
-      case INCH -> new Defaults(Slope.inTwelve(8), 16, 4.5, 1.5, 0.0625, 20, 24, Extras.NONE);
-      case MILLIMETRE -> new Defaults(Slope.degrees(35), 400, 115, 38, 2, 500, 610, Extras.NONE);
+      case INCH ->
+          new Defaults(Slope.inTwelve(8), 16, Optional.empty(), 1.5, 0.0625, 20, 24, Extras.NONE);
+      case MILLIMETRE ->
+          new Defaults(Slope.degrees(35), 400, Optional.empty(), 38, 2, 500, 610, Extras.NONE);
     };
   }
 
@@ -48,6 +53,11 @@ public record Defaults(
   }
 
   public Defaults withHeel(double heel) {
+    return withHeel(Optional.of(heel));
+  }
+
+  /** What the framing asks for where empty. */
+  public Defaults withHeel(Optional<Double> heel) {
     return new Defaults(
         slope, overhang, heel, fascia, ridgeBlockRelief, lookoutFirst, lookoutSpacing, extras);
   }

@@ -77,6 +77,10 @@ public record Plan(
    * @param side 0 to the part's side count − 1
    */
   public Side side(Part part, int side) {
+    return side(part, side, part.edges().get(side).heel().orElseGet(() -> usualHeel(part)));
+  }
+
+  private Side side(Part part, int side, double heel) {
     Edge edge = part.edges().get(side);
     return new Side(
         part.id(),
@@ -85,17 +89,23 @@ public record Plan(
         part.side(side),
         edge.slope().orElse(defaults.slope()),
         edge.overhang().orElse(defaults.overhang()),
-        edge.heel().orElse(defaults.heel()),
+        heel,
         part.plateHeight(),
         defaults.fascia(),
         edge.inLine());
   }
 
+  /** The heel of the sides of a part that have none of their own. */
+  public double usualHeel(Part part) {
+    return defaults.heel().orElseGet(() -> UsualHeel.of(this, part));
+  }
+
   /** Every side of a part with every default filled in, in order. */
   public List<Side> sides(Part part) {
     List<Side> sides = new ArrayList<>(part.sideCount());
+    double usual = usualHeel(part);
     for (int i = 0; i < part.sideCount(); i++) {
-      sides.add(side(part, i));
+      sides.add(side(part, i, part.edges().get(i).heel().orElse(usual)));
     }
     return sides;
   }

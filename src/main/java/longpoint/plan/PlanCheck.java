@@ -67,7 +67,7 @@ public final class PlanCheck {
       problems.add(Problem.warning("plan", Phrase.of("plan.default.level")));
     }
     notNegative(d.overhang(), "overhang");
-    notNegative(d.heel(), "heel");
+    notNegative(d.heel().orElse(0.0), "heel");
     notNegative(d.fascia(), "fascia");
     notNegative(d.ridgeBlockRelief(), "ridgeBlockRelief");
     notNegative(d.lookoutFirst(), "lookoutFirst");

@@ -279,7 +279,7 @@ final class PlanReader {
     return new Defaults(
         slope.isEmpty() ? usual.slope() : slope(slope.get()),
         f.number("overhang", usual.overhang()),
-        f.number("heel", usual.heel()),
+        f.optionalNumber("heel"),
         f.number("fascia", usual.fascia()),
         f.number("ridgeBlockRelief", usual.ridgeBlockRelief()),
         f.number("lookoutFirst", usual.lookoutFirst()),

@@ -131,16 +131,15 @@ final class PlanWriter {
   }
 
   private static String defaults(Defaults defaults) {
-    return line(
-        fields(
-            defaults.extras(),
-            field("slope", slope(defaults.slope())),
-            field("overhang", number(defaults.overhang())),
-            field("heel", number(defaults.heel())),
-            field("fascia", number(defaults.fascia())),
-            field("ridgeBlockRelief", number(defaults.ridgeBlockRelief())),
-            field("lookoutFirst", number(defaults.lookoutFirst())),
-            field("lookoutSpacing", number(defaults.lookoutSpacing()))));
+    List<String> known = new ArrayList<>();
+    known.add(field("slope", slope(defaults.slope())));
+    known.add(field("overhang", number(defaults.overhang())));
+    defaults.heel().ifPresent(h -> known.add(field("heel", number(h))));
+    known.add(field("fascia", number(defaults.fascia())));
+    known.add(field("ridgeBlockRelief", number(defaults.ridgeBlockRelief())));
+    known.add(field("lookoutFirst", number(defaults.lookoutFirst())));
+    known.add(field("lookoutSpacing", number(defaults.lookoutSpacing())));
+    return line(fields(defaults.extras(), known.toArray(String[]::new)));
   }
 
   static String slope(Slope slope) {

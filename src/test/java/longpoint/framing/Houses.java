@@ -2,6 +2,7 @@ package longpoint.framing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
@@ -49,7 +50,8 @@ public final class Houses {
 
   public static Plan plan(Part... parts) {
     return Plan.empty(LengthUnit.INCH)
-        .withDefaults(new Defaults(Slope.inTwelve(8), 16, 4.5, 1.5, 0.0625, 20, 24, Extras.NONE))
+        .withDefaults(
+            new Defaults(Slope.inTwelve(8), 16, Optional.of(4.5), 1.5, 0.0625, 20, 24, Extras.NONE))
         .withParts(List.of(parts));
   }
 

@@ -67,7 +67,14 @@ final class RandomPlans {
     }
     Defaults defaults =
         new Defaults(
-            slope(r), number(r), number(r), number(r), number(r), number(r), number(r), extras(r));
+            slope(r),
+            number(r),
+            r.nextBoolean() ? Optional.of(number(r)) : Optional.empty(),
+            number(r),
+            number(r),
+            number(r),
+            number(r),
+            extras(r));
     return new Plan(
         unit,
         text(r),

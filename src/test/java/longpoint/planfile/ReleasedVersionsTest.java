@@ -35,7 +35,8 @@ class ReleasedVersionsTest {
             List.of(store(), porch()),
             List.of(
                 new Join("porch", "store", Join.Method.THROUGH, Join.MadeFor.DECK, Extras.NONE)),
-            new Defaults(Slope.degrees(30), 350, 110, 25, 1.5, 480, 550, Extras.NONE),
+            new Defaults(
+                Slope.degrees(30), 350, Optional.of(110.0), 25, 1.5, 480, 550, Extras.NONE),
             new Extras(Map.of("client", "\"Ada Tarn\"")));
     try (InputStream file = getClass().getResourceAsStream("version-1.json")) {
       assertThat(PlanFile.read(file).plan()).isEqualTo(expected);

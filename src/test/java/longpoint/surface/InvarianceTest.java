@@ -126,7 +126,7 @@ class InvarianceTest {
             new longpoint.plan.Defaults(
                 d.slope(),
                 d.overhang() * by,
-                d.heel() * by,
+                d.heel().map(h -> h * by),
                 d.fascia() * by,
                 d.ridgeBlockRelief() * by,
                 d.lookoutFirst() * by,

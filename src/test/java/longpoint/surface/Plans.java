@@ -1,6 +1,7 @@
 package longpoint.surface;
 
 import java.util.List;
+import java.util.Optional;
 import longpoint.geometry.Ring;
 import longpoint.plan.Deck;
 import longpoint.plan.Defaults;
@@ -57,7 +58,8 @@ final class Plans {
 
   /** No overhang, no heel, no fascia: the roof's figures are those of the bare outline. */
   static Plan bare(Part... parts) {
-    Defaults none = new Defaults(Slope.inTwelve(8), 0, 0, 0, 0.0625, 20, 24, Extras.NONE);
+    Defaults none =
+        new Defaults(Slope.inTwelve(8), 0, Optional.of(0.0), 0, 0.0625, 20, 24, Extras.NONE);
     return plan(parts).withDefaults(none);
   }
 

@@ -69,7 +69,7 @@ final class EdgeRows {
             t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.NOT_NEGATIVE),
             l -> runner.apply(SideCommands.heel(plan(), of(sloped), Optional.of(l))),
             () -> own(sloped, Edge::heel).map(this::exact),
-            () -> grey(sloped, Edge::heel, length(plan().defaults().heel())))
+            this::greyHeel)
         .orEmpty(() -> runner.apply(SideCommands.heel(plan(), of(sloped), Optional.empty())));
   }
 
@@ -91,6 +91,18 @@ final class EdgeRows {
     return edges(kinds).isEmpty() || Shared.value(edges(kinds), figure).isPresent()
         ? usual
         : Texts.of("field.differs");
+  }
+
+  /** Parts framed differently have different usual heels. */
+  private String greyHeel() {
+    List<Double> usual =
+        of(sloped).stream()
+            .map(r -> plan().usualHeel(plan().part(r.part()).orElseThrow()))
+            .distinct()
+            .toList();
+    return usual.size() == 1
+        ? grey(sloped, Edge::heel, length(usual.get(0)))
+        : usual.isEmpty() ? "" : Texts.of("field.differs");
   }
 
   private List<Edge> edges(Set<EdgeKind> kinds) {

@@ -11,9 +11,11 @@ import longpoint.editor.ToolRunner;
 import longpoint.plan.Defaults;
 import longpoint.plan.Particulars;
 import longpoint.plan.Plan;
+import longpoint.plan.UsualHeel;
 import longpoint.units.AngleEntry;
 import longpoint.units.Decimal;
 import longpoint.units.LengthEntry;
+import longpoint.units.LengthText;
 import longpoint.units.SlopeEntry;
 import longpoint.wording.Language;
 
@@ -61,7 +63,13 @@ final class PlanForm implements Properties.Subject {
         () -> Optional.of(Editable.slope(plan().defaults().slope())),
         () -> "");
     length("defaultOverhang", d -> d.overhang(), (d, l) -> d.withOverhang(l));
-    length("defaultHeel", d -> d.heel(), (d, l) -> d.withHeel(l));
+    form.entry(
+            "defaultHeel",
+            t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.NOT_NEGATIVE),
+            l -> defaults(d -> d.withHeel(l)),
+            () -> plan().defaults().heel().map(h -> Editable.length(h, plan().unit())),
+            this::usualHeel)
+        .orEmpty(() -> defaults(d -> d.withHeel(Optional.empty())));
     length(
         "fascia",
         d -> d.fascia(),
@@ -118,6 +126,17 @@ final class PlanForm implements Properties.Subject {
         l -> defaults(d -> with.of(d, l)),
         text,
         () -> "");
+  }
+
+  /** What the framing of the parts asks for, where they agree. */
+  private String usualHeel() {
+    List<Double> usual =
+        plan().parts().isEmpty()
+            ? List.of(UsualHeel.ofTrusses(plan().unit()))
+            : plan().parts().stream().map(plan()::usualHeel).distinct().toList();
+    return usual.size() == 1
+        ? LengthText.of(usual.get(0), plan().unit())
+        : Texts.of("field.differs");
   }
 
   private void defaults(UnaryOperator<Defaults> change) {

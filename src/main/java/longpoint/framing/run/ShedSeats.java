@@ -2,7 +2,9 @@ package longpoint.framing.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import longpoint.plan.Edge;
 import longpoint.plan.Frame;
+import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -31,7 +33,7 @@ public record ShedSeats(Plan plan, List<Problem> problems) {
       if (m.manner() == Meeting.Manner.SHED
           && frame.method() == Frame.Method.TRUSS
           && !m.seatsTrusses()) {
-        seated = seated.withPart(m.upper().part().withFrame(frame.withMethod(Frame.Method.RAFTER)));
+        seated = seated.withPart(rafters(plan, m.upper().part()));
         problems.add(
             Problem.warning(
                 m.upper().part().id(),
@@ -42,5 +44,13 @@ public record ShedSeats(Plan plan, List<Problem> problems) {
       }
     }
     return new ShedSeats(seated, problems);
+  }
+
+  /** With rafters beneath the roof that was solved for trusses: its heels stay. */
+  private static Part rafters(Plan plan, Part part) {
+    List<Edge> edges =
+        plan.sides(part).stream().map(s -> part.edges().get(s.index()).withHeel(s.heel())).toList();
+    return part.withShape(part.outline(), part.holes(), edges)
+        .withFrame(part.frame().withMethod(Frame.Method.RAFTER));
   }
 }

@@ -1,6 +1,7 @@
 package longpoint.framing.stick;
 
 import longpoint.framing.rafter.Birdsmouth;
+import longpoint.plan.UsualHeel;
 
 /**
  * The birdsmouth of a rafter, on its middle line. What is cut away weakens it: a quarter of the
@@ -16,9 +17,6 @@ import longpoint.framing.rafter.Birdsmouth;
  */
 public record Seat(
     double seat, double plumb, double height, double notch, double share, double bearing) {
-  /** What may be cut away without a second look. */
-  public static final double USUAL_SHARE = 0.25;
-
   /**
    * @param height plumb, from the plate to the top edge
    * @param slope of the rafter, &gt; 0
@@ -33,6 +31,6 @@ public record Seat(
 
   /** Whether more is cut away than is usual. */
   public boolean isDeep() {
-    return share > USUAL_SHARE + 1e-9;
+    return share > UsualHeel.NOTCH_SHARE + 1e-9;
   }
 }

@@ -11,6 +11,7 @@ import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
+import longpoint.plan.UsualHeel;
 import longpoint.units.LengthFigure;
 import longpoint.wording.Phrase;
 
@@ -20,9 +21,6 @@ import longpoint.wording.Phrase;
  * The local code rules.
  */
 public final class StickChecks {
-  /** Least bearing of a rafter on wood, IRC R802.6: 1 1/2 in or 38 mm. */
-  private static final double LEAST_BEARING = 38;
-
   /** Beyond this share of the depth a notch is past what a full seat on the plate brings about. */
   private static final double FAR = 1.0 / 3;
 
@@ -77,7 +75,7 @@ public final class StickChecks {
               problems.add(far ? Problem.warning(part.id(), what) : Problem.note(part.id(), what));
             });
     Optional<Rafter> clear = most(seated, r -> r.seat().get().height() - plumbDepth(r));
-    double least = plan.unit().fromMillimetres(LEAST_BEARING);
+    double least = plan.unit().fromMillimetres(UsualHeel.LEAST_BEARING);
     if (clear.isPresent() && clear.get().seat().get().seat() == 0) {
       Rafter r = clear.get();
       warn(
@@ -112,7 +110,7 @@ public final class StickChecks {
   /** The least heel that keeps three quarters of the depth and a seat no wider than the plate. */
   private double heel(Rafter r, Part part) {
     double plate = part.frame().choices().sticks().plateWidth(plan.unit());
-    return Math.max(plumbDepth(r) * (1 - Seat.USUAL_SHARE), plumbDepth(r) - plate * r.slope());
+    return UsualHeel.least(r.depth(), r.slope(), plate);
   }
 
   private void ridge(Part part, List<Rafter> own) {

@@ -15,7 +15,7 @@ record Stock(double rafter, double hip, double ridge) {
     Buying.Boards own = plan.buying().boards();
     Buying.Boards usual = Buying.of(plan.unit()).boards();
     return new Stock(
-        sound(own.rafter(), usual.rafter()),
+        own.soundRafter(plan.unit()),
         sound(own.hip(), usual.hip()),
         sound(own.ridge(), usual.ridge()));
   }
