@@ -19,6 +19,7 @@ import longpoint.wording.Language;
  * @param buying what the user decides about what is bought
  * @param markup notes, dimensions and a picture beneath, which the roof has nothing to do with
  * @param particulars for the title block of its sheets
+ * @param handling what the user knows of weights, loads and restraint
  */
 public record Plan(
     LengthUnit unit,
@@ -29,6 +30,7 @@ public record Plan(
     Buying buying,
     Markup markup,
     Particulars particulars,
+    Handling handling,
     Extras extras) {
   public Plan {
     Objects.requireNonNull(unit);
@@ -39,6 +41,7 @@ public record Plan(
     Objects.requireNonNull(buying);
     Objects.requireNonNull(markup);
     Objects.requireNonNull(particulars);
+    Objects.requireNonNull(handling);
     Objects.requireNonNull(extras);
   }
 
@@ -59,6 +62,7 @@ public record Plan(
         Buying.of(unit),
         Markup.NONE,
         Particulars.NONE,
+        Handling.NONE,
         extras);
   }
 
@@ -112,33 +116,40 @@ public record Plan(
 
   public Plan withUnit(LengthUnit unit) {
     Buying usual = buying.equals(Buying.of(this.unit)) ? Buying.of(unit) : buying;
-    return new Plan(unit, title, parts, joins, defaults, usual, markup, particulars, extras);
+    return new Plan(
+        unit, title, parts, joins, defaults, usual, markup, particulars, handling, extras);
   }
 
   public Plan withTitle(String title) {
-    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
   }
 
   /** The plan with other parts; dimensions keep to the corners they hold on to. */
   public Plan withParts(List<Part> parts) {
     Markup followed = CornerTrace.follow(markup, this, parts);
-    return new Plan(unit, title, parts, joins, defaults, buying, followed, particulars, extras);
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, followed, particulars, handling, extras);
   }
 
   public Plan withJoins(List<Join> joins) {
-    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
   }
 
   public Plan withDefaults(Defaults defaults) {
-    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
   }
 
   public Plan withMarkup(Markup markup) {
-    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
   }
 
   public Plan withParticulars(Particulars particulars) {
-    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
   }
 
   /** What its sheets, lists and pages are written in: English unless the plan says otherwise. */
@@ -157,11 +168,18 @@ public record Plan(
   }
 
   public Plan withBuying(Buying buying) {
-    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
+  }
+
+  public Plan withHandling(Handling handling) {
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
   }
 
   public Plan withExtras(Extras extras) {
-    return new Plan(unit, title, parts, joins, defaults, buying, markup, particulars, extras);
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
   }
 
   /** The plan with the part of the same id replaced, or the part added if there is none. */
@@ -191,7 +209,8 @@ public record Plan(
     Markup followed =
         markup.withCorners(
             c -> Optional.of(new PlanDimension.Corner(name.apply(c.part()), c.corner())));
-    return new Plan(unit, title, renamed, joins, defaults, buying, followed, particulars, extras)
+    return new Plan(
+            unit, title, renamed, joins, defaults, buying, followed, particulars, handling, extras)
         .withJoins(
             joins.stream()
                 .map(j -> j.between(name.apply(j.upper()), name.apply(j.lower())))

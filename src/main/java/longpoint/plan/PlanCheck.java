@@ -38,6 +38,7 @@ public final class PlanCheck {
     check.ids();
     check.defaults();
     check.problems.addAll(BuyingCheck.check(plan));
+    check.problems.addAll(HandlingCheck.check(plan));
     List<Part> sound = check.parts();
     check.problems.addAll(JoinCheck.check(plan));
     check.problems.addAll(OpenSideCheck.check(plan));

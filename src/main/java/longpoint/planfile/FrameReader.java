@@ -11,6 +11,7 @@ import longpoint.plan.FrameChoices.Flats;
 import longpoint.plan.FrameChoices.Lookout;
 import longpoint.plan.FrameChoices.LookoutPlaces;
 import longpoint.plan.FrameChoices.Ridge;
+import longpoint.plan.Lift;
 import longpoint.plan.PlacedTruss;
 import longpoint.plan.Placements;
 import longpoint.plan.RunChoices;
@@ -93,7 +94,37 @@ final class FrameReader {
     for (JsonValue ceiling : list("ceilings")) {
       ceilings.add(ceiling(new Fields(ceiling)));
     }
-    return new Placements(trusses, leftOut, ceilings);
+    List<Lift> lifts = new ArrayList<>();
+    for (JsonValue lift : list("lifts")) {
+      lifts.add(lift(lift, new Fields(lift)));
+    }
+    return new Placements(trusses, leftOut, ceilings, lifts);
+  }
+
+  private Lift lift(JsonValue value, Fields f) throws PlanFileException {
+    String name = f.text("name", "");
+    List<Point> trusses = points(f, "trusses");
+    Optional<Point> from = f.optionalPoint("from");
+    Optional<Point> to = f.optionalPoint("to");
+    if (from.isPresent() != to.isPresent()) {
+      throw PlanFileException.at(
+          value, Phrase.of("planfile.missing", from.isPresent() ? "to" : "from"));
+    }
+    List<Lift.Also> also = new ArrayList<>();
+    for (JsonValue with : f.list("with")) {
+      also.add(Fields.choice(with, Lift.Also.values(), Lift.Also::key));
+    }
+    Optional<JsonValue> lines = f.take("lines");
+    return new Lift(
+        name,
+        trusses,
+        from.map(p -> new Lift.Stretch(p, to.orElseThrow())),
+        also.stream().distinct().sorted().toList(),
+        new Lift.Rigging(
+            lines.isEmpty() ? Optional.empty() : Optional.of(whole(lines.get(), 2, 4)),
+            points(f, "hangAt"),
+            f.optionalNumber("hook")),
+        f.rest(notes, part));
   }
 
   private PlacedTruss truss(Fields f) throws PlanFileException {
@@ -116,15 +147,23 @@ final class FrameReader {
   }
 
   private List<Point> points(String key) throws PlanFileException {
+    return points(fields, key);
+  }
+
+  private static List<Point> points(Fields f, String key) throws PlanFileException {
     List<Point> points = new ArrayList<>();
-    for (JsonValue point : list(key)) {
+    for (JsonValue point : list(f, key)) {
       points.add(place(point));
     }
     return points;
   }
 
   private List<JsonValue> list(String key) throws PlanFileException {
-    Optional<JsonValue> list = fields.take(key);
+    return list(fields, key);
+  }
+
+  private static List<JsonValue> list(Fields f, String key) throws PlanFileException {
+    Optional<JsonValue> list = f.take(key);
     return list.isEmpty() ? List.of() : PlanReader.atMost(MOST_PLACES, list.get(), "places");
   }
 
@@ -133,9 +172,13 @@ final class FrameReader {
   }
 
   private static int plies(JsonValue value) throws PlanFileException {
+    return whole(value, 1, MOST_PLIES);
+  }
+
+  private static int whole(JsonValue value, int least, int most) throws PlanFileException {
     double number = Fields.number(value);
-    if (number != Math.rint(number) || number < 1 || number > MOST_PLIES) {
-      throw PlanFileException.at(value, Phrase.of("planfile.whole", 1, MOST_PLIES));
+    if (number != Math.rint(number) || number < least || number > most) {
+      throw PlanFileException.at(value, Phrase.of("planfile.whole", least, most));
     }
     return (int) number;
   }

@@ -34,6 +34,7 @@ final class FrameWriter {
     writer.places("leftOut", frame.placements().leftOut());
     writer.list(
         "ceilings", frame.placements().ceilings().stream().map(FrameWriter::ceiling).toList());
+    writer.list("lifts", frame.placements().lifts().stream().map(HandlingWriter::lift).toList());
     return object(frame.extras(), writer.known);
   }
 

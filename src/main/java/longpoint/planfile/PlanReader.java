@@ -12,6 +12,7 @@ import longpoint.plan.Defaults;
 import longpoint.plan.Edge;
 import longpoint.plan.EdgeKind;
 import longpoint.plan.Frame;
+import longpoint.plan.Handling;
 import longpoint.plan.InLine;
 import longpoint.plan.Join;
 import longpoint.plan.Markup;
@@ -87,8 +88,18 @@ final class PlanReader {
             f.text("date", ""),
             f.optionalNumber("north"),
             f.optionalChoice("language", Language.values(), Language::key));
+    Handling handling = new HandlingReader(notes).read(f);
     return new Plan(
-        unit, title, parts, joins, defaults, buying, markup, particulars, f.rest(notes, "plan"));
+        unit,
+        title,
+        parts,
+        joins,
+        defaults,
+        buying,
+        markup,
+        particulars,
+        handling,
+        f.rest(notes, "plan"));
   }
 
   private static void checkFormat(Fields f) throws PlanFileException {

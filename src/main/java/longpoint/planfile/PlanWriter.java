@@ -38,6 +38,7 @@ final class PlanWriter {
     known.add(field("joins", list(plan.joins().stream().map(PlanWriter::join).toList(), "  ")));
     known.add(field("defaults", defaults(plan.defaults())));
     known.addAll(BuyingWriter.field(plan.buying(), plan.unit()));
+    known.addAll(HandlingWriter.fields(plan.handling()));
     known.addAll(MarkupWriter.fields(plan.markup()));
     return block(fields(plan.extras(), known.toArray(String[]::new)), "") + "\n";
   }

@@ -84,6 +84,7 @@ final class RandomPlans {
         buying(r, unit),
         RandomMarkup.of(r),
         particulars(r),
+        RandomHandling.of(r),
         extras(r));
   }
 
@@ -208,10 +209,11 @@ final class RandomPlans {
         r.nextBoolean() ? List.of() : List.of(point(r), point(r)),
         r.nextBoolean()
             ? List.of()
-            : List.of(new CeilingStretch(point(r), point(r), slope(r), extras(r))));
+            : List.of(new CeilingStretch(point(r), point(r), slope(r), extras(r))),
+        r.nextBoolean() ? List.of() : List.of(RandomHandling.lift(r)));
   }
 
-  private static Point point(Random r) {
+  static Point point(Random r) {
     return new Point(number(r), number(r));
   }
 
