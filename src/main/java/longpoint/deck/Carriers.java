@@ -66,7 +66,7 @@ final class Carriers {
       }
     }
     for (Rafter rafter : framing.rafters()) {
-      if (rafter.part().equals(plane.part()) && rafter.kind() != RafterKind.RIDGE) {
+      if (rafter.part().equals(plane.part()) && !rafter.kind().isLevel()) {
         for (Segment place : rafter.places()) {
           double before = rafter.tail() > 0 ? reach : 0;
           // A common rafter's head runs on over a high wall as far as the roof does.

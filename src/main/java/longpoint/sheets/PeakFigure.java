@@ -69,11 +69,11 @@ final class PeakFigure {
 
   private boolean comesHere(Rafter r) {
     return switch (r.kind()) {
-      case COMMON, HIP -> r.places().stream().anyMatch(p -> p.to().distance(at) < NEAR);
+      case COMMON, TRIMMER, HIP -> r.places().stream().anyMatch(p -> p.to().distance(at) < NEAR);
       case RIDGE ->
           r.places().stream()
               .anyMatch(p -> p.to().distance(at) < NEAR || p.from().distance(at) < NEAR);
-      case VALLEY, HIP_JACK, VALLEY_JACK, CRIPPLE -> false;
+      case VALLEY, HIP_JACK, VALLEY_JACK, CRIPPLE, HEADER -> false;
     };
   }
 

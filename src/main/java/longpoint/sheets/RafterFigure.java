@@ -11,7 +11,6 @@ import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.stick.RafterEnd;
-import longpoint.framing.stick.RafterKind;
 import longpoint.framing.stick.Seat;
 import longpoint.geometry.Point;
 
@@ -85,9 +84,7 @@ final class RafterFigure {
 
   /** A ridge board is the same all along: no more of it is drawn than shows its ends. */
   private double length() {
-    return rafter.kind() == RafterKind.RIDGE
-        ? Math.min(rafter.length(), RIDGE_MM * mm)
-        : rafter.length();
+    return rafter.kind().isLevel() ? Math.min(rafter.length(), RIDGE_MM * mm) : rafter.length();
   }
 
   private double incline() {
@@ -124,7 +121,7 @@ final class RafterFigure {
     } else {
       dimension(foot, head, ROW_MM, rafter.length());
     }
-    if (rafter.kind() == RafterKind.RIDGE) {
+    if (rafter.kind().isLevel()) {
       broken();
     } else {
       theoretical(wall, head);

@@ -9,7 +9,6 @@ import longpoint.framing.stick.Bearing;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.stick.RafterEnd;
 import longpoint.framing.stick.RafterEnd.Cheek;
-import longpoint.framing.stick.RafterKind;
 import longpoint.framing.stick.Seat;
 import longpoint.units.LengthUnit;
 import longpoint.units.Rounding;
@@ -53,7 +52,7 @@ final class RafterWords {
     List<String> lines = new ArrayList<>();
     lines.add(count(r));
     r.difference().ifPresent(d -> lines.add(words.text("rafter.step", words.length(d))));
-    if (r.kind() == RafterKind.RIDGE) {
+    if (r.kind().isLevel()) {
       lines.add(ridge(r));
       return lines;
     }

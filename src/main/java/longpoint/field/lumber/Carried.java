@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import longpoint.framing.FramingSet;
 import longpoint.framing.stick.Rafter;
-import longpoint.framing.stick.RafterKind;
 import longpoint.framing.truss.Truss;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
@@ -30,7 +29,7 @@ final class Carried {
       }
     }
     for (Rafter r : framing.rafters()) {
-      if (r.part().equals(part) && r.kind() != RafterKind.RIDGE) {
+      if (r.part().equals(part) && !r.kind().isLevel()) {
         r.places().forEach(p -> add(places, row, p, reach));
       }
     }

@@ -19,7 +19,9 @@ public enum Use {
   HIP_JACK_RAFTER("HJR", Role.RAFTER),
   VALLEY_JACK_RAFTER("VJR", Role.RAFTER),
   CRIPPLE_RAFTER("CR", Role.RAFTER),
-  RIDGE_BOARD("RB", Role.RIDGE);
+  RIDGE_BOARD("RB", Role.RIDGE),
+  TRIMMER_RAFTER("TR", Role.RAFTER),
+  HEADER("HD", Role.RAFTER);
 
   private final String letter;
   private final Role role;
@@ -52,6 +54,8 @@ public enum Use {
       case VALLEY_JACK -> VALLEY_JACK_RAFTER;
       case CRIPPLE -> CRIPPLE_RAFTER;
       case RIDGE -> RIDGE_BOARD;
+      case TRIMMER -> TRIMMER_RAFTER;
+      case HEADER -> HEADER;
     };
   }
 }

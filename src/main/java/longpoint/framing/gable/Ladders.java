@@ -82,7 +82,7 @@ public final class Ladders {
     double half = bearing == Bank.LOW ? run.ridgeV() : run.width() - run.ridgeV();
     double past = far.isEave() ? 0 : far.overhang();
     for (Meeting m : meetings) {
-      if (m.manner() == Meeting.Manner.SHED && m.upper().id().equals(run.id())) {
+      if (m.manner().isShed() && m.upper().id().equals(run.id())) {
         past = m.shedRun();
       }
     }

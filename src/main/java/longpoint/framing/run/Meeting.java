@@ -36,7 +36,18 @@ public record Meeting(
     /** The wing's ridge is not square to the eave below: rafters on the deck. */
     SKEW,
     /** A shed roof whose open side runs on as rafters until it meets the deck beyond. */
-    SHED;
+    SHED,
+    /** A shed dormer in an opening of the rafters beneath, up to the header across it. */
+    SHED_THROUGH;
+
+    public boolean isShed() {
+      return this == SHED || this == SHED_THROUGH;
+    }
+
+    /** Whether the lower roof is cut. */
+    public boolean isThrough() {
+      return this == THROUGH || this == SHED_THROUGH;
+    }
 
     public MadeFor madeFor() {
       return this == OVERLAY_DECK ? MadeFor.DECK : MadeFor.FRAME;
@@ -46,6 +57,11 @@ public record Meeting(
   /** Whether the lower run's trusses lose their wall along the mouth and hang on a girder. */
   public boolean needsGirder() {
     return manner == Manner.THROUGH && lower.bound(bank).isEave() && endsAtWall();
+  }
+
+  /** Where a point lies along the lower run's wall, as {@link #from} is measured. */
+  public double along(Point p) {
+    return PartRuns.along(lower, bank, p);
   }
 
   /** Whether the wing ends at the lower run's wall, as against inside it like a dormer. */
@@ -63,7 +79,7 @@ public record Meeting(
   public boolean takesValleyTrusses() {
     return switch (manner) {
       case OVERLAY_FRAME, OVERLAY_DECK, THROUGH -> lower.bound(bank).isEave();
-      case SKEW, SHED -> false;
+      case SKEW, SHED, SHED_THROUGH -> false;
     };
   }
 
@@ -73,7 +89,7 @@ public record Meeting(
    */
   public Plane beneath() {
     Plane frame = lower.bound(bank).side().orElseThrow().framePlane();
-    double deck = manner == Manner.THROUGH ? 0 : lower.part().deck().thickness();
+    double deck = manner.isThrough() ? 0 : lower.part().deck().thickness();
     return frame.raised(deck * frame.areaFactor());
   }
 

@@ -53,7 +53,7 @@ public record Mouth(String part, String run, Bank bank, Segment wall, double rea
           m.endsAtWall()
               && !m.lower().part().existing()
               && m.lower().bound(m.bank()).kind() == EdgeKind.EAVE;
-      case THROUGH, SKEW, SHED -> false;
+      case THROUGH, SKEW, SHED, SHED_THROUGH -> false;
     };
   }
 

@@ -49,7 +49,7 @@ public final class RunFinder {
           add(plan, join, wing.reversed(), runs, meetings, problems);
         }
         if (isOpen(wing.low()) || isOpen(wing.high())) {
-          first(runs, join, lower -> shed(wing, lower)).ifPresent(meetings::add);
+          first(runs, join, lower -> shed(wing, join, lower)).ifPresent(meetings::add);
         }
       }
     }
@@ -69,9 +69,14 @@ public final class RunFinder {
       meeting = skew(wing, join, runs);
     }
     meeting
-        .filter(m -> m.manner() == Manner.THROUGH && !m.endsAtWall())
+        .filter(m -> m.manner() == Manner.THROUGH && !m.endsAtWall() && !framesOpening(m))
         .ifPresent(m -> problems.add(inside(m)));
     meeting.ifPresent(meetings::add);
+  }
+
+  /** Rafters are cut and headed off about a dormer; of trusses only their maker knows. */
+  private static boolean framesOpening(Meeting m) {
+    return m.lower().part().frame().method() == Frame.Method.RAFTER;
   }
 
   private static Problem inside(Meeting m) {
@@ -93,15 +98,27 @@ public final class RunFinder {
   }
 
   /** A shed roof runs on up against the eave plane that climbs the same way. */
-  private static Optional<Meeting> shed(Run wing, Run lower) {
+  private static Optional<Meeting> shed(Run wing, Join join, Run lower) {
     Point up = wing.axes().along().left().times(isOpen(wing.high()) ? 1 : -1);
     for (Bank bank : Bank.values()) {
       Point inward = inward(lower, bank);
       if (lower.bound(bank).isEave() && inward.dot(up) > 0 && Math.abs(inward.cross(up)) < SQUARE) {
-        return Optional.of(new Meeting(wing, lower, bank, 0, 0, 0, Manner.SHED));
+        return Optional.of(new Meeting(wing, lower, bank, 0, 0, 0, shed(wing, join, lower, bank)));
       }
     }
     return Optional.empty();
+  }
+
+  /** Only a front that stands in the roof of rafters itself has an opening cut for it. */
+  private static Manner shed(Run wing, Join join, Run lower, Bank bank) {
+    Point front = wing.axes().at(0, isOpen(wing.high()) ? 0 : wing.width());
+    boolean inside = depth(lower, bank, front) > 2 * lower.part().frame().thickness();
+    boolean rafters =
+        lower.part().frame().method() == Frame.Method.RAFTER
+            && wing.part().frame().method() == Frame.Method.RAFTER;
+    return join.method() == Join.Method.THROUGH && inside && rafters
+        ? Manner.SHED_THROUGH
+        : Manner.SHED;
   }
 
   /**

@@ -30,9 +30,7 @@ public record ShedSeats(Plan plan, List<Problem> problems) {
     List<Problem> problems = new ArrayList<>();
     for (Meeting m : meetings) {
       Frame frame = m.upper().part().frame();
-      if (m.manner() == Meeting.Manner.SHED
-          && frame.method() == Frame.Method.TRUSS
-          && !m.seatsTrusses()) {
+      if (m.manner().isShed() && frame.method() == Frame.Method.TRUSS && !m.seatsTrusses()) {
         seated = seated.withPart(rafters(plan, m.upper().part()));
         problems.add(
             Problem.warning(

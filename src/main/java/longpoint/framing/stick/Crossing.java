@@ -36,7 +36,7 @@ final class Crossing {
   private static boolean isCut(RafterKind kind) {
     return switch (kind) {
       case COMMON, HIP_JACK, VALLEY_JACK, CRIPPLE -> true;
-      case HIP, VALLEY, RIDGE -> false;
+      case HIP, VALLEY, RIDGE, TRIMMER, HEADER -> false;
     };
   }
 
@@ -85,14 +85,14 @@ final class Crossing {
   private static RafterKind low(RafterKind kind) {
     return switch (kind) {
       case COMMON, HIP_JACK -> RafterKind.COMMON;
-      case VALLEY_JACK, CRIPPLE, HIP, VALLEY, RIDGE -> RafterKind.CRIPPLE;
+      case VALLEY_JACK, CRIPPLE, HIP, VALLEY, RIDGE, TRIMMER, HEADER -> RafterKind.CRIPPLE;
     };
   }
 
   private static RafterKind high(RafterKind kind) {
     return switch (kind) {
       case COMMON, VALLEY_JACK -> RafterKind.VALLEY_JACK;
-      case HIP_JACK, CRIPPLE, HIP, VALLEY, RIDGE -> RafterKind.CRIPPLE;
+      case HIP_JACK, CRIPPLE, HIP, VALLEY, RIDGE, TRIMMER, HEADER -> RafterKind.CRIPPLE;
     };
   }
 }

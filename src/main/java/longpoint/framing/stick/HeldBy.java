@@ -34,18 +34,10 @@ public final class HeldBy {
       case RIDGE, RIDGE_END -> rafter(end, RafterKind.RIDGE, own);
       case HIP -> rafter(end, RafterKind.HIP, own);
       case VALLEY -> rafter(end, RafterKind.VALLEY, own);
+      case HEADER -> rafter(end, RafterKind.HEADER, own);
+      case TRIMMER -> rafter(end, RafterKind.TRIMMER, own);
       case GIRDER -> girder(end, own);
-      case WALL,
-          LEDGER,
-          DECK,
-          HEADER,
-          TRIMMER,
-          POST,
-          OPPOSITE,
-          SET_BEFORE,
-          MITRED,
-          COMMONS,
-          NOTHING ->
+      case WALL, LEDGER, DECK, POST, OPPOSITE, SET_BEFORE, MITRED, COMMONS, NOTHING ->
           Optional.empty();
     };
   }

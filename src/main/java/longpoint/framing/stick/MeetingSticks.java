@@ -3,6 +3,7 @@ package longpoint.framing.stick;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
@@ -45,15 +46,18 @@ final class MeetingSticks {
 
   /**
    * @param runs as they are laid out; the meeting's own may be turned round
+   * @param opening of a dormer in the roof beneath
+   * @param cut stations of the rafters beneath that the valleys cut
    */
-  static List<Stick> lay(Meeting meeting, List<Run> runs) {
+  static List<Stick> lay(
+      Meeting meeting, List<Run> runs, Optional<Opening> opening, List<Double> cut) {
     Bound bound = meeting.lower().bound(meeting.bank());
     if (!bound.isEave()) {
       return List.of();
     }
     MeetingSticks layer = new MeetingSticks(meeting, bound.side().orElseThrow());
     layer.first = layer.first(runs);
-    if (meeting.manner() == Meeting.Manner.SHED) {
+    if (meeting.manner().isShed()) {
       layer.shedRafters();
       return layer.sticks;
     }
@@ -66,7 +70,7 @@ final class MeetingSticks {
     }
     if (layer.through() && layer.wing.low().isEave() && layer.wing.high().isEave()) {
       layer.sticks.addAll(layer.valleys().lay());
-      layer.mainJacks();
+      layer.mainJacks(opening, cut);
     }
     return layer.sticks;
   }
@@ -214,18 +218,20 @@ final class MeetingSticks {
   }
 
   /** Jacks of the main roof over the mouth, from the valleys up. */
-  private void mainJacks() {
+  private void mainJacks(Optional<Opening> opening, List<Double> cut) {
     Run main = meeting.lower();
     Side side = main.bound(meeting.bank()).side().orElseThrow();
     double ridgeIn = (main.ridgeHeight() - side.plateHeight() - side.heel()) / frame.slope();
-    for (double station : RunMarks.stations(main, meeting.bank())) {
+    Optional<Double> header = opening.filter(Opening::hasUpperHeader).map(Opening::top);
+    Joint top = header.map(h -> Joint.square(Bearing.HEADER, thickness / 2)).orElse(ridgeTop());
+    for (double station : cut) {
       if (station > meeting.from() && station < meeting.to()) {
-        mainJack(station, ridgeIn);
+        mainJack(station, header.orElse(ridgeIn), top);
       }
     }
   }
 
-  private void mainJack(double station, double ridgeIn) {
+  private void mainJack(double station, double topIn, Joint atTop) {
     Run main = meeting.lower();
     Point wall =
         switch (meeting.bank()) {
@@ -239,14 +245,14 @@ final class MeetingSticks {
     Point from = wall.plus(up.times(valleyIn(near, wall)));
     Joint foot = foot(near, from, up);
     double hipIn = hipIn(station);
-    if (hipIn < ridgeIn - thickness / 2) {
+    if (hipIn < topIn - thickness / 2) {
       Point top = wall.plus(up.times(hipIn));
       Joint head = Joint.against(Bearing.HIP, thickness, up, up, hipAt(station));
       addMain(RafterKind.CRIPPLE, from, top, foot, head, "hip-" + near);
       return;
     }
-    Point top = wall.plus(up.times(ridgeIn));
-    addMain(RafterKind.VALLEY_JACK, from, top, foot, ridgeTop(), "main-" + near);
+    Point top = wall.plus(up.times(topIn));
+    addMain(RafterKind.VALLEY_JACK, from, top, foot, atTop, "main-" + near);
   }
 
   /** On the nearer valley; close to the apex into the corner of both. */

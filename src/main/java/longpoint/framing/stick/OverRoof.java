@@ -20,7 +20,7 @@ final class OverRoof {
   private OverRoof(Meeting meeting) {
     this.run = meeting.upper();
     this.under = meeting.beneath();
-    this.through = meeting.manner() == Meeting.Manner.THROUGH;
+    this.through = meeting.manner().isThrough();
     this.thickness = run.part().frame().thickness();
   }
 
@@ -65,7 +65,7 @@ final class OverRoof {
         switch (s.kind()) {
           case COMMON -> RafterKind.VALLEY_JACK;
           case HIP_JACK -> RafterKind.CRIPPLE;
-          case HIP, VALLEY, VALLEY_JACK, CRIPPLE, RIDGE -> s.kind();
+          case HIP, VALLEY, VALLEY_JACK, CRIPPLE, RIDGE, TRIMMER, HEADER -> s.kind();
         };
     Joint foot =
         s.kind() == RafterKind.RIDGE

@@ -87,7 +87,7 @@ final class Peaks {
     double common = ridges.isEmpty() ? near : thickness / 2;
     for (int i = 0; i < sticks.size(); i++) {
       Stick s = sticks.get(i);
-      if (s.head().distance(at) < (s.kind() == RafterKind.COMMON ? common : near) && isHeld(s)) {
+      if (s.head().distance(at) < (isCommon(s) ? common : near) && isHeld(s)) {
         heads.add(i);
       }
     }
@@ -122,10 +122,14 @@ final class Peaks {
     }
   }
 
+  private static boolean isCommon(Stick s) {
+    return s.kind() == RafterKind.COMMON || s.kind() == RafterKind.TRIMMER;
+  }
+
   private static boolean isHeld(Stick s) {
     return switch (s.kind()) {
-      case COMMON, HIP, VALLEY -> true;
-      case HIP_JACK, VALLEY_JACK, CRIPPLE, RIDGE -> false;
+      case COMMON, HIP, VALLEY, TRIMMER -> true;
+      case HIP_JACK, VALLEY_JACK, CRIPPLE, RIDGE, HEADER -> false;
     };
   }
 

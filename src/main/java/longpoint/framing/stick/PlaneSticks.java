@@ -41,23 +41,35 @@ final class PlaneSticks {
   private final WallMarks marks;
   private final List<Stick> sticks = new ArrayList<>();
 
-  private PlaneSticks(Plan plan, Part part, RoofSurface surface, List<Mouth> mouths, double near) {
+  private PlaneSticks(
+      Plan plan,
+      Part part,
+      RoofSurface surface,
+      List<Mouth> mouths,
+      List<Opening> openings,
+      double near) {
     this.mouths = mouths.stream().filter(m -> m.part().equals(part.id())).toList();
     this.plan = plan;
     this.part = part;
     this.surface = surface;
     this.thickness = part.frame().thickness();
     this.near = near;
-    this.marks = new WallMarks(plan, part, surface, near);
+    this.marks = new WallMarks(plan, part, surface, openings, near);
   }
 
   /**
    * @param mouths where tails are left off
+   * @param openings of dormers
    * @param near how close an end lies to a line that it meets
    */
   static List<Stick> lay(
-      Plan plan, Part part, RoofSurface surface, List<Mouth> mouths, double near) {
-    PlaneSticks layer = new PlaneSticks(plan, part, surface, mouths, near);
+      Plan plan,
+      Part part,
+      RoofSurface surface,
+      List<Mouth> mouths,
+      List<Opening> openings,
+      double near) {
+    PlaneSticks layer = new PlaneSticks(plan, part, surface, mouths, openings, near);
     for (RoofPlane plane : surface.planes()) {
       if (plane.part().equals(part.id())) {
         layer.onPlane(plane);

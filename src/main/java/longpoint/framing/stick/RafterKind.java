@@ -13,12 +13,21 @@ public enum RafterKind {
   VALLEY_JACK("VJR"),
   /** From a valley up to another valley or a hip. */
   CRIPPLE("CR"),
-  RIDGE("RB");
+  RIDGE("RB"),
+  /** One of two rafters side by side that carry the headers of an opening. */
+  TRIMMER("TR"),
+  /** One of two boards across an opening that carry the rafters cut off there. */
+  HEADER("HD");
 
   private final String letter;
 
   RafterKind(String letter) {
     this.letter = letter;
+  }
+
+  /** Whether it lies level and square at both ends; the others climb. */
+  public boolean isLevel() {
+    return this == RIDGE || this == HEADER;
   }
 
   /** Start of its marks. */

@@ -6,6 +6,7 @@ import longpoint.framing.run.Bank;
 import longpoint.framing.run.Bound;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
+import longpoint.geometry.Point;
 
 /** Where along its walls the rafters of a run stand. */
 final class RunMarks {
@@ -76,7 +77,22 @@ final class RunMarks {
       }
       places.sort(null);
     }
-    return places;
+    return withTrimmers(bank, places);
+  }
+
+  private List<Double> withTrimmers(Bank bank, List<Double> places) {
+    List<Double> trimmers = new ArrayList<>();
+    for (Opening o : Opening.all(meetings)) {
+      if (run.bound(bank).side().filter(o::isOver).isPresent() && o.run().equals(run.id())) {
+        o.trimmers(thickness).forEach(p -> trimmers.add(along(bank, p)));
+      }
+    }
+    double length = isBearing(bank) ? run.length() : run.width();
+    return Opening.withTrimmers(places, trimmers, thickness, length);
+  }
+
+  private double along(Bank bank, Point p) {
+    return isBearing(bank) ? run.axes().u(p) : run.axes().v(p);
   }
 
   /** Moved out of the wood of a valley that starts at the corner of a mouth. */
@@ -107,7 +123,7 @@ final class RunMarks {
     boolean start = station < thickness;
     boolean end = station > run.length() - thickness;
     return meetings.stream()
-        .filter(m -> m.manner() != Meeting.Manner.SHED)
+        .filter(m -> !m.manner().isShed())
         .anyMatch(m -> start && m.isAt(run, Bank.START) || end && m.isAt(run, Bank.END));
   }
 

@@ -100,11 +100,7 @@ final class RunSticks {
     Side wall = run.bound(bank).side().orElseThrow();
     for (double station : new RunMarks(run, meetings).along(bank)) {
       if (meetings.stream().noneMatch(m -> overMouth(m, bank, station))) {
-        int before = sticks.size();
         addRafter(bank, wall, station, top(bank));
-        if (sticks.size() > before) {
-          opening(bank, station).ifPresent(this::cutAt);
-        }
       }
     }
   }
@@ -118,34 +114,21 @@ final class RunSticks {
     return switch (far.kind()) {
       case GABLE -> Joint.WALL;
       case ABUTMENT -> Joint.square(Bearing.LEDGER, thickness);
-      case OPEN -> overlap() != 0 ? Joint.square(Bearing.DECK, 0) : Joint.NONE;
+      case OPEN -> overlap() != 0 ? shedTop() : Joint.NONE;
       case EAVE -> Joint.NONE;
     };
   }
 
-  /**
-   * How far in from a wall the front of a dormer stands that is framed through the roof over a
-   * station.
-   */
-  private Optional<Double> opening(Bank bank, double station) {
-    return meetings.stream()
-        .filter(m -> m.lower().id().equals(run.id()) && m.bank() == bank)
-        .filter(m -> m.manner() == Meeting.Manner.THROUGH && !m.endsAtWall())
-        .filter(m -> station > m.from() && station < m.to())
-        .map(m -> m.depth() - m.upper().length())
-        .filter(in -> in > 2 * thickness)
-        .findFirst();
-  }
-
-  /** The rafter last laid stops at the header under the front of a dormer. */
-  private void cutAt(double header) {
-    Stick whole = sticks.get(sticks.size() - 1);
-    if (whole.line().run() > header) {
-      Point head = whole.foot().toward(whole.head(), header / whole.line().run());
-      sticks.set(
-          sticks.size() - 1,
-          whole.between(whole.foot(), head).withHead(Joint.square(Bearing.HEADER, thickness / 2)));
-    }
+  /** On the deck, or against the header of its opening. */
+  private Joint shedTop() {
+    boolean through =
+        meetings.stream()
+            .anyMatch(
+                m ->
+                    m.upper().id().equals(run.id())
+                        && m.manner() == Meeting.Manner.SHED_THROUGH
+                        && Opening.of(m).isPresent());
+    return through ? Joint.square(Bearing.HEADER, thickness / 2) : Joint.square(Bearing.DECK, 0);
   }
 
   private boolean overMouth(Meeting m, Bank bank, double station) {
@@ -238,7 +221,7 @@ final class RunSticks {
   /** How far a shed roof runs on over its open side until it meets the deck beyond. */
   private double overlap() {
     return meetings.stream()
-        .filter(m -> m.upper().id().equals(run.id()) && m.manner() == Meeting.Manner.SHED)
+        .filter(m -> m.upper().id().equals(run.id()) && m.manner().isShed())
         .mapToDouble(Meeting::shedRun)
         .findFirst()
         .orElse(0);

@@ -132,6 +132,11 @@ record Stick(
         kind, part, run, foot, head, slope, tail, over, atFoot, atHead, falls, heel, row);
   }
 
+  Stick as(RafterKind kind) {
+    return new Stick(
+        kind, part, run, foot, head, slope, tail, over, atFoot, atHead, falls, heel, row);
+  }
+
   /** The same between other ends in plan. */
   Stick between(Point foot, Point head) {
     return new Stick(

@@ -43,8 +43,10 @@ public final class Sticks {
       RoofSurface surface) {
     Shop shop = Shop.of(plan.unit());
     List<Stick> sticks = new ArrayList<>();
+    List<Problem> openings = new ArrayList<>();
     for (Part part : irregular) {
-      sticks.addAll(PlaneSticks.lay(plan, part, surface, mouths, shop.mark()));
+      sticks.addAll(
+          PlaneSticks.lay(plan, part, surface, mouths, Opening.all(meetings), shop.mark()));
     }
     List<Stick> hipEnds = new ArrayList<>();
     Set<String> done = irregular.stream().map(Part::id).collect(Collectors.toSet());
@@ -62,9 +64,19 @@ public final class Sticks {
     }
     for (Meeting m : meetings) {
       Part upper = m.upper().part();
+      Optional<Opening> opening = Opening.of(m);
+      List<Double> cut = RunMarks.stations(m.lower(), m.bank());
+      if (opening.isPresent()) {
+        double thickness = m.lower().part().frame().thickness();
+        if (!m.lower().part().existing()) {
+          cut = opening.get().places(sticks, thickness).stream().map(m::along).toList();
+        }
+        sticks = opening.get().frame(sticks, thickness);
+        openings.add(headed(m));
+      }
       boolean rafters = upper.frame().method() == Frame.Method.RAFTER;
       if (!upper.existing() && !done.contains(upper.id()) && (rafters || !m.takesValleyTrusses())) {
-        List<Stick> joining = MeetingSticks.lay(m, runs);
+        List<Stick> joining = MeetingSticks.lay(m, runs, opening, cut);
         sticks.addAll(joining);
         for (Stick valley : joining) {
           sticks = crossed(sticks, valley, m);
@@ -72,7 +84,7 @@ public final class Sticks {
       }
     }
     Stock stock = Stock.of(plan);
-    List<Problem> problems = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>(openings);
     List<Stick> settled = new ArrayList<>();
     for (Part part : plan.parts()) {
       List<Stick> own = sticks.stream().filter(s -> s.part().equals(part.id())).toList();
@@ -98,8 +110,15 @@ public final class Sticks {
     return switch (s.kind()) {
       case HIP_JACK, VALLEY_JACK, CRIPPLE ->
           s.cut().shortened(s.tail() + s.over()).length() < stock.depth(s.kind());
-      case COMMON, HIP, VALLEY, RIDGE -> false;
+      case COMMON, HIP, VALLEY, RIDGE, TRIMMER, HEADER -> false;
     };
+  }
+
+  private static Problem headed(Meeting m) {
+    Part main = m.lower().part();
+    Part dormer = m.upper().part();
+    return Problem.note(
+        dormer.id(), Phrase.of("framing.opening", PlaceName.of(dormer), PlaceName.of(main)));
   }
 
   private static Problem leftOut(Part part, int count, Stock stock, Plan plan) {

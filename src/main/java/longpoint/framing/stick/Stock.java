@@ -26,7 +26,7 @@ record Stock(double rafter, double hip, double ridge) {
 
   double depth(RafterKind kind) {
     return switch (kind) {
-      case COMMON, HIP_JACK, VALLEY_JACK, CRIPPLE -> rafter;
+      case COMMON, HIP_JACK, VALLEY_JACK, CRIPPLE, TRIMMER, HEADER -> rafter;
       case HIP, VALLEY -> hip;
       case RIDGE -> ridge;
     };

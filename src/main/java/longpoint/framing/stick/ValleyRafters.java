@@ -50,6 +50,12 @@ final class ValleyRafters {
     return !meeting.endsAtWall();
   }
 
+  /** What a dormer's ridge ends against; one as high as the roof goes to its ridge. */
+  private Bearing top() {
+    boolean toRidge = Opening.of(meeting).filter(o -> !o.hasUpperHeader()).isPresent();
+    return isDormer() && !toRidge ? Bearing.HEADER : Bearing.RIDGE;
+  }
+
   /** Whether the wing's ridge ends below the main ridge, so that one valley must run on to that. */
   private boolean isLower() {
     return !isDormer() && wing.ridgeHeight() < main.ridgeHeight() - thickness;
@@ -59,7 +65,7 @@ final class ValleyRafters {
   Joint ridgeEnd() {
     Point along = wing.axes().along();
     if (isDormer()) {
-      return Joint.square(Bearing.HEADER, thickness / 2);
+      return Joint.square(top(), thickness / 2);
     }
     if (!isLower()) {
       return Joint.square(Bearing.RIDGE, thickness / 2);
@@ -151,7 +157,7 @@ final class ValleyRafters {
     }
     if (other.isEmpty()) {
       // Between the header, or the main ridge, and the side of the wing's own.
-      Bearing on = isDormer() ? Bearing.HEADER : Bearing.RIDGE;
+      Bearing on = top();
       Point out = wing.axes().along().times(-1);
       boolean left = out.cross(up.times(-1)) > 0;
       return Joint.into(

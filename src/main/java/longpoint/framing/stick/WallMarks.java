@@ -23,11 +23,13 @@ final class WallMarks {
   private final RoofSurface surface;
   private final double thickness;
   private final double near;
+  private final List<Opening> openings;
 
   /**
    * @param near lines shorter than this are none
    */
-  WallMarks(Plan plan, Part part, RoofSurface surface, double near) {
+  WallMarks(Plan plan, Part part, RoofSurface surface, List<Opening> openings, double near) {
+    this.openings = openings;
     this.plan = plan;
     this.part = part;
     this.surface = surface;
@@ -85,7 +87,13 @@ final class WallMarks {
         moved.add(to);
       }
     }
-    return moved;
+    List<Double> trimmers =
+        openings.stream()
+            .filter(o -> o.isOver(side))
+            .flatMap(o -> o.trimmers(thickness).stream())
+            .map(side.wall()::along)
+            .toList();
+    return Opening.withTrimmers(moved, trimmers, thickness, side.wall().length());
   }
 
   /** A mark of a wall, measured from its start; all others lie whole spacings from it. */

@@ -32,7 +32,7 @@ class PlaneSticksTest {
     Plan plan = Houses.plan(part);
     Run run = RunFinder.find(plan).runs().get(0);
     List<Stick> byPlanes =
-        settled(PlaneSticks.lay(plan, part, Roof.solve(plan), List.of(), 1.0 / 16));
+        settled(PlaneSticks.lay(plan, part, Roof.solve(plan), List.of(), List.of(), 1.0 / 16));
     List<Stick> byRun = settled(RunSticks.lay(run, List.of(), List.of(), LengthUnit.INCH));
     for (RafterKind kind : List.of(RafterKind.HIP, RafterKind.RIDGE)) {
       assertThat(lengths(byPlanes, kind)).isEqualTo(lengths(byRun, kind));
@@ -91,7 +91,8 @@ class PlaneSticksTest {
             -b,
             b);
     Plan plan = Houses.plan(bay);
-    List<Stick> sticks = PlaneSticks.lay(plan, bay, Roof.solve(plan), List.of(), 1.0 / 16);
+    List<Stick> sticks =
+        PlaneSticks.lay(plan, bay, Roof.solve(plan), List.of(), List.of(), 1.0 / 16);
     PolygonFigures octagon = PolygonFigures.regular(SquareFigures.inTwelve(10), 8);
     double run = side / 2 / octagon.tangent() * 12;
     List<Stick> hips = sticks.stream().filter(s -> s.kind() == RafterKind.HIP).toList();
