@@ -60,7 +60,7 @@ final class Carriers {
     double reach = reach(part.get());
     List<Support> supports = new ArrayList<>();
     for (Truss truss : framing.trusses()) {
-      if (truss.part().equals(plane.part()) && truss.kind() != TrussKind.CAP) {
+      if (truss.part().equals(plane.part()) && !truss.kind().isCap()) {
         line(truss, plane, reach)
             .ifPresent(l -> add(supports, plane, truss.mark(), kind(truss), l, thickness));
       }
@@ -143,7 +143,16 @@ final class Carriers {
 
   private static Support.Kind kind(Truss truss) {
     return switch (truss.kind()) {
-      case COMMON, GABLE_END, DROPPED_GABLE_END, MONO, SCISSOR, BASE, CAP, STEP_DOWN ->
+      case COMMON,
+          GABLE_END,
+          DROPPED_GABLE_END,
+          MONO,
+          SCISSOR,
+          BASE,
+          CAP,
+          STEP_DOWN,
+          GABLE_BASE,
+          GABLE_CAP ->
           Support.Kind.TRUSS;
       case GIRDER, HIP_GIRDER, CROSS_GIRDER -> Support.Kind.GIRDER;
       case JACK, CORNER_JACK, HIP_JACK -> Support.Kind.JACK;

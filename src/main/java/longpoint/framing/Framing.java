@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import longpoint.framing.edge.EdgeBoards;
 import longpoint.framing.edge.LevelFascia;
 import longpoint.framing.gable.GableWall;
+import longpoint.framing.gable.HighWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.gable.Ladders;
 import longpoint.framing.run.FoundRuns;
@@ -95,6 +96,7 @@ public final class Framing {
         blocks(plan, layouts, valleys, shop),
         ladders(found, layouts, plan, shop),
         gableWalls(found, plan),
+        highWalls(found, plan),
         rafters,
         EdgeBoards.of(newParts(plan), surface, shop),
         LevelFascia.find(plan, found.meetings(), shop),
@@ -209,6 +211,13 @@ public final class Framing {
     return found.runs().stream()
         .filter(run -> isNew(run) && run.part().frame().method() == Frame.Method.RAFTER)
         .flatMap(run -> GableWall.of(run, found.meetings(), plan).stream())
+        .toList();
+  }
+
+  private static List<HighWall> highWalls(FoundRuns found, Plan plan) {
+    return found.runs().stream()
+        .filter(Framing::isNew)
+        .flatMap(run -> HighWall.of(run, plan).stream())
         .toList();
   }
 

@@ -5,6 +5,7 @@ import java.util.Optional;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.edge.LevelFascia;
 import longpoint.framing.gable.GableWall;
+import longpoint.framing.gable.HighWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.run.Mouth;
 import longpoint.framing.run.RunProposal;
@@ -32,6 +33,7 @@ import longpoint.plan.Problem;
  * @param ridgeBlocks blocks between trusses
  * @param ladders one for each overhanging rake
  * @param gableWalls studs of gable walls under rafters
+ * @param highWalls studs and plates of the high walls of sheds
  * @param rafters every rafter to cut and how many
  * @param fascia boards along eaves and rakes
  * @param levelFascias neighbouring eaves whose fascias differ in height, with cures
@@ -47,6 +49,7 @@ public record FramingSet(
     List<RidgeBlocks> ridgeBlocks,
     List<Ladder> ladders,
     List<GableWall> gableWalls,
+    List<HighWall> highWalls,
     List<Rafter> rafters,
     List<EdgeBoard> fascia,
     List<LevelFascia> levelFascias,
@@ -57,7 +60,7 @@ public record FramingSet(
   public static final FramingSet NONE =
       new FramingSet(
           List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-          List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+          List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   public FramingSet {
     trusses = List.copyOf(trusses);
@@ -68,6 +71,7 @@ public record FramingSet(
     ridgeBlocks = List.copyOf(ridgeBlocks);
     ladders = List.copyOf(ladders);
     gableWalls = List.copyOf(gableWalls);
+    highWalls = List.copyOf(highWalls);
     rafters = List.copyOf(rafters);
     fascia = List.copyOf(fascia);
     levelFascias = List.copyOf(levelFascias);

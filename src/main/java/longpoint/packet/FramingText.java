@@ -8,6 +8,7 @@ import longpoint.framing.FramingSet;
 import longpoint.framing.Shop;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.gable.GableWall;
+import longpoint.framing.gable.HighWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Bearing;
 import longpoint.framing.stick.Rafter;
@@ -45,6 +46,7 @@ final class FramingText {
     text.ridgeBlocks();
     text.ladders();
     text.gableWalls();
+    text.highWalls();
     text.rafters();
     text.boards();
   }
@@ -145,6 +147,20 @@ final class FramingText {
           length(w.high().difference()));
     }
     out.section(words.text("studs"), table);
+  }
+
+  private void highWalls() {
+    TextTable table = new TextTable(words, "side", "wallRise", "studs", "cutTo", "plates");
+    for (HighWall w : framing.highWalls()) {
+      table.rowOf(
+          w.side(),
+          names.wall(w.side()),
+          length(w.rise()),
+          String.valueOf(w.places().size()),
+          w.stud() > 0 ? words.small(w.stud(), Rounding.DOWN) : "",
+          length(w.length()));
+    }
+    out.section(words.text("highWalls"), table);
   }
 
   private void ridgeBlocks() {

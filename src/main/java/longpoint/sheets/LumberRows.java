@@ -127,7 +127,7 @@ public record LumberRows(RoofNames names) {
   /** Blocks that go between two things are never told longer than they are. */
   private static Rounding rounding(Use use) {
     return switch (use) {
-      case RIDGE_BLOCK, VALLEY_BLOCK, LADDER_BLOCK, GABLE_STUD -> Rounding.DOWN;
+      case RIDGE_BLOCK, VALLEY_BLOCK, LADDER_BLOCK, GABLE_STUD, WALL_STUD -> Rounding.DOWN;
       default -> Rounding.NEAREST;
     };
   }

@@ -47,7 +47,11 @@ final class StickSheets {
     sheets.tables(
         words.text("rafters.tables"),
         FrameReminders.rafters(words),
-        List.of(sheets.tables.rafters(), sheets.tables.rafterCuts(), sheets.tables.gableStuds()));
+        List.of(
+            sheets.tables.rafters(),
+            sheets.tables.rafterCuts(),
+            sheets.tables.gableStuds(),
+            sheets.tables.highWalls()));
     return List.copyOf(sheets.sheets);
   }
 

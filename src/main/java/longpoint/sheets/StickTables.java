@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import longpoint.framing.FramingSet;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.gable.GableWall;
+import longpoint.framing.gable.HighWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Bearing;
 import longpoint.framing.stick.Rafter;
@@ -94,6 +95,29 @@ final class StickTables {
             cells.figure("centre"),
             cells.figure("height"),
             cells.figure("difference")),
+        rows);
+  }
+
+  /** What stands on the plate of a shed's high wall. */
+  SheetTable highWalls() {
+    List<List<String>> rows = new ArrayList<>();
+    for (HighWall w : framing.highWalls()) {
+      rows.add(
+          List.of(
+              names.wall(w.side()),
+              cells.length(w.rise()),
+              Cells.count(w.places().size()),
+              w.stud() > 0 ? words.small(w.stud(), Rounding.DOWN) : "",
+              cells.length(w.length())));
+    }
+    return cells.table(
+        words.text("highWalls.table"),
+        List.of(
+            cells.mark("wall"),
+            cells.figure("wallRise"),
+            cells.figure("studs"),
+            cells.figure("cutTo"),
+            cells.figure("plates")),
         rows);
   }
 

@@ -10,7 +10,6 @@ import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
 import longpoint.framing.truss.TapeMarks;
 import longpoint.framing.truss.Truss;
-import longpoint.framing.truss.TrussKind;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Region;
@@ -103,7 +102,7 @@ final class TapeFigures {
     List<Truss> row =
         marks.trusses().stream()
             .filter(t -> t.run().equals(tape.run()))
-            .filter(t -> t.kind().squareToRidge() && t.kind() != TrussKind.CAP)
+            .filter(t -> t.kind().squareToRidge() && !t.kind().isCap())
             .toList();
     Optional<Truss> first = row.stream().findFirst();
     return first

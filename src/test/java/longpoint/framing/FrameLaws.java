@@ -169,7 +169,7 @@ final class FrameLaws {
       for (int i = 1; i < 20; i++) {
         double v = p.span() * i / 20;
         double deep = p.topAt(v) - p.bottomAt(v);
-        if (deep < (m.kind() == TrussKind.VALLEY || m.kind() == TrussKind.CAP ? 0 : 2.5)) {
+        if (deep < (m.kind() == TrussKind.VALLEY || m.kind().isCap() ? 0 : 2.5)) {
           say("%s %s: %.2f deep at %.1f of %.1f", m.mark(), m.kind(), deep, v, p.span());
           break;
         }
@@ -208,7 +208,7 @@ final class FrameLaws {
       }
     }
     for (Truss t : set.trusses()) {
-      if (t.kind() == TrussKind.VALLEY || t.kind() == TrussKind.CAP) {
+      if (t.kind() == TrussKind.VALLEY || t.kind().isCap()) {
         continue;
       }
       bearing(t, t.from(), t.carriedFrom(), hung);
@@ -231,7 +231,7 @@ final class FrameLaws {
         }
       }
     }
-    if (t.kind() == TrussKind.BASE
+    if ((t.kind() == TrussKind.BASE || t.kind() == TrussKind.GABLE_BASE)
         && plan.parts().stream().allMatch(p -> Math.abs(p.plateHeight() - t.plate()) > 1)) {
       return;
     }
@@ -278,7 +278,7 @@ final class FrameLaws {
                 || a.carriedTo().equals(Optional.of(b.id()))
                 || b.carriedFrom().equals(Optional.of(a.id()))
                 || b.carriedTo().equals(Optional.of(a.id()));
-        boolean cap = a.kind() == TrussKind.CAP || b.kind() == TrussKind.CAP;
+        boolean cap = a.kind().isCap() || b.kind().isCap();
         if (!feet.get(i).getEnvelopeInternal().intersects(feet.get(j).getEnvelopeInternal())
             || cap) {
           continue;

@@ -154,7 +154,7 @@ class FramingLawsTest {
     Point along = t.to().minus(t.from()).unit();
     boolean dropped =
         switch (t.kind()) {
-          case DROPPED_GABLE_END, BASE, CAP -> true;
+          case DROPPED_GABLE_END, BASE, CAP, GABLE_BASE, GABLE_CAP -> true;
           default -> false;
         };
     boolean overMouth = t.carriedFrom().isPresent() || t.carriedTo().isPresent();

@@ -5,6 +5,7 @@ import longpoint.framing.FramingSet;
 import longpoint.framing.Shop;
 import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.gable.GableWall;
+import longpoint.framing.gable.HighWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.truss.RidgeBlocks;
@@ -44,6 +45,7 @@ final class CutList {
     framing.ridgeBlocks().forEach(list::blocks);
     framing.ladders().forEach(list::ladder);
     framing.gableWalls().forEach(list::gableWall);
+    framing.highWalls().forEach(list::highWall);
     framing.fascia().forEach(list::edgeBoard);
     framing.rafters().forEach(list::rafter);
     return list.pieces.cuts();
@@ -108,6 +110,19 @@ final class CutList {
         pieces.add(new Piece(Use.GABLE_STUD, section, length, EndCut.SQUARE, top, wall.side()), 1);
       }
     }
+  }
+
+  private void highWall(HighWall wall) {
+    double thickness = thickness(wall.part());
+    Section section = section(Use.WALL_STUD, thickness);
+    EndCut square = EndCut.SQUARE;
+    if (wall.stud() > 0) {
+      Piece stud = new Piece(Use.WALL_STUD, section, wall.stud(), square, square, wall.side());
+      pieces.add(stud, wall.places().size());
+    }
+    Piece plate = new Piece(Use.WALL_PLATE, section, wall.length(), square, square, wall.side());
+    pieces.addRow(plate, wall.places());
+    pieces.addRow(plate, wall.places());
   }
 
   private void edgeBoard(EdgeBoard board) {

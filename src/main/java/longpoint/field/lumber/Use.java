@@ -21,7 +21,9 @@ public enum Use {
   CRIPPLE_RAFTER("CR", Role.RAFTER),
   RIDGE_BOARD("RB", Role.RIDGE),
   TRIMMER_RAFTER("TR", Role.RAFTER),
-  HEADER("HD", Role.RAFTER);
+  HEADER("HD", Role.RAFTER),
+  WALL_STUD("WS", Role.BLOCKING),
+  WALL_PLATE("WP", Role.BLOCKING);
 
   private final String letter;
   private final Role role;

@@ -84,9 +84,15 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
       this.profile = first.profile();
     }
 
+    /** How far in from the run's low wall it starts: a cap's studs stand on those of its base. */
+    private double fromWall() {
+      return first.kind() == TrussKind.GABLE_CAP ? first.run().axes().v(first.from()) : 0;
+    }
+
     TrussMark mark(Shop shop) {
       TrussShape shape =
-          TrussShape.of(first.kind(), profile, first.run().part().frame().spacing(), shop);
+          TrussShape.of(
+              first.kind(), profile, first.run().part().frame().spacing(), fromWall(), shop);
       return TrussMark.of(
           name,
           first.kind(),
@@ -130,7 +136,7 @@ public record Marks(List<TrussMark> marks, List<Truss> trusses, List<Girder> gir
     for (int i = 0; i < placed.size(); i++) {
       Placed p = placed.get(i);
       if ((p.kind().squareToRidge() || p.kind() == TrussKind.CROSS_GIRDER)
-          && p.kind() != TrussKind.CAP
+          && !p.kind().isCap()
           && p.run().id().equals(carrier.run())
           && new Segment(p.from(), p.to()).distance(carrier.place()) < shop.mark()) {
         return Optional.of(ids.get(i));

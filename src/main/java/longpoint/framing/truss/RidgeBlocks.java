@@ -91,10 +91,10 @@ public record RidgeBlocks(
   /** A step-down less than a flat 2x low, as where the hips begin, still takes a block. */
   private static boolean reaches(Placed t, Run run, Shop shop) {
     return switch (t.kind()) {
-      case COMMON, GABLE_END, DROPPED_GABLE_END, GIRDER, MONO, SCISSOR, CAP -> true;
+      case COMMON, GABLE_END, DROPPED_GABLE_END, GIRDER, MONO, SCISSOR, CAP, GABLE_CAP -> true;
       case HIP_GIRDER, STEP_DOWN ->
           t.plate() + t.profile().height() >= run.ridgeHeight() - shop.flat();
-      case JACK, CORNER_JACK, HIP_JACK, VALLEY, BASE, CROSS_GIRDER -> false;
+      case JACK, CORNER_JACK, HIP_JACK, VALLEY, BASE, GABLE_BASE, CROSS_GIRDER -> false;
     };
   }
 }

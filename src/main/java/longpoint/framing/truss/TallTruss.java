@@ -73,7 +73,7 @@ record TallTruss(double haul, double purlin) {
     List<Placed> pieces = new ArrayList<>();
     pieces.add(
         new Placed(
-            TrussKind.BASE,
+            truss.kind().hasStuds() ? TrussKind.GABLE_BASE : TrussKind.BASE,
             truss.plies(),
             truss.run(),
             truss.station(),
@@ -93,7 +93,7 @@ record TallTruss(double haul, double purlin) {
     double span = above.get(above.size() - 1).x() - start;
     double whole = truss.profile().span();
     return new Placed(
-        TrussKind.CAP,
+        truss.kind().hasStuds() ? TrussKind.GABLE_CAP : TrussKind.CAP,
         truss.plies(),
         truss.run(),
         truss.station(),

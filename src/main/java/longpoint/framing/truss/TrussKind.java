@@ -32,7 +32,11 @@ public enum TrussKind {
   /** Lower piece of a truss too tall to haul. */
   BASE("B"),
   /** Upper piece of a truss too tall to haul. */
-  CAP("C");
+  CAP("C"),
+  /** Lower piece of a gable end too tall to haul. */
+  GABLE_BASE("GB"),
+  /** Upper piece of a gable end too tall to haul. */
+  GABLE_CAP("GC");
 
   private final String letter;
 
@@ -43,6 +47,19 @@ public enum TrussKind {
   /** Start of its marks. */
   public String letter() {
     return letter;
+  }
+
+  /** Whether it has studs for the wall's covering in place of webs. */
+  public boolean hasStuds() {
+    return switch (this) {
+      case GABLE_END, DROPPED_GABLE_END, GABLE_BASE, GABLE_CAP -> true;
+      default -> false;
+    };
+  }
+
+  /** Whether it stands on another truss. */
+  public boolean isCap() {
+    return this == CAP || this == GABLE_CAP;
   }
 
   /** As it stands in the figures. */

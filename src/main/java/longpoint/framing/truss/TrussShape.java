@@ -26,10 +26,11 @@ public record TrussShape(List<Segment> chords, List<Segment> webs) {
     webs = List.copyOf(webs);
   }
 
-  public static TrussShape of(TrussKind kind, Profile profile, double studs, Shop shop) {
+  public static TrussShape of(
+      TrussKind kind, Profile profile, double studs, double from, Shop shop) {
     List<Segment> webs =
         switch (kind) {
-          case GABLE_END, DROPPED_GABLE_END -> studs(profile, studs);
+          case GABLE_END, DROPPED_GABLE_END, GABLE_BASE, GABLE_CAP -> studs(profile, studs, from);
           case JACK, CORNER_JACK, HIP_JACK -> List.of();
           default -> webs(profile, shop);
         };
@@ -58,10 +59,10 @@ public record TrussShape(List<Segment> chords, List<Segment> webs) {
     return edges;
   }
 
-  private static List<Segment> studs(Profile p, double spacing) {
+  private static List<Segment> studs(Profile p, double spacing, double from) {
     List<Segment> webs = new ArrayList<>();
-    for (int k = 1; k * spacing < p.span(); k++) {
-      webs.add(post(p, k * spacing));
+    for (long k = (long) Math.floor(from / spacing) + 1; k * spacing - from < p.span(); k++) {
+      webs.add(post(p, k * spacing - from));
     }
     return webs;
   }

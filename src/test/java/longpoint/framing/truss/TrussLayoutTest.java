@@ -154,15 +154,33 @@ class TrussLayoutTest {
   void tallTrussComesInTwo() {
     FramingSet set = Houses.solve(Houses.plan(Houses.box("egeg", 10, 240, 480)));
     TrussMark base = mark(set, TrussKind.BASE, 0);
-    TrussMark cap = mark(set, TrussKind.CAP, 0);
     assertThat(set.marks()).extracting(TrussMark::kind).doesNotContain(TrussKind.COMMON);
-    TrussMark innerBase = mark(set, TrussKind.BASE, 1);
-    assertThat(innerBase.height()).isEqualTo(144 - 1.5, within(1e-9));
+    assertThat(base.height()).isEqualTo(144 - 1.5, within(1e-9));
     // The flat purlin fills the 1 1/2 in between: base, purlin and cap make the whole.
-    TrussMark innerCap = mark(set, TrussKind.CAP, 1);
-    assertThat(innerBase.height() + 1.5 + innerCap.height()).isEqualTo(204.5, within(1e-9));
-    assertThat(innerCap.span()).isEqualTo(2 * (204.5 - 144) * 1.2, within(1e-9));
+    TrussMark cap = mark(set, TrussKind.CAP, 0);
+    assertThat(base.height() + 1.5 + cap.height()).isEqualTo(204.5, within(1e-9));
+    assertThat(cap.span()).isEqualTo(2 * (204.5 - 144) * 1.2, within(1e-9));
     assertThat(base.quantity()).isEqualTo(cap.quantity());
+  }
+
+  /**
+   * Its gable ends keep their studs on the layout of 24 in, the cap's over the base's: the dropped
+   * top chord stands 1 1/2 x 15.6205/12 = 1.953 in lower, so the cap starts (144 - 4.5 + 1.953) x
+   * 1.2 = 169.743 in from the wall and its first stud, at 192, 22.257 in from its end.
+   */
+  @Test
+  void tallGableEndKeepsItsStuds() {
+    FramingSet set = Houses.solve(Houses.plan(Houses.box("egeg", 10, 240, 480)));
+    TrussMark base = mark(set, TrussKind.GABLE_BASE, 0);
+    TrussMark cap = mark(set, TrussKind.GABLE_CAP, 0);
+    assertThat(base.quantity()).isEqualTo(2);
+    assertThat(cap.quantity()).isEqualTo(2);
+    assertThat(base.shape().webs()).hasSize(19).allMatch(w -> w.from().x() % 24 < 1e-9);
+    assertThat(cap.shape().webs()).hasSize(5);
+    assertThat(cap.shape().webs().get(0).from().x()).isEqualTo(22.257, within(0.001));
+    assertThat(set.marks())
+        .extracting(TrussMark::kind)
+        .doesNotContain(TrussKind.GABLE_END, TrussKind.DROPPED_GABLE_END);
   }
 
   @Test
