@@ -59,6 +59,9 @@ public final class FiguresJson {
     field.set("cuts", RecordsJson.of(design.lumber()).withArray("cuts"));
     field.set("stock", RecordsJson.of(design.lumber()).withArray("stock"));
     field.set("takeOff", RecordsJson.of(design.takeOff()).without("problems"));
+    if (!design.onSite().walls().walls().isEmpty()) {
+      field.set("asBuilt", OnSiteJson.walls(design.onSite().walls()));
+    }
     return print(root);
   }
 

@@ -192,6 +192,7 @@ public final class Packet {
         design.chalk(),
         design.takeOff(),
         design.lumber(),
+        design.onSite(),
         design.problems());
   }
 }

@@ -2,6 +2,7 @@ package longpoint.pipeline;
 
 import java.util.List;
 import longpoint.deck.DeckPlan;
+import longpoint.field.OnSiteCheck;
 import longpoint.field.chalk.ChalkSheet;
 import longpoint.field.lumber.Lumber;
 import longpoint.field.takeoff.TakeOff;
@@ -14,6 +15,7 @@ import longpoint.wording.Language;
 /**
  * A plan with everything worked out from it.
  *
+ * @param onSite what was measured and delivered, held against it
  * @param problems of every stage, worst first, then in the order found
  */
 public record Design(
@@ -24,6 +26,7 @@ public record Design(
     List<ChalkSheet> chalk,
     TakeOff takeOff,
     Lumber lumber,
+    OnSiteCheck onSite,
     List<Problem> problems) {
   public Design {
     chalk = List.copyOf(chalk);
@@ -41,6 +44,7 @@ public record Design(
         List.of(),
         TakeOff.NONE,
         Lumber.NONE,
+        OnSiteCheck.NONE,
         List.of());
   }
 
@@ -55,7 +59,7 @@ public record Design(
   }
 
   private Design of(Plan worded) {
-    return new Design(worded, surface, framing, deck, chalk, takeOff, lumber, problems);
+    return new Design(worded, surface, framing, deck, chalk, takeOff, lumber, onSite, problems);
   }
 
   /** Whether any part of the plan could not be worked out. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longpoint.deck.DeckPlan;
 import longpoint.deck.Sheathing;
+import longpoint.field.OnSiteCheck;
 import longpoint.field.chalk.Chalk;
 import longpoint.field.chalk.ChalkSheet;
 import longpoint.field.lumber.Lumber;
@@ -71,6 +72,7 @@ public final class Pipeline {
     List<ChalkSheet> chalk = Chalk.sheets(plan, framing, deck);
     TakeOff takeOff = TakeOff.of(plan, surface, deck, TakeOffChoices.of(plan));
     Lumber lumber = Lumber.of(plan, surface, framing, LumberChoices.of(plan));
+    OnSiteCheck onSite = SiteChecks.whole(plan, surface, framing);
     return new Design(
         plan,
         surface,
@@ -79,6 +81,7 @@ public final class Pipeline {
         chalk,
         takeOff,
         lumber,
+        onSite,
         worstFirst(
             plan,
             plain,
@@ -87,7 +90,8 @@ public final class Pipeline {
                 framing.problems(),
                 deck.problems(),
                 takeOff.problems(),
-                lumber.problems())));
+                lumber.problems(),
+                onSite.problems(plan))));
   }
 
   /**
@@ -101,6 +105,7 @@ public final class Pipeline {
     List<Problem> plain = PlanCheck.check(plan);
     RoofSurface surface = Roof.solve(plan, memory);
     FramingSet framing = Framing.solve(plan, surface);
+    OnSiteCheck onSite = SiteChecks.quick(plan, framing);
     return new Design(
         plan,
         surface,
@@ -109,7 +114,9 @@ public final class Pipeline {
         List.of(),
         TakeOff.NONE,
         Lumber.NONE,
-        worstFirst(plan, plain, List.of(surface.problems(), framing.problems())));
+        onSite,
+        worstFirst(
+            plan, plain, List.of(surface.problems(), framing.problems(), onSite.problems(plan))));
   }
 
   /** Each with its places named as the plan's user names them, by the plan's north. */

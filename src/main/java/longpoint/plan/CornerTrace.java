@@ -15,32 +15,37 @@ import longpoint.geometry.Point;
  * place, or else the nearest of those that were not there before.
  */
 final class CornerTrace {
-  private CornerTrace() {}
+  private final Plan before;
+  private final List<Part> after;
+  private final Map<String, List<Integer>> traces = new HashMap<>();
 
-  /** Dimensions that hold on to corners hold on to the same corners of the changed parts. */
-  static Markup follow(Markup markup, Plan before, List<Part> after) {
-    if (markup.dimensions().isEmpty()) {
-      return markup;
+  /**
+   * @param before the plan as it was
+   * @param after its parts now
+   */
+  CornerTrace(Plan before, List<Part> after) {
+    this.before = before;
+    this.after = after;
+  }
+
+  /** As {@link #corner}, for the end of a dimension. */
+  Optional<PlanDimension.End> end(PlanDimension.Corner end) {
+    return corner(end).map(c -> c);
+  }
+
+  /** The same corner of the changed parts; empty when it has gone. */
+  Optional<PlanDimension.Corner> corner(PlanDimension.Corner end) {
+    Optional<Part> old = before.part(end.part());
+    if (old.isEmpty() || end.corner() < 0 || end.corner() >= old.get().sideCount()) {
+      return Optional.of(end); // it held on to nothing before
     }
-    Map<String, List<Integer>> traces = new HashMap<>();
-    return markup.withCorners(
-        end -> {
-          Optional<Part> old = before.part(end.part());
-          Optional<Part> now = after.stream().filter(p -> p.id().equals(end.part())).findFirst();
-          if (old.isEmpty() || end.corner() < 0 || end.corner() >= old.get().sideCount()) {
-            return Optional.of(end); // it held on to nothing before
-          }
-          if (now.isEmpty()) {
-            return Optional.empty();
-          }
-          int found =
-              traces
-                  .computeIfAbsent(end.part(), id -> trace(old.get(), now.get()))
-                  .get(end.corner());
-          return found < 0
-              ? Optional.empty()
-              : Optional.of(new PlanDimension.Corner(end.part(), found));
-        });
+    Optional<Part> now = after.stream().filter(p -> p.id().equals(end.part())).findFirst();
+    if (now.isEmpty()) {
+      return Optional.empty();
+    }
+    int found =
+        traces.computeIfAbsent(end.part(), id -> trace(old.get(), now.get())).get(end.corner());
+    return found < 0 ? Optional.empty() : Optional.of(new PlanDimension.Corner(end.part(), found));
   }
 
   /** For every corner its number now, or −1. */

@@ -20,6 +20,7 @@ import longpoint.wording.Language;
  * @param markup notes, dimensions and a picture beneath, which the roof has nothing to do with
  * @param particulars for the title block of its sheets
  * @param handling what the user knows of weights, loads and restraint
+ * @param onSite what was measured or delivered, to be held against the plan
  */
 public record Plan(
     LengthUnit unit,
@@ -31,6 +32,7 @@ public record Plan(
     Markup markup,
     Particulars particulars,
     Handling handling,
+    OnSite onSite,
     Extras extras) {
   public Plan {
     Objects.requireNonNull(unit);
@@ -42,6 +44,7 @@ public record Plan(
     Objects.requireNonNull(markup);
     Objects.requireNonNull(particulars);
     Objects.requireNonNull(handling);
+    Objects.requireNonNull(onSite);
     Objects.requireNonNull(extras);
   }
 
@@ -63,6 +66,7 @@ public record Plan(
         Markup.NONE,
         Particulars.NONE,
         Handling.NONE,
+        OnSite.NONE,
         extras);
   }
 
@@ -117,39 +121,41 @@ public record Plan(
   public Plan withUnit(LengthUnit unit) {
     Buying usual = buying.equals(Buying.of(this.unit)) ? Buying.of(unit) : buying;
     return new Plan(
-        unit, title, parts, joins, defaults, usual, markup, particulars, handling, extras);
+        unit, title, parts, joins, defaults, usual, markup, particulars, handling, onSite, extras);
   }
 
   public Plan withTitle(String title) {
     return new Plan(
-        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, onSite, extras);
   }
 
   /** The plan with other parts; dimensions keep to the corners they hold on to. */
   public Plan withParts(List<Part> parts) {
-    Markup followed = CornerTrace.follow(markup, this, parts);
+    CornerTrace trace = new CornerTrace(this, parts);
+    Markup followed = markup.withCorners(trace::end);
+    OnSite kept = onSite.withCorners(trace::corner);
     return new Plan(
-        unit, title, parts, joins, defaults, buying, followed, particulars, handling, extras);
+        unit, title, parts, joins, defaults, buying, followed, particulars, handling, kept, extras);
   }
 
   public Plan withJoins(List<Join> joins) {
     return new Plan(
-        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, onSite, extras);
   }
 
   public Plan withDefaults(Defaults defaults) {
     return new Plan(
-        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, onSite, extras);
   }
 
   public Plan withMarkup(Markup markup) {
     return new Plan(
-        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, onSite, extras);
   }
 
   public Plan withParticulars(Particulars particulars) {
     return new Plan(
-        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, onSite, extras);
   }
 
   /** What its sheets, lists and pages are written in: English unless the plan says otherwise. */
@@ -169,17 +175,22 @@ public record Plan(
 
   public Plan withBuying(Buying buying) {
     return new Plan(
-        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, onSite, extras);
   }
 
   public Plan withHandling(Handling handling) {
     return new Plan(
-        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, onSite, extras);
+  }
+
+  public Plan withOnSite(OnSite onSite) {
+    return new Plan(
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, onSite, extras);
   }
 
   public Plan withExtras(Extras extras) {
     return new Plan(
-        unit, title, parts, joins, defaults, buying, markup, particulars, handling, extras);
+        unit, title, parts, joins, defaults, buying, markup, particulars, handling, onSite, extras);
   }
 
   /** The plan with the part of the same id replaced, or the part added if there is none. */
@@ -209,8 +220,11 @@ public record Plan(
     Markup followed =
         markup.withCorners(
             c -> Optional.of(new PlanDimension.Corner(name.apply(c.part()), c.corner())));
+    OnSite kept =
+        onSite.withCorners(
+            c -> Optional.of(new PlanDimension.Corner(name.apply(c.part()), c.corner())));
     return new Plan(
-            unit, title, renamed, joins, defaults, buying, followed, particulars, handling, extras)
+            unit, title, renamed, joins, defaults, buying, followed, particulars, handling, kept, extras)
         .withJoins(
             joins.stream()
                 .map(j -> j.between(name.apply(j.upper()), name.apply(j.lower())))

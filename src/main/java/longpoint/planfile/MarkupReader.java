@@ -124,7 +124,7 @@ final class MarkupReader {
         f.rest(notes, "plan"));
   }
 
-  private static double above(JsonValue value, double most) throws PlanFileException {
+  static double above(JsonValue value, double most) throws PlanFileException {
     double number = Fields.number(value);
     if (!(number > 0 && number <= most)) {
       throw PlanFileException.at(value, Phrase.of(most == 1 ? "planfile.share" : "planfile.above"));
@@ -132,7 +132,7 @@ final class MarkupReader {
     return number;
   }
 
-  private static int whole(JsonValue value, int least, int most) throws PlanFileException {
+  static int whole(JsonValue value, int least, int most) throws PlanFileException {
     double number = Fields.number(value);
     if (number != Math.rint(number) || number < least || number > most) {
       throw PlanFileException.at(value, Phrase.of("planfile.whole", least, most));

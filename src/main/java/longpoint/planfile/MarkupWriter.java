@@ -56,7 +56,7 @@ final class MarkupWriter {
             field("offset", number(d.offset()))));
   }
 
-  private static String end(PlanDimension.End end) {
+  static String end(PlanDimension.End end) {
     if (end instanceof PlanDimension.Corner c) {
       return line(
           List.of(

@@ -16,6 +16,7 @@ import longpoint.plan.Handling;
 import longpoint.plan.InLine;
 import longpoint.plan.Join;
 import longpoint.plan.Markup;
+import longpoint.plan.OnSite;
 import longpoint.plan.Part;
 import longpoint.plan.Particulars;
 import longpoint.plan.Plan;
@@ -89,6 +90,7 @@ final class PlanReader {
             f.optionalNumber("north"),
             f.optionalChoice("language", Language.values(), Language::key));
     Handling handling = new HandlingReader(notes).read(f);
+    OnSite onSite = new OnSiteReader(notes).read(f);
     return new Plan(
         unit,
         title,
@@ -99,6 +101,7 @@ final class PlanReader {
         markup,
         particulars,
         handling,
+        onSite,
         f.rest(notes, "plan"));
   }
 

@@ -40,6 +40,7 @@ final class PlanWriter {
     known.addAll(BuyingWriter.field(plan.buying(), plan.unit()));
     known.addAll(HandlingWriter.fields(plan.handling()));
     known.addAll(MarkupWriter.fields(plan.markup()));
+    known.addAll(OnSiteWriter.fields(plan.onSite()));
     return block(fields(plan.extras(), known.toArray(String[]::new)), "") + "\n";
   }
 

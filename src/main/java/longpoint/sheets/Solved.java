@@ -2,6 +2,7 @@ package longpoint.sheets;
 
 import java.util.List;
 import longpoint.deck.DeckPlan;
+import longpoint.field.OnSiteCheck;
 import longpoint.field.chalk.ChalkSheet;
 import longpoint.field.lumber.Lumber;
 import longpoint.field.takeoff.TakeOff;
@@ -14,6 +15,7 @@ import longpoint.surface.RoofSurface;
  * A plan with what was worked out from it, as the sheets need it.
  *
  * @param chalk a sheet of lines for each plane that has some
+ * @param onSite what was measured and delivered, held against it
  * @param problems of every stage
  */
 public record Solved(
@@ -24,6 +26,7 @@ public record Solved(
     List<ChalkSheet> chalk,
     TakeOff takeOff,
     Lumber lumber,
+    OnSiteCheck onSite,
     List<Problem> problems) {
   public Solved {
     chalk = List.copyOf(chalk);
@@ -40,6 +43,7 @@ public record Solved(
         List.of(),
         TakeOff.NONE,
         Lumber.NONE,
+        OnSiteCheck.NONE,
         surface.problems());
   }
 
