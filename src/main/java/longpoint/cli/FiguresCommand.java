@@ -32,6 +32,8 @@ final class FiguresCommand implements Callable<Integer> {
 
   @Mixin private SpokenLanguage language;
 
+  @Mixin private WallChoice walls;
+
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
@@ -41,7 +43,7 @@ final class FiguresCommand implements Callable<Integer> {
       return ExitCode.UNUSABLE;
     }
     Language said = language.of(plan.get());
-    Design design = Pipeline.solve(plan.get()).spoken(said);
+    Design design = Pipeline.solve(walls.of(plan.get(), said)).spoken(said);
     out.print(json ? FiguresJson.of(design, said) : FiguresText.of(design));
     out.flush();
     return design.hasErrors() ? ExitCode.PLAN_HAS_ERRORS : ExitCode.WELL;

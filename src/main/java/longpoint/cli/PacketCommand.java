@@ -68,6 +68,8 @@ final class PacketCommand implements Callable<Integer> {
 
   @Mixin private SpokenLanguage language;
 
+  @Mixin private WallChoice walls;
+
   private Request request(LengthUnit unit) {
     Request all = Request.everything(unit);
     Set<Request.Bundle> bundles = EnumSet.noneOf(Request.Bundle.class);
@@ -91,8 +93,8 @@ final class PacketCommand implements Callable<Integer> {
     if (plan.isEmpty()) {
       return ExitCode.UNUSABLE;
     }
-    Design design = Pipeline.solve(plan.get());
     Language said = language.of(plan.get());
+    Design design = Pipeline.solve(walls.of(plan.get(), said));
     try {
       String name = Packet.baseName(file.getFileName().toString());
       List<Path> files = Packet.write(design, request(plan.get().unit()), folder, name);

@@ -60,6 +60,7 @@ public final class FiguresText {
     LumberText.write(text.design.lumber(), text.names, text.out);
     TakeOffText.write(design.takeOff(), text.words, text.out);
     DeckText.write(design.deck(), design.chalk(), text.names, text.out);
+    OnSiteText.write(design, text.names, text.out);
     return text.out;
   }
 

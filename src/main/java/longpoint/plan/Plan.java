@@ -224,7 +224,17 @@ public record Plan(
         onSite.withCorners(
             c -> Optional.of(new PlanDimension.Corner(name.apply(c.part()), c.corner())));
     return new Plan(
-            unit, title, renamed, joins, defaults, buying, followed, particulars, handling, kept, extras)
+            unit,
+            title,
+            renamed,
+            joins,
+            defaults,
+            buying,
+            followed,
+            particulars,
+            handling,
+            kept,
+            extras)
         .withJoins(
             joins.stream()
                 .map(j -> j.between(name.apply(j.upper()), name.apply(j.lower())))

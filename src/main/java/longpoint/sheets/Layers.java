@@ -43,6 +43,14 @@ public final class Layers {
       new Layer("A-WALL-DIAG", "Diagonal to check", chain(0.18), Ink.QUIET);
   public static final Layer CORNER =
       new Layer("A-WALL-IDEN", "Numbers of corners", Pen.solid(0.18), Ink.MAIN);
+  public static final Layer DRAWN =
+      new Layer("A-WALL-DRWN", "Walls as drawn", Pen.solid(0.18), Ink.MAIN);
+  public static final Layer BUILT =
+      new Layer("A-WALL-BILT", "Walls as built", Pen.solid(0.5), Ink.RIDGE);
+  public static final Layer TAPED =
+      new Layer("A-WALL-TAPE", "Taped", new Pen(0.18, Pen.LineType.DOTTED), Ink.QUIET);
+  public static final Layer DOUBTED =
+      new Layer("A-WALL-DOUB", "Taped, left out", Pen.dashed(0.35), Ink.ALERT);
   public static final Layer FRAME =
       new Layer("A-ANNO-TTLB", "Border and title block", Pen.solid(0.7), Ink.MAIN);
   public static final Layer RULES =

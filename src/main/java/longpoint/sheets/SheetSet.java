@@ -30,6 +30,7 @@ public record SheetSet(List<Page> pages, Scales scales) {
     LayoutSheets layout = LayoutSheets.of(plan, solved.surface(), solved.framing(), names, border);
     List<Sheet> sheets = new ArrayList<>(roof.sheets());
     sheets.addAll(WallSheets.of(plan, border));
+    sheets.addAll(BuiltSheets.of(solved, border));
     sheets.addAll(layout.sheets());
     sheets.addAll(FrameSheets.of(plan, solved.framing(), names, border));
     sheets.addAll(ChalkSheets.of(plan, solved.deck(), solved.chalk(), names, border));

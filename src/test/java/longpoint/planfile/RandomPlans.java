@@ -85,6 +85,7 @@ final class RandomPlans {
         RandomMarkup.of(r),
         particulars(r),
         RandomHandling.of(r),
+        RandomOnSite.of(r),
         extras(r));
   }
 
@@ -225,7 +226,7 @@ final class RandomPlans {
     return new Ring(points);
   }
 
-  private static Slope slope(Random r) {
+  static Slope slope(Random r) {
     return switch (r.nextInt(6)) {
       case 0 -> Slope.inTwelve(r.nextInt(200) / 10.0);
       case 1 -> Slope.degrees(r.nextInt(890) / 10.0);

@@ -80,22 +80,36 @@ public final class BuiltPlan {
     return corners;
   }
 
+  /**
+   * A wall moved along its own left.
+   *
+   * @param by how far
+   */
+  private record Moved(Wall wall, double by) {
+    Point way() {
+      return wall.line().direction();
+    }
+
+    Point through(Point corner) {
+      return corner.plus(way().left().times(by));
+    }
+  }
+
   /** Walls drawn in one line stay in one line, each line where its walls stand on the average. */
   private static Map<Corner, Point> trued(Plan plan, Map<Corner, Point> at, double accuracy) {
     List<Wall> walls = Wall.all(plan);
-    double[] shift = new double[walls.size()];
-    for (int i = 0; i < shift.length; i++) {
-      shift[i] = shift(walls.get(i).line(), walls, at, 2 * accuracy);
+    Map<Corner, Moved> ending = new HashMap<>();
+    List<Moved> moved = new ArrayList<>();
+    for (Wall wall : walls) {
+      Moved one = new Moved(wall, shift(wall.line(), walls, at, 2 * accuracy));
+      moved.add(one);
+      ending.put(wall.to(), one);
     }
     Map<Corner, Point> trued = new HashMap<>();
-    for (int i = 0; i < shift.length; i++) {
-      for (int j = 0; j < shift.length; j++) {
-        if (walls.get(j).to().equals(walls.get(i).from())) {
-          trued.put(
-              walls.get(i).from(),
-              meet(walls.get(j).line(), shift[j], walls.get(i).line(), shift[i], at, walls, i));
-        }
-      }
+    for (Moved out : moved) {
+      Corner corner = out.wall().from();
+      Point built = at.getOrDefault(corner, out.wall().line().from());
+      trued.put(corner, meet(ending.get(corner), out, built));
     }
     return trued;
   }
@@ -103,6 +117,9 @@ public final class BuiltPlan {
   /** How far to the left of where it is drawn a line of walls stands. */
   private static double shift(
       Segment line, List<Wall> walls, Map<Corner, Point> at, double margin) {
+    if (line.length() == 0) {
+      return 0;
+    }
     double sum = 0;
     double weight = 0;
     for (Wall wall : walls) {
@@ -121,25 +138,19 @@ public final class BuiltPlan {
     return weight > 0 ? sum / weight : 0;
   }
 
-  private static Point meet(
-      Segment in,
-      double inShift,
-      Segment out,
-      double outShift,
-      Map<Corner, Point> at,
-      List<Wall> walls,
-      int wall) {
-    Point a = in.direction();
-    Point b = out.direction();
-    Point corner = out.from();
-    double sine = a.cross(b);
-    if (Math.abs(sine) < PARALLEL) {
-      Point built = at.getOrDefault(walls.get(wall).from(), corner);
-      double along = b.dot(built.minus(corner));
-      return corner.plus(b.times(along)).plus(b.left().times(outShift));
+  /** Where two walls meet; where they run on in line, beside the built corner. */
+  private static Point meet(Moved in, Moved out, Point built) {
+    if (in.wall().line().length() == 0 || out.wall().line().length() == 0) {
+      return built;
     }
-    Point p = corner.plus(a.left().times(inShift));
-    Point q = corner.plus(b.left().times(outShift));
-    return p.plus(a.times(q.minus(p).cross(b) / sine));
+    Point corner = out.wall().line().from();
+    double sine = in.way().cross(out.way());
+    if (Math.abs(sine) < PARALLEL) {
+      double along = out.way().dot(built.minus(corner));
+      return out.through(corner).plus(out.way().times(along));
+    }
+    Point p = in.through(corner);
+    Point q = out.through(corner);
+    return p.plus(in.way().times(q.minus(p).cross(out.way()) / sine));
   }
 }

@@ -67,10 +67,14 @@ public record BuiltWalls(
     return square.stream().anyMatch(s -> s.part().equals(part));
   }
 
-  /** {@link #NONE} for a plan without readings. Never fails for what a user can type. */
+  /**
+   * {@link #NONE} for a plan without readings or with two parts of one id. Never fails for what a
+   * user can type.
+   */
   public static BuiltWalls of(Plan plan) {
     AsBuilt readings = plan.onSite().walls();
-    if (readings.isEmpty()) {
+    boolean apart = plan.parts().stream().map(Part::id).distinct().count() == plan.parts().size();
+    if (readings.isEmpty() || !apart) {
       return NONE;
     }
     WallFit fit = WallFit.of(plan);
@@ -85,17 +89,18 @@ public record BuiltWalls(
       if (settled && fit.tapes.stream().anyMatch(t -> touches(t, part))) {
         List<OutOfSquare> corners = OutOfSquare.of(part, at, first);
         square.addAll(corners);
-        Diagonals.of(part, at, corners, first).ifPresent(diagonals::add);
+        Diagonals.of(part, at, corners, first, plan.unit().fromMillimetres(Diagonals.LEAST_MM))
+            .ifPresent(diagonals::add);
       }
       first += part.sideCount();
     }
     List<BuiltTape> tapes = tapes(fit, sifted, at);
-    int spare = spare(sifted);
+    int spare = settled ? spare(sifted) : 0;
     BuiltWalls walls =
         new BuiltWalls(
             fit.accuracy,
             spare,
-            misfit(sifted, spare),
+            settled ? misfit(sifted, spare) : 0,
             corners(fit, sifted, at, freedom),
             tapes,
             doubts(readings, sifted),
@@ -173,7 +178,7 @@ public record BuiltWalls(
               ? at.getOrDefault(tape.from(), from.get())
                   .distance(at.getOrDefault(tape.to(), to.get()))
               : 0;
-      int used = place(sifted.used(), tape);
+      int used = sifted.settled().settled() ? place(sifted.used(), tape) : -1;
       tapes.add(
           new BuiltTape(
               tapes.size(),
@@ -183,15 +188,19 @@ public record BuiltWalls(
               planned,
               fitted,
               used < 0 ? Optional.empty() : Optional.of(check(sifted.settled(), used)),
-              tape.use() == AsBuilt.Use.ASIDE
-                  ? BuiltTape.State.ASIDE
-                  : used >= 0
-                      ? BuiltTape.State.COUNTS
-                      : place(fit.tapes, tape) >= 0
-                          ? BuiltTape.State.DOUBTED
-                          : BuiltTape.State.NOWHERE));
+              state(fit, sifted, tape)));
     }
     return tapes;
+  }
+
+  private static BuiltTape.State state(WallFit fit, Doubt.Sifted sifted, Tape tape) {
+    if (tape.use() == AsBuilt.Use.ASIDE) {
+      return BuiltTape.State.ASIDE;
+    }
+    if (place(fit.tapes, tape) < 0) {
+      return BuiltTape.State.NOWHERE;
+    }
+    return place(sifted.used(), tape) < 0 ? BuiltTape.State.DOUBTED : BuiltTape.State.COUNTS;
   }
 
   /** By identity: the same tape may have been taken twice with the same reading. */

@@ -11,6 +11,7 @@ import longpoint.framing.edge.EdgeBoard;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.truss.RidgeBlocks;
+import longpoint.framing.truss.TrussKind;
 import longpoint.framing.truss.TrussMark;
 import longpoint.framing.valley.ValleySet;
 import longpoint.framing.valley.ValleyTruss;
@@ -90,7 +91,7 @@ final class Changes {
               .flatMap(t -> Optional.ofNullable(now.get(t.id())).stream())
               .filter(m -> m.kind() == mark.kind())
               .toList();
-      if (!same.isEmpty()) {
+      if (!same.isEmpty() && mark.kind() != TrussKind.VALLEY) {
         String name = mark.mark();
         double span = farthest(same.stream().map(TrussMark::span).toList(), mark.span());
         add(Change.Kind.TRUSS_SPAN, name, 0, name, mark.span(), span);

@@ -21,6 +21,9 @@ import longpoint.plan.PlanDimension.Corner;
  */
 public record Diagonals(
     String part, List<Integer> corners, double first, double second, double rack, double allowed) {
+  /** No walls of 10 to 100 ft are held to less than a quarter of an inch (seen there as well). */
+  static final double LEAST_MM = 6.35;
+
   /**
    * Three quarters of an inch in 100 ft of diagonal, as a handbook of construction tolerances is
    * quoted in a builders' journal (seen there).
@@ -43,7 +46,7 @@ public record Diagonals(
   }
 
   static Optional<Diagonals> of(
-      Part part, Map<Corner, Point> at, List<OutOfSquare> corners, int number) {
+      Part part, Map<Corner, Point> at, List<OutOfSquare> corners, int number, double least) {
     boolean rectangle =
         part.sideCount() == 4
             && corners.stream().allMatch(c -> Math.abs(c.planned() - 90) < SQUARE);
@@ -62,6 +65,6 @@ public record Diagonals(
             first,
             second,
             rack,
-            Math.max(first, second) * ALLOWED));
+            Math.max(least, Math.max(first, second) * ALLOWED)));
   }
 }

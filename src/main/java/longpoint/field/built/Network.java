@@ -2,6 +2,7 @@ package longpoint.field.built;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import longpoint.geometry.Point;
 
 /**
@@ -152,6 +153,9 @@ final class Network {
       svd = decompose(at, ties);
       held = held(svd, ties);
       double[] move = move(meant, at, ties, svd, held);
+      if (!DoubleStream.of(move).allMatch(Double::isFinite)) {
+        return new Settled(meant, ties, false, svd, new boolean[held.length]);
+      }
       double most = 0;
       List<Point> moved = new ArrayList<>(at.size());
       for (int i = 0; i < at.size(); i++) {

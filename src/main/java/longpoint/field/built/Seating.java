@@ -83,9 +83,14 @@ final class Seating {
             truss.span() + first + last,
             first,
             last,
-            (asDrawn ? mark.tailLow() : mark.tailHigh()) - first,
-            (asDrawn ? mark.tailHigh() : mark.tailLow()) - last,
+            left(asDrawn ? mark.tailLow() : mark.tailHigh(), first),
+            left(asDrawn ? mark.tailHigh() : mark.tailLow(), last),
             Math.abs(first + last) > plan.unit().fromMillimetres(NOTICE_MM)));
+  }
+
+  /** What is left of a tail beyond a wall that stands further out. */
+  private static Optional<Double> left(double tail, double out) {
+    return tail > 0 ? Optional.of(tail - out) : Optional.empty();
   }
 
   /** How much further along its direction the wall stands that a bearing is planned on. */

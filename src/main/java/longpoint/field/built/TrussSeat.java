@@ -1,6 +1,7 @@
 package longpoint.field.built;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * How a truss made to the plan sits on the walls as built: it stands at its planned place and its
@@ -14,7 +15,8 @@ import java.util.Objects;
  * @param apart from outside to outside of the walls that it sits on, along the truss
  * @param from how much further out than planned the wall at its first end stands
  * @param to the same at its other end
- * @param overhangFrom level length of the tail that is left beyond the first wall
+ * @param overhangFrom level length of the tail that is left beyond the first wall; empty where it
+ *     has none
  * @param overhangTo the same beyond the other
  * @param notice whether the walls are off by more than should be let pass unasked
  */
@@ -27,11 +29,13 @@ public record TrussSeat(
     double apart,
     double from,
     double to,
-    double overhangFrom,
-    double overhangTo,
+    Optional<Double> overhangFrom,
+    Optional<Double> overhangTo,
     boolean notice) {
   public TrussSeat {
     Objects.requireNonNull(mark);
+    Objects.requireNonNull(overhangFrom);
+    Objects.requireNonNull(overhangTo);
   }
 
   /** Positive where the walls stand further apart than the truss is long. */

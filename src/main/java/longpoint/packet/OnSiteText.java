@@ -1,0 +1,28 @@
+package longpoint.packet;
+
+import java.util.List;
+import longpoint.pipeline.Design;
+import longpoint.sheets.BuiltRows;
+import longpoint.sheets.RoofNames;
+import longpoint.sheets.RowTable;
+
+/** What was measured and delivered, as plain text. */
+final class OnSiteText {
+  private OnSiteText() {}
+
+  static void write(Design design, RoofNames names, TextSections out) {
+    List<RowTable> walls = BuiltRows.tables(names, design.onSite().walls());
+    walls.forEach(t -> section(t, out));
+    if (!walls.isEmpty()) {
+      out.line(names.words().text("built.caution.rule"));
+    }
+  }
+
+  private static void section(RowTable rows, TextSections out) {
+    TextTable table = new TextTable(rows.listHeads());
+    for (int i = 0; i < rows.rows().size(); i++) {
+      table.rowOf(rows.subjects().get(i), rows.rows().get(i).toArray(String[]::new));
+    }
+    out.section(rows.title(), table);
+  }
+}
