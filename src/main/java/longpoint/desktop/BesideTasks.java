@@ -52,6 +52,9 @@ final class BesideTasks {
         Task.of("beside.after", () -> beside().step(1))
             .key("menu PAGE_DOWN")
             .when(() -> beside().isShown()));
+    all.add(
+        Task.of("beside.copy", () -> window.outgoing().copyBeside())
+            .when(() -> beside().isShown()));
     all.addAll(sheets());
     all.addAll(house());
     return all;

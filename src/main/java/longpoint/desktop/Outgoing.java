@@ -1,11 +1,10 @@
 package longpoint.desktop;
 
 import java.awt.Toolkit;
+import java.awt.datatransfer.Transferable;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import longpoint.desktop.file.PacketFlow;
 import longpoint.desktop.file.PacketWriter;
 import longpoint.desktop.paper.DrawnPage;
@@ -14,10 +13,9 @@ import longpoint.desktop.paper.SheetCopy;
 import longpoint.desktop.paper.SheetFile;
 import longpoint.drawing.Page;
 import longpoint.packet.Packet;
-import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
-import longpoint.surface.RoofMemory;
+import longpoint.sheets.Paper;
 import longpoint.wording.Language;
 
 /** Everything that leaves the window: packet, print, one sheet as a file, the clipboard. */
@@ -30,7 +28,7 @@ final class Outgoing {
   Outgoing(MainWindow window, PacketWriter writer, Errands errands) {
     this.window = window;
     this.errands = errands;
-    packets = new PacketFlow(window.job(), window.dialogs(), writer, errands);
+    packets = new PacketFlow(window.job(), window.settings(), window.dialogs(), writer, errands);
     prints = new PrintFlow(window.dialogs(), errands);
   }
 
@@ -44,33 +42,25 @@ final class Outgoing {
 
   /** Prints sheets; those chosen in the list of sheets are offered first. */
   void print() {
-    withPages(pages -> prints.print(window.job().title(), pages, chosen(pages)));
-  }
-
-  private List<Integer> chosen(List<Page> pages) {
-    List<String> numbers =
-        window.beside().sheets().stream()
-            .flatMap(s -> s.chosen().stream())
-            .map(Page::number)
-            .toList();
-    return IntStream.range(0, pages.size())
-        .filter(i -> numbers.contains(pages.get(i).number()))
-        .mapToObj(i -> i + 1)
-        .collect(Collectors.toList());
-  }
-
-  /** The sheets of the plan as it stands, laid out off the event thread. */
-  private void withPages(java.util.function.Consumer<List<Page>> work) {
     Plan plan = window.job().document().plan();
-    errands.run(
-        Texts.of("state.sheets"),
-        watch -> {
-          Design design = Pipeline.solve(plan, new RoofMemory(), watch::stage);
-          watch.step(Texts.of("state.sheets"));
-          return Packet.pages(design.spokenElse(Texts.language()), Packet.paperFor(plan.unit()));
-        },
-        work,
-        broken -> window.dialogs().tell(Texts.of("tell.noPrint"), String.valueOf(broken)));
+    prints.print(
+        new PrintFlow.Sheets(
+            window.job().title(), paper -> pages(plan, paper), paper(plan), chosen()));
+  }
+
+  private Paper paper(Plan plan) {
+    return window.settings().paper(plan.unit());
+  }
+
+  private static List<Page> pages(Plan plan, Paper paper) {
+    return Packet.pages(Pipeline.solve(plan).spokenElse(Texts.language()), paper);
+  }
+
+  private List<String> chosen() {
+    return window.beside().sheets().stream()
+        .flatMap(s -> s.chosen().stream())
+        .map(Page::title)
+        .toList();
   }
 
   /** Writes the sheet that is looked at, or the first, to a file of its own. */
@@ -79,7 +69,12 @@ final class Outgoing {
     if (shown.isPresent()) {
       sheet(shown.get());
     } else {
-      withPages(pages -> pages.stream().findFirst().ifPresent(this::sheet));
+      Plan plan = window.job().document().plan();
+      errands.run(
+          Texts.of("state.sheets"),
+          watch -> pages(plan, paper(plan)),
+          pages -> pages.stream().findFirst().ifPresent(this::sheet),
+          broken -> window.dialogs().tell(Texts.of("tell.noSheet"), Trouble.words(broken)));
     }
   }
 
@@ -116,12 +111,18 @@ final class Outgoing {
     var copied =
         window.beside().hasKeyboard()
             ? window.beside().copied(as)
-            : Optional.<java.awt.datatransfer.Transferable>of(new SheetCopy(plan(), as));
-    copied.ifPresent(
-        c -> {
-          Toolkit.getDefaultToolkit().getSystemClipboard().setContents(c, null);
-          window.say(Texts.of("state.copied"));
-        });
+            : Optional.<Transferable>of(new SheetCopy(plan(), as));
+    copied.ifPresent(this::copy);
+  }
+
+  /** Puts the view beside the plan on the clipboard, wherever the keyboard is. */
+  void copyBeside() {
+    window.beside().copied(SheetCopy.As.PICTURE).ifPresent(this::copy);
+  }
+
+  private void copy(Transferable copied) {
+    Toolkit.getDefaultToolkit().getSystemClipboard().setContents(copied, null);
+    window.say(Texts.of("state.copied"));
   }
 
   /** The plan as it is seen, whole, on paper of its own. */

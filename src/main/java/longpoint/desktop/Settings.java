@@ -14,6 +14,9 @@ import java.util.prefs.Preferences;
 import java.util.stream.Collectors;
 import longpoint.desktop.solid.SolidLayer;
 import longpoint.desktop.view.Showing;
+import longpoint.packet.Packet;
+import longpoint.sheets.Paper;
+import longpoint.units.LengthUnit;
 
 /**
  * What the window remembers from one day to the next, kept where the platform keeps such things. A
@@ -141,6 +144,19 @@ public final class Settings {
     put(
         "solidLayers",
         layers.stream().sorted().map(SolidLayer::name).collect(Collectors.joining(" ")));
+  }
+
+  /** Paper that sheets are laid out for: what was chosen last for plans of this unit. */
+  public Paper paper(LengthUnit unit) {
+    String kept = get("paper." + unit, "");
+    return Arrays.stream(Paper.values())
+        .filter(p -> p.name().equals(kept))
+        .findFirst()
+        .orElse(Packet.paperFor(unit));
+  }
+
+  public void setPaper(LengthUnit unit, Paper paper) {
+    put("paper." + unit, paper.name());
   }
 
   /** Share of the room that the sheet keeps beside a view, if it has been set. */

@@ -4,6 +4,7 @@ import java.awt.print.PrinterJob;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import javax.print.attribute.PrintRequestAttributeSet;
 import longpoint.desktop.file.Dialogs;
 import longpoint.desktop.file.PacketChoice;
@@ -23,6 +24,8 @@ final class ScriptedDialogs implements Dialogs {
   Optional<Path> sheet = Optional.empty();
   Unsaved unsaved = Unsaved.STAY;
   LeftDraft leftDraft = LeftDraft.LATER;
+  BiPredicate<PrinterJob, PrintRequestAttributeSet> printing = (printer, wanted) -> false;
+  boolean smaller;
   int asked;
   String told = "";
 
@@ -69,12 +72,13 @@ final class ScriptedDialogs implements Dialogs {
 
   @Override
   public boolean print(PrinterJob job, PrintRequestAttributeSet wanted) {
-    return false;
+    return printing.test(job, wanted);
   }
 
   @Override
   public boolean printSmaller(String printer) {
-    return false;
+    asked++;
+    return smaller;
   }
 
   @Override

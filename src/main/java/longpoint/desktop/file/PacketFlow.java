@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import longpoint.desktop.Errand;
 import longpoint.desktop.Errands;
 import longpoint.desktop.Job;
+import longpoint.desktop.Settings;
 import longpoint.desktop.Texts;
 import longpoint.desktop.Trouble;
 import longpoint.packet.Request;
@@ -27,6 +28,7 @@ import longpoint.surface.RoofMemory;
  */
 public final class PacketFlow {
   private final Job job;
+  private final Settings settings;
   private final Dialogs dialogs;
   private final PacketWriter packets;
   private final Errands errands;
@@ -34,8 +36,10 @@ public final class PacketFlow {
   /** What the last packet of this window held is offered again. */
   private Optional<Request> last = Optional.empty();
 
-  public PacketFlow(Job job, Dialogs dialogs, PacketWriter packets, Errands errands) {
+  public PacketFlow(
+      Job job, Settings settings, Dialogs dialogs, PacketWriter packets, Errands errands) {
     this.job = job;
+    this.settings = settings;
     this.dialogs = dialogs;
     this.packets = packets;
     this.errands = errands;
@@ -50,7 +54,9 @@ public final class PacketFlow {
     Path beside = planFile.toAbsolutePath();
     String name = beside.getFileName().toString().replaceAll("\\.json$", "");
     Plan plan = job.document().plan();
-    Request offered = last.orElseGet(() -> Request.everything(plan.unit()));
+    Request offered =
+        last.orElseGet(() -> Request.everything(plan.unit()))
+            .withPaper(settings.paper(plan.unit()));
     dialogs
         .packet(
             new PacketChoice(beside.resolveSibling(name + "-" + Texts.of("file.packet")), offered))
@@ -61,6 +67,7 @@ public final class PacketFlow {
     last = Optional.of(choice.request());
     Path folder = choice.folder();
     Plan plan = job.document().plan();
+    settings.setPaper(plan.unit(), choice.request().paper());
     errands.run(
         Texts.of("state.packet"),
         watch -> write(plan, choice, watch),

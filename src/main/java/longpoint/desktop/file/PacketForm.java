@@ -5,12 +5,12 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import longpoint.desktop.Texts;
+import longpoint.desktop.paper.PaperTitle;
 import longpoint.packet.Output;
 import longpoint.packet.Request;
 import longpoint.packet.Request.Bundle;
@@ -54,7 +54,7 @@ final class PacketForm extends JPanel {
     label.setLabelFor(paper);
     add(label, "gaptop 8, split 2");
     paper.setName("packet.paper");
-    paper.setRenderer(new Titles());
+    paper.setRenderer(PaperTitle.renderer());
     paper.setSelectedItem(first.paper());
     add(paper);
     zip = box("packet.zip", first.bundles().contains(Bundle.ZIP));
@@ -88,17 +88,5 @@ final class PacketForm extends JPanel {
       bundles.add(Bundle.MAIL);
     }
     return new Request((Paper) paper.getSelectedItem(), outputs, bundles);
-  }
-
-  /** Papers by their titles. */
-  private static final class Titles extends DefaultListCellRenderer {
-    private static final long serialVersionUID = 1;
-
-    @Override
-    public java.awt.Component getListCellRendererComponent(
-        javax.swing.JList<?> list, Object value, int index, boolean selected, boolean focus) {
-      String title = value instanceof Paper paper ? paper.title() : "";
-      return super.getListCellRendererComponent(list, title, index, selected, focus);
-    }
   }
 }

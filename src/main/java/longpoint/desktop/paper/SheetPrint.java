@@ -8,6 +8,7 @@ import java.awt.print.Paper;
 import java.awt.print.Printable;
 import java.awt.print.PrinterAbortException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.IntConsumer;
 import longpoint.drawing.Page;
@@ -24,20 +25,23 @@ public final class SheetPrint implements Pageable, Printable {
   private static final double ROUNDING = 2;
 
   private final List<Page> pages;
+  private final Optional<PageFormat> paper;
   private final IntConsumer told;
 
   public SheetPrint(List<Page> pages) {
-    this(pages, index -> {});
+    this(pages, Optional.empty(), index -> {});
   }
 
   /**
    * As the other.
    *
+   * @param paper what every sheet is printed on, if it is not paper of the sheet's own size
    * @param told which sheet is next, from 0; where it throws {@link CancellationException} no more
    *     is printed
    */
-  public SheetPrint(List<Page> pages, IntConsumer told) {
+  SheetPrint(List<Page> pages, Optional<PageFormat> paper, IntConsumer told) {
     this.pages = List.copyOf(pages);
+    this.paper = paper;
     this.told = told;
   }
 
@@ -46,10 +50,13 @@ public final class SheetPrint implements Pageable, Printable {
     return pages.size();
   }
 
-  /** Paper of the sheet's own size; printers feed it upright and turn a wide sheet. */
+  /**
+   * Paper of the sheet's own size unless told otherwise; printers feed it upright and turn a wide
+   * sheet.
+   */
   @Override
   public PageFormat getPageFormat(int index) {
-    return format(pages.get(index));
+    return paper.orElseGet(() -> format(pages.get(index)));
   }
 
   static PageFormat format(Page page) {

@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -20,14 +21,18 @@ import javax.swing.ScrollPaneConstants;
 import longpoint.desktop.Engine;
 import longpoint.desktop.Job;
 import longpoint.desktop.Picks;
+import longpoint.desktop.Settings;
 import longpoint.desktop.Texts;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.canvas.CanvasColours;
 import longpoint.desktop.paper.PageView;
+import longpoint.desktop.paper.PaperTitle;
 import longpoint.desktop.paper.SheetCopy;
 import longpoint.drawing.Page;
 import longpoint.packet.Packet;
 import longpoint.pipeline.Design;
+import longpoint.sheets.Paper;
+import longpoint.units.LengthUnit;
 
 /** The sheets exactly as they are exported and printed, listed on the left. */
 public final class SheetsView implements BesideView {
@@ -41,6 +46,7 @@ public final class SheetsView implements BesideView {
 
   private final Job job;
   private final Picks picks;
+  private final Settings settings;
   private final PageView view;
   private final Strip strip = new Strip("sheets");
   private final DefaultListModel<Page> model = new DefaultListModel<>();
@@ -50,21 +56,35 @@ public final class SheetsView implements BesideView {
           list,
           ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
           ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+  private final JComboBox<Paper> papers = new JComboBox<>(Paper.values());
   private final JPanel pane = new JPanel(new BorderLayout());
-  private final Engine<Design, Answer> engine;
-  private Optional<Design> made = Optional.empty();
+  private final Engine<Question, Answer> engine;
+  private Optional<Question> made = Optional.empty();
   private boolean filling;
 
-  private record Answer(Design design, List<Page> pages) {}
+  /** Designs are told apart by identity: they never change, and are large. */
+  private record Question(Design design, Paper paper) {
+    boolean same(Question other) {
+      return design == other.design && paper == other.paper;
+    }
+  }
+
+  private record Answer(Question question, List<Page> pages) {}
 
   /**
    * @param left tasks on the left of the strip: which sheet, and how large
    * @param right tasks on the right: what is done with it
    */
   SheetsView(
-      Job job, Picks picks, Predicate<Character> letters, List<Task> left, List<Task> right) {
+      Job job,
+      Picks picks,
+      Settings settings,
+      Predicate<Character> letters,
+      List<Task> left,
+      List<Task> right) {
     this.job = job;
     this.picks = picks;
+    this.settings = settings;
     view = new PageView(letters);
     view.getAccessibleContext().setAccessibleName(Texts.of("task.beside.sheets"));
     view.getAccessibleContext().setAccessibleDescription(Texts.of("panel.drawing.keys"));
@@ -75,8 +95,14 @@ public final class SheetsView implements BesideView {
     list.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
     list.setCellRenderer(new PageRow(job::title));
     list.addListSelectionListener(e -> turned());
+    papers.setName("sheets.paper");
+    papers.setToolTipText(Texts.of("sheets.paper.tip"));
+    papers.getAccessibleContext().setAccessibleName(Texts.of("packet.paper"));
+    papers.setRenderer(PaperTitle.renderer());
+    papers.addActionListener(e -> paperChosen());
     left.forEach(t -> strip.picture(t, ""));
-    right.forEach(t -> strip.picture(t, t == right.get(0) ? "gapleft push" : ""));
+    strip.add(papers, "gapleft push");
+    right.forEach(t -> strip.picture(t, ""));
     listing.setBorder(BorderFactory.createEmptyBorder());
     pane.add(strip, BorderLayout.NORTH);
     pane.add(view, BorderLayout.CENTER);
@@ -99,10 +125,19 @@ public final class SheetsView implements BesideView {
     pane.revalidate();
   }
 
-  private static Answer pages(Design design) {
-    return new Answer(
-        design,
-        Packet.pages(design.spokenElse(Texts.language()), Packet.paperFor(design.plan().unit())));
+  private static Answer pages(Question q) {
+    return new Answer(q, Packet.pages(q.design().spokenElse(Texts.language()), q.paper()));
+  }
+
+  private LengthUnit unit() {
+    return job.picture().design().plan().unit();
+  }
+
+  private void paperChosen() {
+    if (!filling && papers.getSelectedItem() instanceof Paper paper) {
+      settings.setPaper(unit(), paper);
+      follow();
+    }
   }
 
   @Override
@@ -132,18 +167,21 @@ public final class SheetsView implements BesideView {
   /** A drag is sketched again and again: sheets are laid out once it is worked out. */
   @Override
   public void follow() {
-    Design design = job.picture().design();
-    if (!job.isSketch() && made.filter(d -> d == design).isEmpty()) {
-      made = Optional.of(design);
+    Question question = new Question(job.picture().design(), settings.paper(unit()));
+    if (!job.isSketch() && made.filter(question::same).isEmpty()) {
+      made = Optional.of(question);
+      filling = true;
+      papers.setSelectedItem(question.paper());
+      filling = false;
       if (model.isEmpty()) {
         view.say(Texts.of("state.sheets"));
       }
-      engine.ask(design);
+      engine.ask(question);
     }
   }
 
   private void arrived(Answer answer) {
-    if (made.filter(d -> d == answer.design()).isEmpty()) {
+    if (made.filter(answer.question()::same).isEmpty()) {
       return;
     }
     String kept = Optional.ofNullable(list.getSelectedValue()).map(Page::number).orElse("");
@@ -179,6 +217,7 @@ public final class SheetsView implements BesideView {
   @Override
   public void refresh() {
     strip.refresh();
+    follow(); // other paper may have been chosen elsewhere
   }
 
   @Override

@@ -42,6 +42,7 @@ public final class Views {
           new SheetsView(
               job,
               picks,
+              settings,
               letters,
               tasks(
                   catalogue,
@@ -52,8 +53,8 @@ public final class Views {
                   "sheets.size",
                   "sheets.nearer",
                   "sheets.farther"),
-              tasks(catalogue, "edit.copy", "file.sheet", "file.print"));
-      case LISTS -> new ListsView(job, picks, steps, catalogue.task("edit.copy"));
+              tasks(catalogue, "beside.copy", "file.sheet", "file.print"));
+      case LISTS -> new ListsView(job, picks, steps, catalogue.task("beside.copy"));
     };
   }
 

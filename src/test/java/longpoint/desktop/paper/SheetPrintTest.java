@@ -11,8 +11,8 @@ import java.awt.print.PageFormat;
 import java.awt.print.Printable;
 import java.awt.print.PrinterAbortException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import javax.print.attribute.standard.MediaSizeName;
 import longpoint.drawing.Ink;
 import longpoint.drawing.Layer;
 import longpoint.drawing.Mark;
@@ -58,15 +58,6 @@ class SheetPrintTest {
     assertThat((ink[2] - ink[0]) / (double) FINE).isCloseTo(720 * 297 / 420.0, within(2.0));
   }
 
-  @Test
-  void aSheetAsksForThePaperItIsMadeFor() {
-    assertThat(PrintFlow.media(page(420, 297))).contains(MediaSizeName.ISO_A3);
-    assertThat(PrintFlow.media(page(297, 210))).contains(MediaSizeName.ISO_A4);
-    assertThat(PrintFlow.media(page(279.4, 215.9))).contains(MediaSizeName.NA_LETTER);
-    assertThat(PrintFlow.media(page(431.8, 279.4))).isPresent();
-    assertThat(PrintFlow.media(page(1000, 333))).isEmpty();
-  }
-
   /** A printer is told to stop by the exception it knows. */
   @Test
   void printingIsCalledOffBetweenSheets() throws Exception {
@@ -74,6 +65,7 @@ class SheetPrintTest {
     SheetPrint sheets =
         new SheetPrint(
             pages,
+            Optional.empty(),
             index -> {
               if (index == 1) {
                 throw new CancellationException();
