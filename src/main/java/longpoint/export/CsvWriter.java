@@ -61,9 +61,14 @@ public final class CsvWriter {
   }
 
   private static String field(String cell) {
-    String safe = isFormula(cell) ? "'" + cell : cell;
+    String safe = guarded(cell);
     boolean plain = safe.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
     return plain ? safe : '"' + safe.replace("\"", "\"\"") + '"';
+  }
+
+  /** The cell, led by an apostrophe if a spreadsheet would work it out as a formula. */
+  public static String guarded(String cell) {
+    return isFormula(cell) ? "'" + cell : cell;
   }
 
   /** Spreadsheets skip blanks before they look for the sign that begins a formula. */

@@ -15,6 +15,7 @@ import java.util.concurrent.FutureTask;
 import java.util.function.BooleanSupplier;
 import java.util.prefs.Preferences;
 import javax.swing.AbstractButton;
+import javax.swing.JMenu;
 import javax.swing.JMenuItem;
 import javax.swing.JTextField;
 import javax.swing.SwingUtilities;
@@ -285,7 +286,9 @@ public final class WindowDriver implements AutoCloseable {
       if (kind.isInstance(c) && name.equals(c.getName())) {
         return kind.cast(c);
       }
-      if (c instanceof Container inner) {
+      Container inner =
+          c instanceof JMenu menu ? menu.getPopupMenu() : c instanceof Container all ? all : null;
+      if (inner != null) {
         C found = find(inner, name, kind);
         if (found != null) {
           return found;

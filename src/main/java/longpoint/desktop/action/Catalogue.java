@@ -1,6 +1,6 @@
 package longpoint.desktop.action;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,17 +54,21 @@ public record Catalogue(Map<String, List<Task>> chapters) {
     return all().stream().filter(t -> t.letter().filter(c -> c == low).isPresent()).findFirst();
   }
 
-  /** Tasks whose name holds every typed word, those that can be done now first. */
+  /**
+   * Tasks whose name or tip holds every typed word, accents or none: those named so before those
+   * that only tell of it, and of each the ones that can be done now first.
+   */
   public List<Task> matching(String typed) {
-    List<Task> found = new ArrayList<>();
-    List<Task> idle = new ArrayList<>();
-    for (Task task : all()) {
-      if (Keys.matches(task.name().get() + " " + task.tip().get(), typed)) {
-        (task.enabled().getAsBoolean() ? found : idle).add(task);
-      }
-    }
-    found.addAll(idle);
-    return found;
+    return all().stream()
+        .filter(t -> Keys.matches(t.name().get() + " " + t.tip().get(), typed))
+        .sorted(Comparator.comparingInt(t -> rank(t, typed)))
+        .toList();
+  }
+
+  private static int rank(Task task, String typed) {
+    int named =
+        Keys.begins(task.name().get(), typed) ? 0 : Keys.matches(task.name().get(), typed) ? 2 : 4;
+    return named + (task.enabled().getAsBoolean() ? 0 : 1);
   }
 
   private static List<Task> flat(Map<String, List<Task>> chapters) {

@@ -3,6 +3,7 @@ package longpoint.desktop.action;
 import java.awt.Toolkit;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.text.Normalizer;
 import java.util.Locale;
 import javax.swing.KeyStroke;
 
@@ -40,12 +41,23 @@ final class Keys {
   }
 
   static boolean matches(String name, String typed) {
-    String low = name.toLowerCase(Locale.ROOT);
-    for (String word : typed.toLowerCase(Locale.ROOT).strip().split("\\s+")) {
+    String low = bare(name);
+    for (String word : bare(typed).strip().split("\\s+")) {
       if (!low.contains(word)) {
         return false;
       }
     }
     return true;
+  }
+
+  static boolean begins(String name, String typed) {
+    return bare(name).startsWith(bare(typed).strip());
+  }
+
+  /** Small letters without their accents, which few people type when they search. */
+  private static String bare(String words) {
+    return Normalizer.normalize(words, Normalizer.Form.NFD)
+        .replaceAll("\\p{M}", "")
+        .toLowerCase(Locale.ROOT);
   }
 }

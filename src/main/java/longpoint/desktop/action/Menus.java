@@ -16,6 +16,7 @@ public final class Menus {
 
   public Menus(Catalogue catalogue) {
     catalogue.chapters().forEach(this::chapter);
+    MenuGroups.letter(bar);
   }
 
   public JMenuBar bar() {
@@ -31,7 +32,7 @@ public final class Menus {
   public void insert(String chapter, JMenu menu, int at) {
     for (int i = 0; i < bar.getMenuCount(); i++) {
       if (chapter.equals(bar.getMenu(i).getName())) {
-        bar.getMenu(i).insert(menu, at);
+        MenuGroups.insert(bar.getMenu(i), menu, at);
       }
     }
   }
@@ -54,9 +55,7 @@ public final class Menus {
   private void chapter(String key, List<Task> tasks) {
     JMenu menu = new JMenu(Texts.of(key));
     menu.setName(key);
-    for (Task task : tasks) {
-      menu.add(item(task));
-    }
+    MenuGroups.fill(menu, tasks, this::item);
     bar.add(menu);
   }
 

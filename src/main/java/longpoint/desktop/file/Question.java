@@ -49,7 +49,8 @@ final class Question {
       String words,
       Optional<JComponent> shown,
       List<Answer> answers) {
-    Window owner = over == null ? null : SwingUtilities.getWindowAncestor(over);
+    Window owner =
+        over instanceof Window w ? w : over == null ? null : SwingUtilities.getWindowAncestor(over);
     JDialog dialog = new JDialog(owner, title, Dialog.ModalityType.APPLICATION_MODAL);
     dialog.setName("question");
     String[] chosen = {answers.get(answers.size() - 1).id()};

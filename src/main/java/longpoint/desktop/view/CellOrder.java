@@ -13,7 +13,7 @@ import longpoint.units.LengthUnit;
  * number in them by that number, words by the alphabet. Empty cells come last.
  */
 final class CellOrder implements Comparator<String> {
-  private static final Pattern NUMBER = Pattern.compile("^[^0-9]{0,3}?(-?[0-9]+(?:\\.[0-9]+)?)");
+  private static final Pattern NUMBER = Pattern.compile("^[^0-9]{0,3}?(-?[0-9]+(?:[.,][0-9]+)?)");
   private static final Pattern MARK = Pattern.compile("^(\\D*)(\\d{1,9})(.*)$");
 
   private final LengthUnit unit;
@@ -44,7 +44,7 @@ final class CellOrder implements Comparator<String> {
     } catch (EntryException notALength) {
       Matcher number = NUMBER.matcher(cell);
       return number.find()
-          ? OptionalDouble.of(Double.parseDouble(number.group(1)))
+          ? OptionalDouble.of(Double.parseDouble(number.group(1).replace(',', '.')))
           : OptionalDouble.empty();
     }
   }

@@ -4,12 +4,15 @@ import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import longpoint.export.CsvWriter;
 
 /**
  * Rows of a list on the clipboard. As text its cells stand apart by tabs, which any program takes.
- * As HTML every cell says that it is text, so that a spreadsheet does not take a slope of 8/12 for
- * a day in December.
+ * As HTML every cell but a count says that it is text, so that a spreadsheet does not take a slope
+ * of 8/12 for a day in December, and adds up what can be added. What begins like a formula stays
+ * words.
  *
  * @param heads of the columns
  * @param rows each with a cell for every head
@@ -17,6 +20,8 @@ import java.util.stream.Collectors;
 public record ListCopy(List<String> heads, List<List<String>> rows) implements Transferable {
   /** How spreadsheets are told that a cell is text: one of them by its style, one by a format. */
   private static final String AS_TEXT = " style=\"mso-number-format:'\\@'\" sdnum=\"0;0;@\"";
+
+  private static final Pattern COUNT = Pattern.compile("0|-?[1-9][0-9]{0,14}");
 
   public ListCopy {
     heads = List.copyOf(heads);
@@ -51,7 +56,7 @@ public record ListCopy(List<String> heads, List<List<String>> rows) implements T
 
   private static String line(List<String> cells) {
     return cells.stream()
-        .map(c -> c.replaceAll("[\t\r\n]+", " "))
+        .map(c -> CsvWriter.guarded(c.replaceAll("[\t\r\n]+", " ")))
         .collect(Collectors.joining("\t", "", "\n"));
   }
 
@@ -65,8 +70,13 @@ public record ListCopy(List<String> heads, List<List<String>> rows) implements T
 
   private static String row(String cell, List<String> cells) {
     return cells.stream()
-        .map(c -> "<" + cell + AS_TEXT + ">" + escaped(c) + "</" + cell + ">")
+        .map(c -> "<" + cell + kind(c) + ">" + escaped(c) + "</" + cell + ">")
         .collect(Collectors.joining("", "<tr>", "</tr>\n"));
+  }
+
+  /** A number with noughts before it is a name, such as that of sheet 01. */
+  private static String kind(String cell) {
+    return COUNT.matcher(cell).matches() ? " sdval=\"" + cell + "\"" : AS_TEXT;
   }
 
   private static String escaped(String text) {

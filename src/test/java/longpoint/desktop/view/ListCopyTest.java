@@ -44,6 +44,19 @@ class ListCopyTest {
     assertThat(cells.item(2).getTextContent()).isEqualTo("hall & <east>");
   }
 
+  /** Seen in Calc: what can be counted is added up there, what looks like a formula is words. */
+  @Test
+  void countsAreNumbersAndFormulasAreWords() {
+    ListCopy copy =
+        new ListCopy(
+            List.of("sheet", "pieces", "for"),
+            List.of(List.of("01", "12", "=1+1"), List.of("02", "-3", "-1'-6\"")));
+    assertThat(copy.html())
+        .contains("<td sdval=\"12\">12</td>", "<td sdval=\"-3\">-3</td>")
+        .contains("sdnum=\"0;0;@\">01</td>", "sdnum=\"0;0;@\">=1+1</td>");
+    assertThat(copy.text()).isEqualTo("sheet\tpieces\tfor\n01\t12\t'=1+1\n02\t-3\t'-1'-6\"\n");
+  }
+
   @Test
   void eachProgramGetsWhatItAsksFor() throws Exception {
     assertThat(COPY.getTransferData(DataFlavor.stringFlavor)).isEqualTo(COPY.text());
