@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import longpoint.framing.edge.EdgeBoards;
 import longpoint.framing.edge.LevelFascia;
+import longpoint.framing.gable.BareRakes;
 import longpoint.framing.gable.GableWall;
 import longpoint.framing.gable.HighWall;
 import longpoint.framing.gable.Ladder;
@@ -85,6 +86,8 @@ public final class Framing {
             plan,
             surface);
     List<Rafter> rafters = HeldBy.name(laid.rafters(), marks.trusses());
+    List<Ladder> ladders = ladders(found, layouts, plan, shop);
+    problems.addAll(BareRakes.check(plan, surface, ladders, shop.mark()));
     problems.addAll(laid.problems());
     problems.addAll(StickChecks.check(plan, rafters));
     return new FramingSet(
@@ -94,7 +97,7 @@ public final class Framing {
         marks.girders(),
         valleys.sets(),
         blocks(plan, layouts, valleys, shop),
-        ladders(found, layouts, plan, shop),
+        ladders,
         gableWalls(found, plan),
         highWalls(found, plan),
         rafters,

@@ -89,8 +89,7 @@ final class MeetingSticks {
       sticks.add(
           Stick.of(RafterKind.COMMON, wing.part().id(), wing.id(), foot, head, eave.slope().ratio())
               .withFoot(Joint.WALL)
-              .withHead(Joint.square(Bearing.DECK, 0))
-              .withHeel(eave.heel()));
+              .withHead(Joint.square(Bearing.DECK, 0)));
     }
   }
 
