@@ -132,7 +132,8 @@ public final class Framing {
   private static List<Part> irregular(Plan plan, FoundRuns found) {
     return plan.parts().stream()
         .filter(p -> !p.existing() && p.frame().method() != Frame.Method.NONE)
-        .filter(p -> !isOneRun(p, found) && (!hasRuns(p, found) || hasRafters(p)))
+        .filter(p -> !isOneRun(p, found) && !isWings(p, found))
+        .filter(p -> !hasRuns(p, found) || hasRafters(p))
         .toList();
   }
 
@@ -147,6 +148,21 @@ public final class Framing {
   private static boolean isOneRun(Part part, FoundRuns found) {
     List<Run> own = found.runs().stream().filter(r -> r.part().id().equals(part.id())).toList();
     return own.size() == 1 && own.get(0).extensions().isEmpty();
+  }
+
+  /** Whether every run of a part comes in over another part, as those of a cross gable do. */
+  private static boolean isWings(Part part, FoundRuns found) {
+    return hasRuns(part, found)
+        && found.runs().stream()
+            .filter(r -> r.part().id().equals(part.id()))
+            .allMatch(
+                r ->
+                    r.extensions().isEmpty()
+                        && found.meetings().stream()
+                            .anyMatch(
+                                m ->
+                                    m.upper().id().equals(r.id())
+                                        && !m.lower().part().id().equals(part.id())));
   }
 
   private static boolean isNew(Run run) {

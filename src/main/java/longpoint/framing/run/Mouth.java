@@ -61,9 +61,14 @@ public record Mouth(String part, String run, Bank bank, Segment wall, double rea
     return plan.joins().stream()
         .anyMatch(
             j ->
-                j.upper().equals(m.upper().part().id())
-                    && j.lower().equals(m.lower().part().id())
+                isOf(j, m.upper().part().id(), m.lower().part().id())
                     && j.tails() == Join.MouthTails.OFF);
+  }
+
+  /** Where the taller of two that cross runs through, their join may be the other way about. */
+  private static boolean isOf(Join j, String upper, String lower) {
+    return j.upper().equals(upper) && j.lower().equals(lower)
+        || j.upper().equals(lower) && j.lower().equals(upper);
   }
 
   private static Segment wall(Meeting m) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import longpoint.geometry.Plane;
+import longpoint.plan.EdgeKind;
 import longpoint.plan.Part;
 import longpoint.plan.Side;
 
@@ -168,6 +169,16 @@ public record Run(
       }
     }
     return new Run(id, part, axes, shorter, width, low, high, start, end, kept);
+  }
+
+  /**
+   * A wing of this run, from its start to where it opens over another part.
+   *
+   * @param shorter &gt; 0
+   */
+  Run openedAt(String id, double shorter) {
+    Bound mouth = new Bound(EdgeKind.OPEN, end.side());
+    return new Run(id, part, axes, shorter, width, low, high, start, mouth, List.of());
   }
 
   Run withExtension(Extension extension) {

@@ -30,7 +30,7 @@ public final class RunFinder {
         found = found.and(PartRuns.find(plan, part));
       }
     }
-    found = RunsInSight.of(plan, found);
+    found = RunsInSight.of(plan, CrossingRuns.parted(plan, found));
     for (Join join : plan.joins()) {
       found = found.and(joined(plan, join, found.runs()));
     }

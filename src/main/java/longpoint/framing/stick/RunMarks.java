@@ -118,13 +118,21 @@ final class RunMarks {
     return station;
   }
 
-  /** Flush at an end that opens over another roof: the valley starts there, and jacks go on. */
+  /**
+   * Flush at the far end of a layout that opens over another roof: the valley starts there, and
+   * jacks go on. It stays where it stands in for a rafter of the layout that would lie on the
+   * mouth.
+   */
   private boolean isAtMouth(double station) {
-    boolean start = station < thickness;
-    boolean end = station > run.length() - thickness;
-    return meetings.stream()
-        .filter(m -> !m.manner().isShed())
-        .anyMatch(m -> start && m.isAt(run, Bank.START) || end && m.isAt(run, Bank.END));
+    return station > run.length() - thickness
+        && !fallsOnMouth()
+        && meetings.stream().anyMatch(m -> !m.manner().isShed() && m.isAt(run, Bank.END));
+  }
+
+  private boolean fallsOnMouth() {
+    double spacing = run.part().frame().spacing();
+    double past = run.length() % spacing;
+    return past <= thickness * 3 / 2 || past > spacing - thickness;
   }
 
   static boolean isBearing(Bank bank) {
