@@ -114,7 +114,8 @@ final class Things {
   private void rafter(Rafter rafter) {
     List<List<Point>> places = new ArrayList<>();
     for (Segment place : rafter.places()) {
-      places.add(List.of(place.from(), place.to()));
+      Segment whole = rafter.drawn(place);
+      places.add(List.of(whole.from(), whole.to()));
     }
     String inRun = rafter.run() + ":" + rafter.mark();
     Thing thing =

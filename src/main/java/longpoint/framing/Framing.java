@@ -21,6 +21,8 @@ import longpoint.framing.run.ShedSeats;
 import longpoint.framing.stick.HeldBy;
 import longpoint.framing.stick.Laid;
 import longpoint.framing.stick.Rafter;
+import longpoint.framing.stick.RafterTape;
+import longpoint.framing.stick.RoofOpening;
 import longpoint.framing.stick.StickChecks;
 import longpoint.framing.stick.Sticks;
 import longpoint.framing.truss.Girder;
@@ -101,6 +103,8 @@ public final class Framing {
         gableWalls(found, plan),
         highWalls(found, plan),
         rafters,
+        RafterTape.of(plan, rafters),
+        RoofOpening.of(found.meetings()),
         EdgeBoards.of(newParts(plan), surface, shop),
         LevelFascia.find(plan, found.meetings(), shop),
         found.proposals(),

@@ -10,6 +10,8 @@ import longpoint.framing.gable.Ladder;
 import longpoint.framing.run.Mouth;
 import longpoint.framing.run.RunProposal;
 import longpoint.framing.stick.Rafter;
+import longpoint.framing.stick.RafterTape;
+import longpoint.framing.stick.RoofOpening;
 import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.RidgeBlocks;
 import longpoint.framing.truss.TapeMarks;
@@ -35,6 +37,8 @@ import longpoint.plan.Problem;
  * @param gableWalls studs of gable walls under rafters
  * @param highWalls studs and plates of the high walls of sheds
  * @param rafters every rafter to cut and how many
+ * @param rafterTapes where the rafters of each wall stand
+ * @param openings of dormers in roofs of rafters
  * @param fascia boards along eaves and rakes
  * @param levelFascias neighbouring eaves whose fascias differ in height, with cures
  * @param proposals how outlines with several legs were split
@@ -51,6 +55,8 @@ public record FramingSet(
     List<GableWall> gableWalls,
     List<HighWall> highWalls,
     List<Rafter> rafters,
+    List<RafterTape> rafterTapes,
+    List<RoofOpening> openings,
     List<EdgeBoard> fascia,
     List<LevelFascia> levelFascias,
     List<RunProposal> proposals,
@@ -60,7 +66,8 @@ public record FramingSet(
   public static final FramingSet NONE =
       new FramingSet(
           List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-          List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+          List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
+          List.of());
 
   public FramingSet {
     trusses = List.copyOf(trusses);
@@ -73,6 +80,8 @@ public record FramingSet(
     gableWalls = List.copyOf(gableWalls);
     highWalls = List.copyOf(highWalls);
     rafters = List.copyOf(rafters);
+    rafterTapes = List.copyOf(rafterTapes);
+    openings = List.copyOf(openings);
     fascia = List.copyOf(fascia);
     levelFascias = List.copyOf(levelFascias);
     proposals = List.copyOf(proposals);

@@ -12,6 +12,8 @@ import longpoint.framing.gable.HighWall;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Bearing;
 import longpoint.framing.stick.Rafter;
+import longpoint.framing.stick.RafterTape;
+import longpoint.framing.stick.RoofOpening;
 import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.RidgeBlocks;
 import longpoint.framing.truss.TapeMarks;
@@ -79,6 +81,29 @@ final class FramingText {
       table.rowOf(t.run(), names.run(t.run()), length(t.length()), lengths(t.marks()));
     }
     out.section(words.text("tapes"), table);
+    TextTable rafters = new TextTable(words, "side", "plate", "hook", "marks");
+    for (RafterTape t : framing.rafterTapes()) {
+      rafters.rowOf(
+          t.side(),
+          names.wall(t.side()),
+          length(t.length()),
+          choice("hand", t.from()),
+          lengths(t.marks()));
+    }
+    out.section(words.text("rafterTapes"), rafters);
+    TextTable openings =
+        new TextTable(words, "side", "dormer", "fromLeft", "clear", "lowerHeader", "upperHeader");
+    for (RoofOpening o : framing.openings()) {
+      openings.rowOf(
+          o.side(),
+          names.wall(o.side()),
+          names.run(o.dormer()),
+          length(o.from()),
+          length(o.clear()),
+          o.lower().map(this::length).orElse(""),
+          o.upper().map(this::length).orElse(""));
+    }
+    out.section(words.text("openings"), openings);
   }
 
   private void girders() {

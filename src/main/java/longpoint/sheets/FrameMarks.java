@@ -10,6 +10,7 @@ import longpoint.drawing.Mark;
 import longpoint.framing.FramingSet;
 import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Rafter;
+import longpoint.framing.stick.RafterTape;
 import longpoint.framing.truss.Girder;
 import longpoint.framing.truss.TapeMarks;
 import longpoint.framing.truss.Truss;
@@ -83,6 +84,10 @@ final class FrameMarks {
 
   List<TapeMarks> tapes() {
     return framing.tapes().stream().filter(t -> has(t.part())).toList();
+  }
+
+  List<RafterTape> rafterTapes() {
+    return framing.rafterTapes().stream().filter(t -> has(t.part())).toList();
   }
 
   private boolean has(String part) {
@@ -163,7 +168,9 @@ final class FrameMarks {
   private List<Mark> rafter(Rafter rafter) {
     List<Mark> marks = new ArrayList<>();
     for (Segment place : rafter.places()) {
-      marks.add(stick(place, thickness(rafter.part()), FrameLayers.RAFTER, subject(rafter)));
+      marks.add(
+          stick(
+              rafter.drawn(place), thickness(rafter.part()), FrameLayers.RAFTER, subject(rafter)));
     }
     return marks;
   }

@@ -2,6 +2,7 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import longpoint.framing.FramingSet;
 
 /** What can hurt the crew at each kind of work; common practice, and no more than a reminder. */
 final class FrameReminders {
@@ -10,13 +11,17 @@ final class FrameReminders {
   private static final String HEIGHT = "reminder.height";
   private static final String LADDER = "reminder.ladder";
   private static final String RAFTER = "reminder.rafter";
+  private static final String PAIRING = "reminder.pairing";
   private static final String VALLEY = "reminder.valley";
   private static final String CHALK = "reminder.chalk";
 
   private FrameReminders() {}
 
-  static List<String> layout(Words words) {
-    return said(words, RESTRAINT, SUPPLIER, HEIGHT);
+  /** On a layout: of trusses, or where there are none, of rafters. */
+  static List<String> layout(Words words, FramingSet framing) {
+    return framing.trusses().isEmpty() && !framing.rafters().isEmpty()
+        ? said(words, PAIRING, RAFTER, HEIGHT)
+        : said(words, RESTRAINT, SUPPLIER, HEIGHT);
   }
 
   static List<String> trusses(Words words) {

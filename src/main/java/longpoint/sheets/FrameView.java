@@ -131,7 +131,7 @@ public record FrameView(
     for (Rafter r : marks.rafters()) {
       String subject = FrameMarks.subject(r);
       for (Segment place : r.places()) {
-        seen(place, window)
+        seen(r.drawn(place), window)
             .map(l -> new FrameLabels.Named(l, marks.half(r.part()), r.mark(), subject))
             .ifPresent(named::add);
       }

@@ -52,7 +52,7 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
       this.surface = surface;
       this.framing = framing;
       this.border = border;
-      this.field = border.drawing(FrameReminders.layout(words));
+      this.field = border.drawing(FrameReminders.layout(words, framing));
       this.tables = new TrussTables(framing, new Cells(words), names);
     }
 
@@ -100,7 +100,7 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
      */
     private void page(String title, FittedFrame fitted) {
       List<Mark> marks = new ArrayList<>(List.of(fitted.in(field)));
-      Bounds column = border.column(FrameReminders.layout(words));
+      Bounds column = border.column(FrameReminders.layout(words, framing));
       Legend legend = Legend.of(words, fitted.layers());
       marks.addAll(legend.marks(new Point(column.minX(), column.maxY())));
       sheets.add(sheet(title, fitted, marks));
@@ -112,7 +112,7 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
           fitted.scale(),
           measures(fitted),
           fitted.view().leftOff(),
-          FrameReminders.layout(words),
+          FrameReminders.layout(words, framing),
           marks);
     }
 
@@ -134,7 +134,7 @@ record LayoutSheets(List<Sheet> sheets, PaperScale scale) {
      */
     private void layout(String title, FittedFrame fitted, Plan shown) {
       List<Mark> marks = new ArrayList<>(List.of(fitted.in(field)));
-      Bounds column = border.column(FrameReminders.layout(words));
+      Bounds column = border.column(FrameReminders.layout(words, framing));
       Legend legend = Legend.of(words, fitted.layers());
       marks.addAll(legend.marks(new Point(column.minX(), column.maxY())));
       Point below = new Point(column.minX(), column.maxY() - legend.height());

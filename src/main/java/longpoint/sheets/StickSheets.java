@@ -48,6 +48,8 @@ final class StickSheets {
         words.text("rafters.tables"),
         FrameReminders.rafters(words),
         List.of(
+            sheets.tables.rafterTapes(),
+            sheets.tables.openings(),
             sheets.tables.rafters(),
             sheets.tables.rafterCuts(),
             sheets.tables.gableStuds(),

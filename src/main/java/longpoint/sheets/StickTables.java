@@ -11,6 +11,8 @@ import longpoint.framing.gable.Ladder;
 import longpoint.framing.stick.Bearing;
 import longpoint.framing.stick.Rafter;
 import longpoint.framing.stick.RafterEnd;
+import longpoint.framing.stick.RafterTape;
+import longpoint.framing.stick.RoofOpening;
 import longpoint.framing.stick.Seat;
 import longpoint.framing.truss.RidgeBlocks;
 import longpoint.units.Rounding;
@@ -95,6 +97,35 @@ final class StickTables {
             cells.figure("centre"),
             cells.figure("height"),
             cells.figure("difference")),
+        rows);
+  }
+
+  /** Where the rafters of every wall stand. */
+  SheetTable rafterTapes() {
+    List<List<String>> rows = new ArrayList<>();
+    for (RafterTape t : framing.rafterTapes()) {
+      String plate = cells.length(t.length()) + ", " + words.choice("hand", t.from());
+      cells.running(rows, names.wall(t.side()), plate, t.marks());
+    }
+    return cells.running(words.text("rafter.tapes"), "wall", "plate", rows);
+  }
+
+  /** Where the openings of dormers are set out. */
+  SheetTable openings() {
+    List<List<String>> rows = new ArrayList<>();
+    for (RoofOpening o : framing.openings()) {
+      rows.add(
+          List.of(
+              names.wall(o.side()),
+              names.run(o.dormer()),
+              cells.length(o.from()),
+              cells.length(o.clear()),
+              o.lower().map(cells::length).orElse(""),
+              o.upper().map(cells::length).orElse("")));
+    }
+    return cells.table(
+        words.text("openings.table"),
+        cells.columns("wall", "dormer", "fromLeft", "clear", "lowerHeader", "upperHeader"),
         rows);
   }
 

@@ -8,6 +8,7 @@ import longpoint.drawing.Anchor;
 import longpoint.drawing.DimensionLayout;
 import longpoint.drawing.Lettering;
 import longpoint.drawing.Mark;
+import longpoint.framing.stick.RafterTape;
 import longpoint.framing.truss.TapeMarks;
 import longpoint.framing.truss.Truss;
 import longpoint.geometry.Bounds;
@@ -29,6 +30,9 @@ final class TapeFigures {
   private static final double ROW_MM = 13;
   private static final int ROWS = 3;
   private static final double AIR_MM = 0.8;
+
+  /** Marks that differ by less than this share of a thickness are one. */
+  private static final double SAME = 1e-3;
 
   /** How far a figure may step aside for its neighbour, on paper. */
   private static final double[] ASIDE_MM = {0, 3.6, -3.6};
@@ -68,8 +72,8 @@ final class TapeFigures {
    */
   List<Mark> place(FrameMarks marks, Optional<Bounds> window) {
     List<Mark> all = new ArrayList<>();
-    for (TapeMarks tape : shortestFirst(marks)) {
-      List<Plate> plates = new ArrayList<>(plates(tape, marks));
+    for (Tape tape : shortestFirst(marks)) {
+      List<Plate> plates = new ArrayList<>(tape.plates());
       plates.sort(Comparator.comparingInt(p -> onRoofs(tape, p)));
       for (double mark : plates.isEmpty() ? List.<Double>of() : tape.marks()) {
         List<Plate> here =
@@ -80,7 +84,7 @@ final class TapeFigures {
         List<Mark> placed = figure(tape, here, mark);
         // The page with the better plate answers for the figure.
         boolean answers = here.get(0).equals(plates.get(0));
-        leftOff += placed.isEmpty() && answers ? 1 : 0;
+        leftOff += placed.isEmpty() && answers ? tape.missed() : 0;
         all.addAll(placed);
       }
     }
@@ -91,14 +95,49 @@ final class TapeFigures {
     return window.contains(plate.start().plus(plate.along().times(mark)));
   }
 
+  /**
+   * Marks that one or several plates share.
+   *
+   * @param run what they pick
+   * @param missed what a figure without room counts for: of rafters the table has every mark, and a
+   *     plan is not torn over match lines for one
+   */
+  private record Tape(
+      String run, double length, List<Double> marks, List<Plate> plates, int missed) {}
+
   /** A long run has more places to dodge to than a short one. */
-  private static List<TapeMarks> shortestFirst(FrameMarks marks) {
-    List<TapeMarks> tapes = new ArrayList<>(marks.tapes());
-    tapes.sort(Comparator.comparingDouble(TapeMarks::length));
+  private static List<Tape> shortestFirst(FrameMarks marks) {
+    List<Tape> tapes = new ArrayList<>();
+    for (TapeMarks t : marks.tapes()) {
+      tapes.add(new Tape(t.run(), t.length(), t.marks(), plates(t, marks), 1));
+    }
+    List<RafterTape> left = new ArrayList<>(marks.rafterTapes());
+    while (!left.isEmpty()) {
+      RafterTape first = left.get(0);
+      List<RafterTape> alike = left.stream().filter(t -> isAlike(first, t)).toList();
+      left.removeAll(alike);
+      List<Plate> plates = alike.stream().map(TapeFigures::plate).toList();
+      tapes.add(new Tape(first.side(), first.length(), first.marks(), plates, 0));
+    }
+    tapes.sort(Comparator.comparingDouble(Tape::length));
     return tapes;
   }
 
-  private List<Plate> plates(TapeMarks tape, FrameMarks marks) {
+  /** Whether two walls opposite each other have the same marks. */
+  private static boolean isAlike(RafterTape a, RafterTape b) {
+    boolean same = a.marks().size() == b.marks().size() && a.part().equals(b.part());
+    for (int i = 0; same && i < a.marks().size(); i++) {
+      same = Math.abs(a.marks().get(i) - b.marks().get(i)) < a.thickness() * SAME;
+    }
+    double off = Math.abs(b.hook().minus(a.hook()).dot(a.along()));
+    return same && off < a.thickness() * SAME && a.along().dot(b.along()) > 1 - SAME;
+  }
+
+  private static Plate plate(RafterTape tape) {
+    return new Plate(tape.hook(), tape.along(), tape.out(), tape.reach());
+  }
+
+  private static List<Plate> plates(TapeMarks tape, FrameMarks marks) {
     List<Truss> row =
         marks.trusses().stream()
             .filter(t -> t.run().equals(tape.run()))
@@ -134,7 +173,7 @@ final class TapeFigures {
   }
 
   /** How many of a plate's figures would stand on walls or roofs. */
-  private int onRoofs(TapeMarks tape, Plate plate) {
+  private int onRoofs(Tape tape, Plate plate) {
     int count = 0;
     for (double mark : tape.marks()) {
       Segment line = line(plate, mark, 0);
@@ -145,7 +184,7 @@ final class TapeFigures {
   }
 
   /** On the better plate, else on the other. */
-  private List<Mark> figure(TapeMarks tape, List<Plate> plates, double mark) {
+  private List<Mark> figure(Tape tape, List<Plate> plates, double mark) {
     for (Plate plate : plates) {
       List<Mark> placed = figure(tape, plate, mark);
       if (!placed.isEmpty()) {
@@ -155,7 +194,7 @@ final class TapeFigures {
     return List.of();
   }
 
-  private List<Mark> figure(TapeMarks tape, Plate plate, double mark) {
+  private List<Mark> figure(Tape tape, Plate plate, double mark) {
     List<Mark> crossed = List.of();
     for (int row = 0; row < ROWS; row++) {
       for (double aside : ASIDE_MM) {
@@ -181,7 +220,7 @@ final class TapeFigures {
   }
 
   /** From just outside the tails straight out, with a kink for a figure that steps aside. */
-  private Mark.Path lead(TapeMarks tape, Plate plate, double mark, int row, double aside) {
+  private Mark.Path lead(Tape tape, Plate plate, double mark, int row, double aside) {
     Segment line = line(plate, mark, row);
     if (aside == 0) {
       return Mark.Path.line(line.from(), line.to(), FrameLayers.TAPE, tape.run());
@@ -199,7 +238,7 @@ final class TapeFigures {
   }
 
   /** Reads along its line, beginning or ending just past it. */
-  private Mark.Text text(TapeMarks tape, Plate plate, double mark, Point end) {
+  private Mark.Text text(Tape tape, Plate plate, double mark, Point end) {
     Point out = plate.out();
     double degrees = DimensionLayout.readable(Math.toDegrees(Math.atan2(out.y(), out.x())));
     Point reading = new Point(Math.cos(Math.toRadians(degrees)), Math.sin(Math.toRadians(degrees)));

@@ -75,8 +75,9 @@ class FrameSheetsTest {
       assertThat(words).contains(caption);
     }
     boolean trusses = !framing.trusses().isEmpty();
-    assertThat(words.contains("falls over until it is held"))
-        .isEqualTo(trusses || !framing.rafters().isEmpty());
+    assertThat(words.contains("falls over until it is held")).isEqualTo(trusses);
+    assertThat(words.contains("until its rafters stand in pairs"))
+        .isEqualTo(!trusses && !framing.rafters().isEmpty());
     assertThat(words.contains("Shape only, not engineered")).isEqualTo(trusses);
   }
 

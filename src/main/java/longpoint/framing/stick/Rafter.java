@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import longpoint.framing.square.SquareCut;
 import longpoint.framing.square.SquareFigures;
+import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.units.LengthUnit;
 
@@ -82,6 +83,14 @@ public record Rafter(
     return cheek.planAngle() > 90 - SQUARE
         ? Optional.empty()
         : Optional.of(SquareCut.of(square, cheek.planAngle(), SquareFigures.unitRun(unit)));
+  }
+
+  /** One of its places from the end of its tail to its end over a high wall, on the plan. */
+  public Segment drawn(Segment place) {
+    double level = 1 / Math.hypot(1, slope());
+    Point up = place.direction();
+    return new Segment(
+        place.from().minus(up.times(tail * level)), place.to().plus(up.times(over * level)));
   }
 
   /** How the head is cut of the rafter in one of its places, numbered from 0. */

@@ -84,8 +84,13 @@ final class FrameSolid {
         .min(Comparator.comparingDouble(p -> off(p, place.middle())))
         .map(
             p -> {
-              Point3 foot = p.plane().lift(place.from());
-              Point3 head = place.to().at(foot.z() + rafter.rise());
+              double foots = p.plane().heightAt(place.from());
+              Segment whole = rafter.drawn(place);
+              double slope = rafter.slope();
+              double below = slope * whole.from().distance(place.from());
+              double above = slope * whole.to().distance(place.to());
+              Point3 foot = whole.from().at(foots - below);
+              Point3 head = whole.to().at(foots + rafter.rise() + above);
               return new SolidEdge(SolidEdge.Kind.CHORD, rafter.mark(), Ink.MAIN, foot, head);
             });
   }
