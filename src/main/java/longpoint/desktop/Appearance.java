@@ -59,8 +59,15 @@ final class Appearance {
     changed.run();
   }
 
+  /** At the start: takes the look of the desktop where that has been chosen. */
+  void followIfAsked() {
+    if (settings.following()) {
+      followDesktop();
+    }
+  }
+
   /** Asks the desktop, which takes a moment, and takes its look if it says. */
-  void followDesktop() {
+  private void followDesktop() {
     CompletableFuture.supplyAsync(SystemLook::ask)
         .thenAccept(
             look ->

@@ -3,16 +3,12 @@ package longpoint.desktop;
 import java.awt.BorderLayout;
 import java.awt.datatransfer.Transferable;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JSplitPane;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.canvas.CanvasColours;
@@ -30,19 +26,14 @@ import longpoint.desktop.view.Views;
  * picks. Views are made when they are first shown, and one that is not shown costs nothing.
  */
 final class Beside {
-  /** Share of the room the sheet keeps when a view is first shown. */
-  private static final double SHEET = 0.5;
-
-  private static final int DIVIDER = 6;
-
   private final JComponent sheet;
   private final Job job;
   private final Picks picks;
   private final Settings settings;
   private final Predicate<Character> letters;
-  private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true);
+  private final Halves halves;
   private final Strip switcher = new Strip("beside");
-  private final JPanel pane = new JPanel(new BorderLayout());
+  private final JPanel pane;
   private final Map<Showing, BesideView> made = new EnumMap<>(Showing.class);
   private Optional<BesideView> shown = Optional.empty();
   private Showing showing;
@@ -52,35 +43,26 @@ final class Beside {
   private Runnable changed = () -> {};
 
   /**
+   * @param halves the sheet and the room beside it
    * @param letters as for the sheet: does what a letter stands for
    */
-  Beside(JComponent sheet, Job job, Picks picks, Settings settings, Predicate<Character> letters) {
+  Beside(
+      Halves halves,
+      JComponent sheet,
+      Job job,
+      Picks picks,
+      Settings settings,
+      Predicate<Character> letters) {
     this.sheet = sheet;
     this.job = job;
     this.picks = picks;
     this.settings = settings;
     this.letters = letters;
+    this.halves = halves;
+    pane = halves.pane();
     showing = settings.beside();
-    if (settings.besideBelow()) {
-      split.setOrientation(JSplitPane.VERTICAL_SPLIT);
-    }
-    split.setName("beside");
-    split.setBorder(BorderFactory.createEmptyBorder());
-    split.setLeftComponent(sheet);
-    split.setDividerSize(0);
-    // Keys of the switcher, which the divider would take for itself.
-    for (String key : List.of("F6", "F8")) {
-      split
-          .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-          .put(KeyStroke.getKeyStroke(key), "none");
-    }
-    pane.add(switcher, BorderLayout.NORTH);
     job.onPicture(() -> shown.ifPresent(BesideView::follow));
     picks.onChange(() -> shown.ifPresent(BesideView::showPicks));
-  }
-
-  JComponent component() {
-    return split;
   }
 
   /**
@@ -96,13 +78,14 @@ final class Beside {
     }
     switcher.picture(catalogue.task("beside.below"), "gapleft push");
     switcher.picture(catalogue.task("beside.wide"), "");
-    if (settings.besideShown()) {
+    pane.add(switcher, BorderLayout.NORTH);
+    if (halves.isOpen()) {
       show(showing);
     }
   }
 
   boolean isShown() {
-    return pane.getParent() != null;
+    return halves.isOpen();
   }
 
   boolean shows(Showing one) {
@@ -136,7 +119,7 @@ final class Beside {
     pane.add(view.component(), BorderLayout.CENTER);
     settings.setBeside(one);
     if (!isShown()) {
-      open();
+      halves.open();
     }
     pane.revalidate();
     pane.repaint();
@@ -150,70 +133,31 @@ final class Beside {
     return made.computeIfAbsent(one, o -> Views.of(o, job, picks, settings, letters, catalogue));
   }
 
-  private void open() {
-    split.setRightComponent(pane);
-    split.setDividerSize(DIVIDER);
-    double share = settings.sheetShare().orElse(SHEET);
-    split.setResizeWeight(share);
-    if (split.getWidth() > 0) {
-      split.setDividerLocation(share);
-    } else {
-      SwingUtilities.invokeLater(() -> split.setDividerLocation(share));
-    }
-    settings.setBesideShown(true);
-    split.revalidate();
-  }
-
   private void putAway() {
-    if (isWide()) {
-      widen();
-    }
-    settings.setSheetShare(share());
-    split.setRightComponent(null);
-    split.setDividerSize(0);
+    halves.shut();
     shown.ifPresent(v -> pane.remove(v.component()));
     shown = Optional.empty();
-    settings.setBesideShown(false);
-    split.revalidate();
     sheet.requestFocusInWindow();
     changed.run();
   }
 
-  /** The share that the sheet has of the room. */
-  private double share() {
-    int all = isBelow() ? split.getHeight() : split.getWidth();
-    return split.getDividerLocation() / (double) Math.max(1, all);
-  }
-
   boolean isBelow() {
-    return split.getOrientation() == JSplitPane.VERTICAL_SPLIT;
+    return halves.isBelow();
   }
 
-  /** Puts the view below the plan, where a wide house leaves room for it, or beside it again. */
+  /** Puts the view below the plan, or beside it again. */
   void turnBelow() {
-    boolean below = !isBelow();
-    settings.setBesideBelow(below);
-    split.setOrientation(below ? JSplitPane.VERTICAL_SPLIT : JSplitPane.HORIZONTAL_SPLIT);
-    split.setDividerLocation(SHEET);
+    halves.turnBelow();
     changed.run();
   }
 
   boolean isWide() {
-    return isShown() && !sheet.isVisible();
+    return halves.isWide();
   }
 
   /** Gives the view all the room, or the sheet its own back. */
   void widen() {
-    boolean wide = sheet.isVisible();
-    if (wide) {
-      settings.setSheetShare(share());
-    }
-    sheet.setVisible(!wide);
-    split.setDividerSize(wide ? 0 : DIVIDER);
-    if (!wide) {
-      split.setDividerLocation(settings.sheetShare().orElse(SHEET));
-    }
-    split.revalidate();
+    halves.widen();
     changed.run();
   }
 

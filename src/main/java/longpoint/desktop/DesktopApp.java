@@ -11,6 +11,7 @@ import longpoint.desktop.file.PacketWriter;
 import longpoint.desktop.file.Places;
 import longpoint.desktop.file.SwingDialogs;
 import longpoint.plan.Plan;
+import longpoint.planfile.Opened;
 import longpoint.units.LengthUnit;
 
 /** Front door of the window. */
@@ -25,9 +26,10 @@ public final class DesktopApp {
    * @throws NoDisplayException when there is no screen, with a sentence for the user
    */
   public static void open(Optional<Path> plan, PacketWriter packets) throws NoDisplayException {
-    WarmUp.begin();
     needDisplay();
-    onEventThread(() -> start(plan, packets));
+    EarlyWork.begin();
+    Optional<PlanAhead> ahead = plan.map(PlanAhead::new);
+    onEventThread(() -> start(ahead, packets));
   }
 
   /** A display that is named but dead throws AWTError, no display HeadlessException. */
@@ -42,25 +44,32 @@ public final class DesktopApp {
     }
   }
 
-  private static void start(Optional<Path> plan, PacketWriter packets) {
+  private static void start(Optional<PlanAhead> ahead, PacketWriter packets) {
     Settings settings = Settings.ofUser();
     settings.theme().install(settings.textSize());
-    MainWindow window =
-        new MainWindow(
-            new Job(Plan.empty(LengthUnit.INCH)),
+    Optional<Opened> plan = ahead.flatMap(PlanAhead::soon);
+    Opening opening =
+        new Opening(
             settings,
-            SwingDialogs::new,
-            packets,
-            Places.drafts());
-    window.frame().setVisible(true);
-    if (settings.following()) {
-      SwingUtilities.invokeLater(window.appearance()::followDesktop); // once it has been painted
-    }
+            sight ->
+                new MainWindow(
+                    sight,
+                    new Job(plan.map(Opened::plan).orElse(Plan.empty(LengthUnit.INCH))),
+                    settings,
+                    SwingDialogs::new,
+                    packets,
+                    Places.drafts()));
     if (plan.isPresent()) {
-      window.files().open(plan.get());
+      opening.sight().show(plan.get().plan());
+      opening.onWorks(window -> window.files().take(ahead.get().path(), plan.get()));
+    } else if (ahead.isPresent()) {
+      opening.onWhole(window -> window.files().open(ahead.get().path()));
     } else {
-      window.drafts().offer(window.dialogs());
+      opening.sight().offer();
+      opening.onWhole(window -> window.drafts().offer(window.dialogs()));
     }
+    opening.onWhole(window -> window.appearance().followIfAsked());
+    opening.show();
   }
 
   private static void onEventThread(Runnable work) {

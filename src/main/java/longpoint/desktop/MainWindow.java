@@ -1,10 +1,6 @@
 package longpoint.desktop;
 
-import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.awt.Frame;
-import java.awt.GraphicsEnvironment;
-import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
@@ -13,13 +9,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
-import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
-import javax.swing.UIManager;
-import javax.swing.WindowConstants;
 import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.action.Finder;
-import longpoint.desktop.action.Menus;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.canvas.PlanCanvas;
 import longpoint.desktop.file.BackdropFlow;
@@ -30,16 +22,17 @@ import longpoint.desktop.file.PacketWriter;
 import longpoint.desktop.file.TracingFlow;
 import longpoint.desktop.panel.AppIcon;
 import longpoint.desktop.panel.Header;
+import longpoint.desktop.panel.LengthDisplay;
 import longpoint.desktop.panel.SidePanel;
 import longpoint.desktop.panel.StatusLine;
 import longpoint.desktop.panel.ToolStrip;
 import longpoint.plan.Plan;
-import longpoint.sheets.FrameLayers;
 
 /** The window: the sheet in the middle, and around it what one needs to draw on it. */
 public final class MainWindow {
-  private final JFrame frame = new JFrame();
-  private final PlanCanvas canvas = new PlanCanvas();
+  private final FirstSight first;
+  private final JFrame frame;
+  private final PlanCanvas canvas;
   private final StatusLine status = new StatusLine();
   private final Job job;
   private final Settings settings;
@@ -50,11 +43,6 @@ public final class MainWindow {
   private final BackdropShow backdrop;
   private final Drafts drafts;
   private final Catalogue catalogue;
-  private final Menus menus;
-  private final ToolStrip tools;
-  private final Header header;
-  private final SidePanel side;
-  private final Finder finder;
   private final Sight sight;
   private final Picks picks;
   private final ProblemPlaces places;
@@ -63,22 +51,32 @@ public final class MainWindow {
   private final Errands errands = new Errands(status);
   private final Patience patience;
   private final Outgoing outgoing;
-  private final RecentMenu recent;
-  private final Welcome welcome;
   private final Appearance appearance;
+  private ToolStrip tools;
+  private Header header;
+  private SidePanel side;
+  private Optional<RecentMenu> recent = Optional.empty();
+  private Finder finder;
+  private boolean whole;
   private boolean refreshing;
 
   /**
+   * The works behind what is seen first; the neighbours of the sheet come by {@link Stage}s.
+   *
    * @param dialogs what asks the user, made for the window
    * @param packets writes what goes out
    * @param draftFolder where drafts of unsaved plans are kept
    */
   MainWindow(
+      FirstSight first,
       Job job,
       Settings settings,
       Function<JFrame, Dialogs> dialogs,
       PacketWriter packets,
       Path draftFolder) {
+    this.first = first;
+    frame = first.frame();
+    canvas = first.canvas();
     this.job = job;
     this.settings = settings;
     this.dialogs = dialogs.apply(frame);
@@ -86,7 +84,7 @@ public final class MainWindow {
     drafts =
         new Drafts(job, draftFolder, words -> this.dialogs.tell(Texts.of("tell.noDraft"), words));
     picks = new Picks(job);
-    beside = new Beside(canvas, job, picks, settings, this::performLetter);
+    beside = new Beside(first.halves(), canvas, job, picks, settings, this::performLetter);
     outgoing = new Outgoing(this, packets, errands);
     tracings = new TracingFlow(job, this.dialogs, errands);
     pictures = new BackdropFlow(job, this.dialogs, canvas::seen, errands);
@@ -94,77 +92,68 @@ public final class MainWindow {
     sight = new Sight(job, canvas);
     places = new ProblemPlaces(job, canvas, sight);
     catalogue = new WindowTasks(this).catalogue();
-    menus = new Menus(catalogue);
-    tools = new ToolStrip(toolTasks());
-    header = new Header(catalogue);
     drafting = new Drafting(canvas, job, picks, places, status);
-    side = new SidePanel(job, drafting::pick, places);
     backdrop = new BackdropShow(job, canvas);
-    finder = new Finder(frame, catalogue);
-    recent = new RecentMenu(settings, files::open);
-    welcome = new Welcome(canvas, job, settings, files, catalogue);
-    menus.insert("menu.file", recent.menu(), 3);
-    beside.furnish(catalogue, this::refresh);
-    appearance = new Appearance(frame, canvas, job, settings, beside, welcome, this::refresh);
-    layOut();
-    beside.dress(settings.theme().canvas(), Appearance.lettering(settings));
+    appearance =
+        new Appearance(frame, canvas, job, settings, beside, first.welcome(), this::refresh);
     connect();
-    refresh();
-  }
-
-  private void layOut() {
-    canvas.setName("canvas");
-    canvas.getAccessibleContext().setAccessibleName(Texts.of("panel.sheet"));
-    canvas.setFont(UIManager.getFont("defaultFont"));
-    canvas.setColours(settings.theme().canvas());
-    canvas.setLayerShown(FrameLayers.TRUSS_LINE.name(), false);
-    canvas.setLayerShown(FrameLayers.RAFTER_LINE.name(), false);
-    JPanel middle = new JPanel(new BorderLayout());
-    middle.add(header, BorderLayout.NORTH);
-    middle.add(beside.component(), BorderLayout.CENTER);
-    frame.setName("main");
-    frame.setJMenuBar(menus.bar());
-    frame.add(middle, BorderLayout.CENTER);
-    frame.add(tools, BorderLayout.WEST);
-    frame.add(side, BorderLayout.EAST);
-    frame.add(status, BorderLayout.SOUTH);
-    frame.setMinimumSize(new Dimension(960, 640));
-    Rectangle room = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
-    frame.setSize(Math.min(1560, room.width), Math.min(960, room.height));
-    frame.setLocationRelativeTo(null);
-    settings.window().filter(room::contains).ifPresent(frame::setBounds);
-    if (settings.maximised()) {
-      frame.setExtendedState(Frame.MAXIMIZED_BOTH);
-    }
-    frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
   }
 
   private void connect() {
-    drafting.connect(
-        catalogue,
-        this::performLetter,
-        sight,
-        length -> side.display().of(length, job.runner().shown().unit()),
-        patience::callOff);
+    drafting.connect(catalogue, this::performLetter, sight, this::length, patience::callOff);
     job.runner().onChange(this::refreshSoon);
+    job.onPicture(this::showPicture);
     frame.addWindowListener(
         new WindowAdapter() {
           @Override
           public void windowClosing(WindowEvent e) {
             quit();
           }
-
-          @Override
-          public void windowOpened(WindowEvent e) {
-            canvas.requestFocusInWindow();
-            SwingUtilities.invokeLater(MainWindow.this::afterFirstSight);
-          }
         });
-    job.onPicture(this::showPicture);
   }
 
-  /** What can wait until the window has been painted. */
-  private void afterFirstSight() {
+  private String length(double length) {
+    LengthDisplay display = whole ? side.display() : LengthDisplay.OF_PLAN;
+    return display.of(length, job.runner().shown().unit());
+  }
+
+  // The stages, in their order
+
+  void fillMenus() {
+    first.menus().fill(catalogue);
+    RecentMenu lately = new RecentMenu(settings, files::open);
+    recent = Optional.of(lately);
+    first.menus().insert("menu.file", lately.menu(), 3);
+  }
+
+  void setOutTools() {
+    tools = new ToolStrip(toolTasks());
+    first.fill(Place.Of.TOOLS, tools);
+  }
+
+  void writeHeader() {
+    header = new Header(catalogue);
+    showTitle();
+    first.fill(Place.Of.HEADER, header);
+    first.fill(Place.Of.STATUS, status);
+  }
+
+  void setOutSide() {
+    side = new SidePanel(job, drafting::pick, places);
+    first.fill(Place.Of.SIDE, side);
+  }
+
+  void standBeside() {
+    beside.furnish(catalogue, this::refresh);
+    beside.dress(settings.theme().canvas(), Appearance.lettering(settings));
+  }
+
+  void whole() {
+    whole = true;
+    if (job.picture().design().plan() == job.document().plan()) {
+      side.picture();
+    }
+    refresh();
     frame.setIconImages(AppIcon.images());
     new PlanDrop(files::open, pictures::load, tracings::load).on(frame);
   }
@@ -193,13 +182,16 @@ public final class MainWindow {
 
   private void refresh() {
     refreshing = false;
+    if (!whole) {
+      return;
+    }
     status.say(job.runner().status());
     if (!job.runner().previewing()) { // in the middle of a gesture nobody opens a menu
-      menus.refresh();
+      first.menus().refresh();
       tools.refresh();
     }
     beside.refresh();
-    welcome.follow();
+    first.welcome().follow(job);
     side.update();
     backdrop.update();
     showTitle();
@@ -213,22 +205,24 @@ public final class MainWindow {
     canvas.setShade(new Daylight(job.picture().design().surface()));
     sight.picture();
     drafting.pick(Optional.empty());
-    side.picture();
-    showState();
+    if (whole) {
+      side.picture();
+      showState();
+    }
   }
 
   private void showTitle() {
     String shown = job.title();
     boolean dirty = job.document().isDirty();
     header.show(shown, Texts.of(dirty ? "app.unsaved" : "app.saved"));
-    frame.setTitle(shown + (dirty ? " • " : " – ") + Texts.of("app.name"));
+    first.title(shown, dirty ? " • " : " – ");
     frame.getRootPane().putClientProperty("Window.documentModified", dirty);
   }
 
   private void showState() {
     patience.follow();
     if (job.isCalledOff()) {
-      menus.refresh(); // it can be taken up again
+      first.menus().refresh(); // it can be taken up again
       status.state(Texts.of("state.notSolved"));
     } else if (job.failure().isPresent()) {
       status.state(Texts.of("state.failed"));
@@ -264,6 +258,9 @@ public final class MainWindow {
   }
 
   Finder finder() {
+    if (finder == null) {
+      finder = new Finder(frame, catalogue);
+    }
     return finder;
   }
 
@@ -337,7 +334,7 @@ public final class MainWindow {
   private void opened() {
     sight.startOver();
     beside.startOver();
-    recent.list();
+    recent.ifPresent(RecentMenu::list);
   }
 
   /** Takes up again working out the plan, which was called off. */

@@ -3,7 +3,6 @@ package longpoint.desktop;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
-import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import java.awt.Font;
 import javax.swing.UIManager;
 import longpoint.desktop.canvas.CanvasColours;
@@ -19,11 +18,11 @@ public enum Theme {
    * @param textSize of ordinary lettering, in points
    */
   void install(int textSize) {
-    FlatInterFont.installLazy();
+    Typeface.install();
     FlatLaf.registerCustomDefaultsSource("longpoint.desktop");
-    FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
-    FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
-    UIManager.put("defaultFont", new Font(FlatInterFont.FAMILY, Font.PLAIN, textSize));
+    FlatLaf.setPreferredFontFamily(Typeface.FAMILY);
+    FlatLaf.setPreferredSemiboldFontFamily(Typeface.SEMIBOLD);
+    UIManager.put("defaultFont", new Font(Typeface.FAMILY, Font.PLAIN, textSize));
     if (this == DARK) {
       FlatDarkLaf.setup();
     } else {

@@ -4,11 +4,8 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.swing.SwingUtilities;
-import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.canvas.PlanCanvas;
-import longpoint.desktop.file.FileFlow;
 import longpoint.desktop.panel.StartCard;
 import longpoint.editor.tools.Tools;
 
@@ -18,43 +15,61 @@ final class Welcome {
   private static final int MARGIN = 30;
 
   private final PlanCanvas canvas;
-  private final Job job;
   private final Settings settings;
-  private final FileFlow files;
-  private final Catalogue catalogue;
+  private final Beginnings beginnings;
   private Optional<StartCard> card = Optional.empty();
 
-  Welcome(PlanCanvas canvas, Job job, Settings settings, FileFlow files, Catalogue catalogue) {
+  Welcome(PlanCanvas canvas, Settings settings, Beginnings beginnings) {
     this.canvas = canvas;
-    this.job = job;
     this.settings = settings;
-    this.files = files;
-    this.catalogue = catalogue;
+    this.beginnings = beginnings;
     canvas.addComponentListener(
         new ComponentAdapter() {
           @Override
           public void componentResized(ComponentEvent e) {
-            if (card.isPresent()) {
-              takeOff();
-              follow();
-            }
+            card.ifPresent(Welcome.this::fit);
           }
         });
   }
 
   /** Shows the card on an empty sheet that nobody draws on, and takes it off any other. */
-  void follow() {
+  void follow(Job job) {
     boolean idle =
         job.runner().shown().parts().isEmpty()
             && job.runner().tool() == Tools.SELECT
             && !job.runner().previewing();
-    if (idle && card.isEmpty()) {
-      StartCard made = fitting();
-      made.on(canvas);
-      card = Optional.of(made);
-      canvas.revalidate();
-    } else if (!idle && card.isPresent()) {
+    if (idle) {
+      putOn();
+    } else if (card.isPresent()) {
       takeOff();
+    }
+  }
+
+  /** Shows the card, if it is not there. */
+  void putOn() {
+    if (card.isEmpty()) {
+      StartCard wide = made(StartCard.Lines.TWO_COLUMNS);
+      putOn(wide);
+      if (canvas.getWidth() > 0) {
+        fit(wide);
+      }
+    }
+  }
+
+  private void putOn(StartCard made) {
+    made.on(canvas);
+    card = Optional.of(made);
+    canvas.revalidate();
+  }
+
+  /** In one column where two have no room. */
+  private void fit(StartCard now) {
+    boolean wide = now.lines() == StartCard.Lines.TWO_COLUMNS;
+    StartCard widest = wide ? now : made(StartCard.Lines.TWO_COLUMNS);
+    boolean room = widest.getPreferredSize().width <= canvas.getWidth() - 2 * MARGIN;
+    if (room != wide) {
+      takeOff();
+      putOn(room ? widest : made(StartCard.Lines.ONE_COLUMN));
     }
   }
 
@@ -64,26 +79,13 @@ final class Welcome {
     canvas.repaint();
   }
 
-  /** In one column where two have no room. */
-  private StartCard fitting() {
-    StartCard wide = made(StartCard.Lines.TWO_COLUMNS);
-    boolean narrow = canvas.getWidth() > 0 && wide.getPreferredSize().width > room();
-    return narrow ? made(StartCard.Lines.ONE_COLUMN) : wide;
-  }
-
-  private int room() {
-    return canvas.getWidth() - 2 * MARGIN;
-  }
-
   private StartCard made(StartCard.Lines lines) {
     return new StartCard(
         lines,
-        Stream.of("tool.rectangle", "tool.outline", "file.open", "file.new.mm")
-            .map(catalogue::task)
-            .toList(),
-        files::sample,
+        beginnings.offered(),
+        beginnings::sample,
         List.copyOf(settings.recent()),
-        files::open);
+        beginnings::open);
   }
 
   /** Takes another look. */

@@ -1,9 +1,7 @@
 package longpoint.desktop;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
@@ -29,23 +27,16 @@ import longpoint.units.LengthUnit;
 
 /** Writes the catalogue: everything this window can do, with its key. */
 final class WindowTasks {
-  /** Letters of the tools. */
-  private static final Map<Tools, Character> LETTERS =
-      Map.ofEntries(
-          Map.entry(Tools.SELECT, 's'),
-          Map.entry(Tools.OUTLINE, 'o'),
-          Map.entry(Tools.RECTANGLE, 'r'),
-          Map.entry(Tools.ADDITION, 'a'),
-          Map.entry(Tools.COURTYARD, 'h'),
-          Map.entry(Tools.CORNER, 'c'),
-          Map.entry(Tools.EDGE, 'e'),
-          Map.entry(Tools.MOVE, 'm'),
-          Map.entry(Tools.COPY, 'd'),
-          Map.entry(Tools.TURN, 't'),
-          Map.entry(Tools.MIRROR, 'i'),
-          Map.entry(Tools.MEASURE, 'l'),
-          Map.entry(Tools.DIMENSION, 'n'),
-          Map.entry(Tools.NOTE, 'w'));
+  /** Titles of the menus, by the keys of their chapters. */
+  static final List<String> CHAPTERS =
+      List.of(
+          "menu.file",
+          "menu.edit",
+          "menu.tools",
+          "menu.picture",
+          "menu.view",
+          "menu.beside",
+          "menu.help");
 
   /** What the second button offers on the sheet, as far as it can be done. */
   static final List<String> ON_SHEET =
@@ -69,20 +60,28 @@ final class WindowTasks {
           .toList();
 
   private final MainWindow window;
+  private final Beginnings beginnings;
 
   WindowTasks(MainWindow window) {
     this.window = window;
+    beginnings = new Beginnings(() -> window);
   }
 
   Catalogue catalogue() {
     Map<String, List<Task>> chapters = new LinkedHashMap<>();
-    chapters.put("menu.file", file());
-    chapters.put("menu.edit", edit());
-    chapters.put("menu.tools", tools());
-    chapters.put("menu.picture", new PictureTasks(window).all());
-    chapters.put("menu.view", view());
-    chapters.put("menu.beside", new BesideTasks(window).all());
-    chapters.put("menu.help", help());
+    for (String chapter : CHAPTERS) {
+      chapters.put(
+          chapter,
+          switch (chapter) {
+            case "menu.file" -> file();
+            case "menu.edit" -> edit();
+            case "menu.tools" -> Stream.of(Tools.values()).map(beginnings::tool).toList();
+            case "menu.picture" -> new PictureTasks(window).all();
+            case "menu.view" -> view();
+            case "menu.beside" -> new BesideTasks(window).all();
+            default -> help();
+          });
+    }
     return new Catalogue(chapters);
   }
 
@@ -93,9 +92,8 @@ final class WindowTasks {
   private List<Task> file() {
     return List.of(
         Task.of("file.new.in", () -> window.files().start(LengthUnit.INCH)).key("menu N"),
-        Task.of("file.new.mm", () -> window.files().start(LengthUnit.MILLIMETRE))
-            .key("menu shift N"),
-        Task.of("file.open", () -> window.files().open()).key("menu O"),
+        beginnings.newMetric(),
+        beginnings.open(),
         Task.of("file.save", () -> window.files().save()).key("menu S"),
         Task.of("file.saveAs", () -> window.files().saveAs()).key("menu shift S"),
         Task.of("file.packet", () -> window.outgoing().packet())
@@ -186,27 +184,6 @@ final class WindowTasks {
         .redoName()
         .map(n -> Texts.of("task.edit.redo.named", n))
         .orElse(Texts.of("task.edit.redo"));
-  }
-
-  private List<Task> tools() {
-    List<Task> tasks = new ArrayList<>();
-    for (Tools tool : Tools.values()) {
-      Task task =
-          Task.named(
-                  "tool." + tool.name().toLowerCase(Locale.ROOT),
-                  tool::label,
-                  tool::hint,
-                  () -> take(tool))
-              .shows(() -> runner().tool() == tool);
-      Character letter = LETTERS.get(tool);
-      tasks.add(letter == null ? task : task.letter(letter));
-    }
-    return tasks;
-  }
-
-  private void take(Tools tool) {
-    runner().choose(tool);
-    window.canvas().requestFocusInWindow();
   }
 
   private List<Task> view() {

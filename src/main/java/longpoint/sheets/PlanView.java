@@ -86,6 +86,11 @@ public record PlanView(
     return within(plan, surface, unitsPerMm, limit, PlanLabels.Leaders.NAMES);
   }
 
+  /** The walls alone, bare of lettering: there at once, while the roof is still worked out. */
+  public static Drawing walls(Plan plan) {
+    return new Drawing(plan.title(), RoofMarks.walls(plan));
+  }
+
   /**
    * Draws a plan on limited ground.
    *

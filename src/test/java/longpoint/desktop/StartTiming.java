@@ -1,130 +1,224 @@
 package longpoint.desktop;
 
-import java.awt.Dimension;
-import java.awt.Window;
-import java.io.BufferedReader;
+import java.awt.Color;
+import java.awt.Rectangle;
+import java.awt.Robot;
 import java.io.File;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.prefs.Preferences;
+import javax.imageio.ImageIO;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
-import longpoint.Longpoint;
 
 /**
  * What it takes from nothing to the first window, against an empty window of the same look: each in
- * a program of its own, by turns, so that a busy machine slows both alike. The program is started
- * as its user starts it, and the clock stops when all of the window has been painted. Prints
- * medians and ranges, of the clock and of the processor's time. The program calls itself with
- * {@code empty} or {@code full}.
+ * a program of its own, out of the same jar, by turns, so that a busy machine slows both alike. The
+ * clock is this program's, and so are the eyes: it looks at the screen until what belongs there is
+ * there. For the empty window that is its own ground; for Longpoint first the sheet with its card
+ * (or the walls of a plan), then every neighbour of the sheet as it looks once all has come to
+ * rest. Prints medians and ranges, of the clock and of the processor's time.
+ *
+ * <p>Its arguments go to the programs' JVM, but one that ends in {@code .json}, which is opened,
+ * and one that ends in {@code .png}, where the first sight is kept as a picture. It needs a screen
+ * of 1600 by 1000 with nothing else on it.
  */
 public final class StartTiming {
-  private static final int TURNS = 9;
+  private static final int TURNS = 11;
+  private static final Path JAR = Path.of("target", "longpoint.jar");
+  private static final Rectangle WINDOW = new Rectangle(20, 20, 1560, 960);
+  private static final long LONGEST = TimeUnit.SECONDS.toNanos(20);
+  private static final Color GROUND = new Color(0xC0FFEE);
 
-  private StartTiming() {}
+  private final Robot robot = new Robot();
+  private final Path home = Files.createTempDirectory("longpoint-timing");
+  private final List<String> options = new ArrayList<>();
+  private final List<String> plan = new ArrayList<>();
+  private String picture = "";
+
+  private StartTiming(String[] args) throws Exception {
+    for (String arg : args) {
+      if (arg.endsWith(".json")) {
+        plan.add(arg);
+      } else if (arg.endsWith(".png")) {
+        picture = arg;
+      } else if (!arg.isBlank()) {
+        options.add(arg);
+      }
+    }
+  }
 
   public static void main(String[] args) throws Exception {
-    if (args.length > 0 && (args[0].equals("empty") || args[0].equals("full"))) {
-      show(args[0].equals("full"));
-      return;
+    if (args.length > 0 && args[0].equals("empty")) {
+      SwingUtilities.invokeAndWait(StartTiming::empty);
+    } else if (args.length > 0 && args[0].equals("settings")) {
+      new Settings(Preferences.userRoot().node("longpoint")).setWindow(WINDOW);
+      new Settings(Preferences.userRoot().node("longpoint")).setFollowing(false);
+    } else {
+      new StartTiming(args).measure();
     }
-    Path home = Files.createTempDirectory("longpoint-timing");
+  }
+
+  private static void empty() {
+    Theme.LIGHT.install(15);
+    JFrame frame = new JFrame("empty");
+    frame.getContentPane().setBackground(GROUND); // not what the screen itself fills it with
+    frame.setBounds(WINDOW);
+    frame.setVisible(true);
+  }
+
+  private void measure() throws Exception {
+    if (!Files.exists(JAR)) {
+      throw new IOException("there is no " + JAR + ": run  mvn -q -DskipTests package");
+    }
+    robot.mouseMove(0, 0);
+    start("empty", "settings").process.waitFor();
+    Look settled = settled();
+    Look ground = at(new Rectangle(WINDOW.width / 2, WINDOW.height / 2, 1, 1));
+    ground.of[0][0] = GROUND.getRGB();
     Times empty = new Times();
-    Times full = new Times();
-    run("empty", args, home, new Times()); // fills the disk's memory, and is not counted
-    run("full", args, home, new Times());
-    for (int i = 0; i < TURNS; i++) {
-      run("empty", args, home, empty);
-      run("full", args, home, full);
+    Times first = new Times();
+    Times whole = new Times();
+    for (int i = 0; i <= TURNS; i++) { // the first turn fills the disk's memory, and does not count
+      await(start("empty", "empty"), i, List.of(ground), List.of(empty));
+      await(
+          start("full"),
+          i,
+          List.of(settled.part(0, 1), settled.part(1, 99)),
+          List.of(first, whole));
     }
-    tell("empty window", empty);
-    tell("Longpoint", full);
+    empty.tell("empty window");
+    first.tell("first sight of Longpoint");
+    whole.tell("whole window");
     System.out.printf(
-        "ratio of medians %.2f, of processor time %.2f%n",
-        median(full.clock) / (double) median(empty.clock),
-        median(full.processor) / (double) median(empty.processor));
+        "first sight %.2f times an empty window, whole window %.2f; of processor time %.2f, %.2f%n",
+        Times.median(first.clock) / (double) Times.median(empty.clock),
+        Times.median(whole.clock) / (double) Times.median(empty.clock),
+        Times.median(first.processor) / (double) Times.median(empty.processor),
+        Times.median(whole.processor) / (double) Times.median(empty.processor));
+    System.exit(0);
+  }
+
+  /** What some places of the screen look like. */
+  private record Look(List<Rectangle> places, int[][] of) {
+    Look part(int from, int to) {
+      int end = Math.min(to, places.size());
+      return new Look(places.subList(from, end), Arrays.copyOfRange(of, from, end));
+    }
+  }
+
+  private Look at(Rectangle... places) {
+    List<Rectangle> onScreen = new ArrayList<>();
+    for (Rectangle place : places) {
+      onScreen.add(
+          new Rectangle(WINDOW.x + place.x, WINDOW.y + place.y, place.width, place.height));
+    }
+    return new Look(onScreen, onScreen.stream().map(this::seen).toArray(int[][]::new));
+  }
+
+  private int[] seen(Rectangle place) {
+    return robot
+        .createScreenCapture(place)
+        .getRGB(0, 0, place.width, place.height, null, 0, place.width);
+  }
+
+  private boolean shows(Look look) {
+    for (int i = 0; i < look.places.size(); i++) {
+      if (!Arrays.equals(seen(look.places.get(i)), look.of[i])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The window as it is in the end: the middle of the sheet first, then its neighbours. */
+  private Look settled() throws Exception {
+    Run run = start("full");
+    TimeUnit.SECONDS.sleep(6);
+    Look look =
+        at(
+            new Rectangle(420, 340, 300, 200), // the card, or walls
+            new Rectangle(0, 0, 500, 28), // menus
+            new Rectangle(0, 30, 104, 800), // tools
+            new Rectangle(700, 32, 460, 40), // header
+            new Rectangle(1180, 40, 370, 880), // forms, figures, problems
+            new Rectangle(0, 920, 800, 38)); // status
+    run.end();
+    return look;
+  }
+
+  private Run start(String what, String... args) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(System.getProperty("java.home") + File.separator + "bin" + File.separator + "java");
+    command.addAll(options);
+    // A user who has never used the program but to put its window here.
+    command.add("-Duser.home=" + home);
+    command.add("-Djava.util.prefs.userRoot=" + home);
+    if (what.equals("full")) {
+      command.addAll(List.of("-jar", JAR.toString()));
+      command.addAll(plan);
+    } else {
+      command.add("-cp");
+      command.add(JAR + File.pathSeparator + Path.of("target", "test-classes"));
+      command.add(StartTiming.class.getName());
+      command.addAll(List.of(args));
+    }
+    ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
+    builder.environment().remove("XDG_STATE_HOME");
+    long from = System.nanoTime();
+    return new Run(builder.start(), from);
+  }
+
+  private record Run(Process process, long from) {
+    void end() throws Exception {
+      process.destroyForcibly().waitFor();
+      TimeUnit.MILLISECONDS.sleep(150); // its window goes
+    }
+  }
+
+  /** Waits for looks to show, one after the other, and ends the program. */
+  private void await(Run run, int turn, List<Look> looks, List<Times> times) throws Exception {
+    for (int i = 0; i < looks.size(); i++) {
+      while (!shows(looks.get(i))) {
+        if (!run.process.isAlive() || System.nanoTime() - run.from > LONGEST) {
+          throw new IOException("it never showed: look " + i);
+        }
+        TimeUnit.MICROSECONDS.sleep(1500);
+      }
+      if (turn > 0) {
+        times.get(i).add(run);
+      } else if (i == 0 && looks.size() > 1 && !picture.isEmpty()) {
+        ImageIO.write(robot.createScreenCapture(WINDOW), "png", new File(picture));
+      }
+    }
+    run.end();
   }
 
   private record Times(List<Long> clock, List<Long> processor) {
     Times() {
       this(new ArrayList<>(), new ArrayList<>());
     }
-  }
 
-  private static void show(boolean full) throws Exception {
-    if (full) {
-      Longpoint.main(new String[0]);
-    } else {
-      SwingUtilities.invokeAndWait(StartTiming::empty);
+    void add(Run run) {
+      clock.add((System.nanoTime() - run.from) / 1_000_000);
+      processor.add(run.process.info().totalCpuDuration().map(Duration::toMillis).orElse(0L));
     }
-    SwingUtilities.invokeAndWait(StartTiming::paint);
-    System.out.println(
-        "painted " + ProcessHandle.current().info().totalCpuDuration().get().toMillis());
-    System.in.read(); // until it is stopped
-    System.exit(0);
-  }
 
-  private static void empty() {
-    Theme.LIGHT.install(15);
-    JFrame frame = new JFrame("empty");
-    frame.setSize(new Dimension(1560, 960));
-    frame.setVisible(true);
-  }
-
-  private static void paint() {
-    for (Window window : Window.getWindows()) {
-      if (window instanceof JFrame frame && frame.isShowing()) {
-        frame.getRootPane().paintImmediately(0, 0, frame.getWidth(), frame.getHeight());
-      }
+    static long median(List<Long> times) {
+      return times.stream().sorted().skip(times.size() / 2).findFirst().orElse(0L);
     }
-  }
 
-  /** Milliseconds from asking for the program to its whole window. */
-  private static void run(String what, String[] options, Path home, Times times) throws Exception {
-    List<String> command = new ArrayList<>();
-    command.add(System.getProperty("java.home") + File.separator + "bin" + File.separator + "java");
-    command.addAll(Arrays.asList(options));
-    // A user who has never used the program, and nothing of whoever measures.
-    command.add("-Duser.home=" + home);
-    command.add("-Djava.util.prefs.userRoot=" + home);
-    command.addAll(List.of("-cp", System.getProperty("java.class.path")));
-    command.addAll(List.of(StartTiming.class.getName(), what));
-    ProcessBuilder builder =
-        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
-    builder.environment().remove("XDG_STATE_HOME");
-    long from = System.nanoTime();
-    Process process = builder.start();
-    try (BufferedReader says =
-        new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
-      String line = says.readLine();
-      long millis = (System.nanoTime() - from) / 1_000_000;
-      if (line == null || !line.startsWith("painted ")) {
-        throw new IOException(what + " said " + line);
-      }
-      times.clock.add(millis);
-      times.processor.add(Long.parseLong(line.substring("painted ".length())));
-    } finally {
-      process.destroyForcibly().waitFor();
+    void tell(String what) {
+      System.out.printf(
+          "%s: median %d ms (%d to %d), %d ms of the processor%n",
+          what, median(clock), Collections.min(clock), Collections.max(clock), median(processor));
     }
-  }
-
-  private static long median(List<Long> times) {
-    return times.stream().sorted().skip(times.size() / 2).findFirst().orElse(0L);
-  }
-
-  private static void tell(String what, Times times) {
-    System.out.printf(
-        "%s: median %d ms (%d to %d), %d ms of the processor%n",
-        what,
-        median(times.clock),
-        times.clock.stream().mapToLong(t -> t).min().orElse(0),
-        times.clock.stream().mapToLong(t -> t).max().orElse(0),
-        median(times.processor));
   }
 }

@@ -61,7 +61,7 @@ public final class WindowDriver implements AutoCloseable {
             () -> {
               dress();
               MainWindow made =
-                  new MainWindow(
+                  Opening.atOnce(
                       new Job(plan), new Settings(preferences), f -> dialogs, packets, drafts);
               made.frame().setBounds(0, 0, 1400, 900);
               made.frame().setVisible(true);

@@ -9,14 +9,35 @@ import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import longpoint.desktop.Texts;
 
-/** Menus made from the catalogue: one for each chapter. */
+/** One menu for each chapter of the catalogue: its title first, what can be done in it later. */
 public final class Menus {
   private final List<TaskAction> actions = new ArrayList<>();
   private final JMenuBar bar = new JMenuBar();
 
-  public Menus(Catalogue catalogue) {
-    catalogue.chapters().forEach(this::chapter);
+  /**
+   * @param chapters keys of their titles
+   */
+  public Menus(List<String> chapters) {
+    for (String key : chapters) {
+      JMenu menu = new JMenu(Texts.of(key));
+      menu.setName(key);
+      bar.add(menu);
+    }
+  }
+
+  /** Puts everything that can be done into the menus, and with it onto its keys. */
+  public void fill(Catalogue catalogue) {
+    catalogue.chapters().forEach((key, tasks) -> MenuGroups.fill(menu(key), tasks, this::item));
     MenuGroups.letter(bar);
+  }
+
+  private JMenu menu(String chapter) {
+    for (int i = 0; i < bar.getMenuCount(); i++) {
+      if (chapter.equals(bar.getMenu(i).getName())) {
+        return bar.getMenu(i);
+      }
+    }
+    throw new IllegalArgumentException("no menu " + chapter);
   }
 
   public JMenuBar bar() {
@@ -30,11 +51,7 @@ public final class Menus {
 
   /** Adds a menu that is not made of tasks. */
   public void insert(String chapter, JMenu menu, int at) {
-    for (int i = 0; i < bar.getMenuCount(); i++) {
-      if (chapter.equals(bar.getMenu(i).getName())) {
-        MenuGroups.insert(bar.getMenu(i), menu, at);
-      }
-    }
+    MenuGroups.insert(menu(chapter), menu, at);
   }
 
   /** A menu for the second button: some tasks that can be done now. */
@@ -50,13 +67,6 @@ public final class Menus {
       }
     }
     return menu;
-  }
-
-  private void chapter(String key, List<Task> tasks) {
-    JMenu menu = new JMenu(Texts.of(key));
-    menu.setName(key);
-    MenuGroups.fill(menu, tasks, this::item);
-    bar.add(menu);
   }
 
   private JMenuItem item(Task task) {

@@ -49,6 +49,11 @@ final class Frame {
           && hiddenLayers.equals(other.hiddenLayers);
     }
 
+    /** Whether there is nothing but the ground and its grid: painted sooner than kept. */
+    boolean isBare() {
+      return drawing.marks().isEmpty() && backdrop.isEmpty();
+    }
+
     /** Whether all that lies under the marks is the same. */
     boolean sameGround(Content other) {
       return other != null
@@ -75,6 +80,11 @@ final class Frame {
 
   /** Puts the content on the screen, painting it anew only when it is not the one kept. */
   void paint(Graphics2D screen, Content wanted) {
+    if (wanted.isBare()) {
+      forget();
+      ground(screen, wanted);
+      return;
+    }
     AffineTransform device = screen.getTransform();
     if (image == null || !wanted.sameAs(content) || device.getScaleX() != deviceScale) {
       repaint(screen, wanted, device.getScaleX());
@@ -84,6 +94,12 @@ final class Frame {
         new AffineTransform(1, 0, 0, 1, device.getTranslateX(), device.getTranslateY()));
     screen.drawImage(image, 0, 0, null);
     screen.setTransform(device);
+  }
+
+  private void forget() {
+    content = null;
+    image = null;
+    ground = null;
   }
 
   private void repaint(Graphics2D screen, Content wanted, double scale) {

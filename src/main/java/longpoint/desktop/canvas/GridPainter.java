@@ -35,6 +35,10 @@ final class GridPainter {
   }
 
   void grid(Graphics2D g) {
+    double scale = g.getTransform().getScaleX();
+    if (scale == Math.rint(scale)) { // on whole pixels nothing is left to smooth, at great cost
+      g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_OFF);
+    }
     lines(g, step.fine(), colours.gridFine());
     lines(g, step.strong(), colours.gridStrong());
   }

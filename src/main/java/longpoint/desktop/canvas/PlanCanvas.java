@@ -56,6 +56,7 @@ public final class PlanCanvas extends JPanel implements Movable {
   private Frame.Grid grid = Frame.Grid.SHOWN;
   private Cursor toolCursor = Cursor.getPredefinedCursor(Cursor.CROSSHAIR_CURSOR);
   private Point pointer;
+  private transient Optional<Runnable> firstPaint = Optional.empty();
   private boolean fitted;
   private View allInSight;
 
@@ -248,6 +249,11 @@ public final class PlanCanvas extends JPanel implements Movable {
     viewListener = listener;
   }
 
+  /** Called once, in the event that paints the sheet for the first time. */
+  public void onFirstPaint(Runnable listener) {
+    firstPaint = Optional.of(listener);
+  }
+
   /** Called after everything was brought into sight. */
   public void onFit(Runnable listener) {
     fitListener = listener;
@@ -320,6 +326,8 @@ public final class PlanCanvas extends JPanel implements Movable {
     new GridPainter(view, getWidth(), getHeight(), unit, colours)
         .rulers(g, getFont().deriveFont(getFont().getSize2D() - 2.5f), pointer);
     g.dispose();
+    firstPaint.ifPresent(Runnable::run);
+    firstPaint = Optional.empty();
   }
 
   /** Paints a whole frame from nothing, as after a change of plan; for measuring. */

@@ -73,13 +73,18 @@ public final class FileFlow {
       if (job.document().plan() != before && !mayLeave()) {
         return; // drawn on while the disk took its time
       }
-      boolean own = found.source() == Opened.Source.PLAN;
-      job.open(found.plan(), own ? Optional.of(path) : Optional.empty(), found.notes());
-      settings.addRecent(path);
-      opened.run();
+      take(path, found);
     } catch (PlanFileException e) {
       dialogs.tell(Texts.of("tell.notOpened", path.getFileName()), e.message(Texts.language()));
     }
+  }
+
+  /** Goes on with a plan that has been read already. */
+  public void take(Path path, Opened found) {
+    boolean own = found.source() == Opened.Source.PLAN;
+    job.open(found.plan(), own ? Optional.of(path) : Optional.empty(), found.notes());
+    settings.addRecent(path);
+    opened.run();
   }
 
   /**

@@ -1,6 +1,5 @@
 package longpoint.desktop.panel;
 
-import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -190,10 +189,8 @@ public final class SidePanel extends JPanel {
   }
 
   /** As wide as a row of figures needs at the present size of lettering, whatever is shown. */
-  @Override
-  public Dimension getPreferredSize() {
-    int letter = UIManager.getFont("defaultFont").getSize();
-    return new Dimension(WIDTH_IN_LETTERS * letter, super.getPreferredSize().height);
+  public static int width() {
+    return WIDTH_IN_LETTERS * UIManager.getFont("defaultFont").getSize();
   }
 
   @Override

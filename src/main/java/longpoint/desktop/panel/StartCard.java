@@ -1,14 +1,18 @@
 package longpoint.desktop.panel;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.RenderingHints;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import javax.swing.UIManager;
@@ -16,7 +20,6 @@ import longpoint.desktop.Samples;
 import longpoint.desktop.Texts;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.canvas.PlanCanvas;
-import net.miginfocom.swing.MigLayout;
 
 /**
  * What stands on an empty sheet: how to begin, the plans worked on lately, and sample plans to look
@@ -31,16 +34,22 @@ public final class StartCard extends JPanel {
   private static final int WORDS = 470;
   private static final int NARROW_WORDS = 300;
 
+  private final Lines lines;
+  private int row = -1;
+  private int column;
+  private int gap;
+  private int above;
+
   /** How its lines stand, by the room there is. */
   public enum Lines {
-    TWO_COLUMNS("wrap 2", WORDS),
-    ONE_COLUMN("wrap 1", NARROW_WORDS);
+    TWO_COLUMNS(2, WORDS),
+    ONE_COLUMN(1, NARROW_WORDS);
 
-    private final String wrap;
+    private final int columns;
     private final int words;
 
-    Lines(String wrap, int words) {
-      this.wrap = wrap;
+    Lines(int columns, int words) {
+      this.columns = columns;
       this.words = words;
     }
   }
@@ -58,36 +67,78 @@ public final class StartCard extends JPanel {
       Consumer<String> sample,
       List<Path> recent,
       Consumer<Path> open) {
-    super(new MigLayout("insets 22 26 20 26, gap 14 3, fillx, " + lines.wrap));
+    // The plain layout of the JDK: this card stands in the first window, and is to be there soon.
+    super(new GridBagLayout());
+    this.lines = lines;
     setOpaque(false);
+    setBorder(
+        BorderFactory.createEmptyBorder(
+            UIScale.scale(22), UIScale.scale(26), UIScale.scale(20), UIScale.scale(26)));
     setName("start");
     getAccessibleContext().setAccessibleName(Texts.of("start.title"));
-    add(new Words(Words.Rank.TITLE, Texts.of("start.title")), "spanx, gapbottom 2");
-    add(
-        new Paragraph(Words.Rank.QUIET, Texts.of("start.words"), lines.words),
-        "spanx, gapbottom 10");
+    across(new Words(Words.Rank.TITLE, Texts.of("start.title")), 0);
+    across(new Paragraph(Words.Rank.QUIET, Texts.of("start.words"), lines.words), 2);
+    gap(10);
     for (Task task : begin) {
       JButton button = link("start." + task.id(), task.name().get() + keyOf(task), task::perform);
       button.setIcon(LineIcon.of(task.id(), ICON));
       button.setToolTipText(task.tip().get());
-      add(button, "growx");
+      cell(button);
     }
     if (!recent.isEmpty()) {
-      add(new Words(Words.Rank.QUIET, Texts.of("menu.recent")), "newline, spanx, gaptop 12");
+      across(new Words(Words.Rank.QUIET, Texts.of("menu.recent")), 12);
       for (Path path : recent.subList(0, Math.min(MOST_RECENT, recent.size()))) {
         JButton button =
             link("start.recent", path.getFileName().toString(), () -> open.accept(path));
         button.setToolTipText(path.toString());
-        add(button, "growx");
+        cell(button);
       }
     }
-    add(new Words(Words.Rank.QUIET, Texts.of("start.samples")), "newline, spanx, gaptop 12");
+    across(new Words(Words.Rank.QUIET, Texts.of("start.samples")), 12);
     for (String name : Samples.NAMES) {
-      add(link("start.sample." + name, Samples.words(name), () -> sample.accept(name)), "growx");
+      cell(link("start.sample." + name, Samples.words(name), () -> sample.accept(name)));
     }
-    add(
-        new Paragraph(Words.Rank.QUIET, Texts.of("start.caution"), lines.words),
-        "newline, spanx, gaptop 12");
+    across(new Paragraph(Words.Rank.QUIET, Texts.of("start.caution"), lines.words), 12);
+  }
+
+  /** A line of its own, so far below the one before. */
+  private void across(JComponent line, int below) {
+    gap(below);
+    add(line, at(GridBagConstraints.REMAINDER));
+    column = 0;
+  }
+
+  private void gap(int below) {
+    gap += below;
+  }
+
+  /** The next place in a row of cells. */
+  private void cell(JComponent cell) {
+    GridBagConstraints at = at(1);
+    at.fill = GridBagConstraints.HORIZONTAL;
+    at.insets.left = column == 0 ? 0 : UIScale.scale(14);
+    add(cell, at);
+    column = (column + 1) % lines.columns;
+  }
+
+  /** Where the next component goes: a new row, unless the last has another column. */
+  private GridBagConstraints at(int width) {
+    boolean beside = width == 1 && column > 0;
+    row = beside ? row : row + 1;
+    above = beside ? above : UIScale.scale(row == 0 ? 0 : 3 + gap);
+    gap = 0;
+    GridBagConstraints at = new GridBagConstraints();
+    at.gridx = width == 1 ? column : 0;
+    at.gridy = row;
+    at.gridwidth = width;
+    at.anchor = GridBagConstraints.LINE_START;
+    at.insets.top = above;
+    return at;
+  }
+
+  /** How its lines stand. */
+  public Lines lines() {
+    return lines;
   }
 
   private static String keyOf(Task task) {

@@ -1,6 +1,6 @@
 package longpoint.desktop.panel;
 
-import java.awt.Dimension;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.event.ActionListener;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -29,7 +29,8 @@ public final class StatusLine extends JPanel {
     super(
         new MigLayout(
             "insets 6 14 6 14, fillx, gapx 24, hidemode 3",
-            "[grow,0:0:][right,180::][right][][90!][]"));
+            "[grow,0:0:][right,180::][right][][90!][]",
+            "[grow]"));
     sentence.setName("status");
     place.setName("status.place");
     state.setName("status.state");
@@ -101,12 +102,14 @@ public final class StatusLine extends JPanel {
     place.setVisible(!working);
   }
 
-  /** As high at rest as at work: the sheet above is not to jump when a button comes and goes. */
-  @Override
-  public Dimension getPreferredSize() {
-    Dimension size = super.getPreferredSize();
-    int atWork = off == null ? 0 : off.getPreferredSize().height + 2 * PAD + 1;
-    return new Dimension(size.width, Math.max(size.height, atWork));
+  /**
+   * How high it is, at rest as at work: the sheet above is not to jump when a button comes and
+   * goes.
+   *
+   * @param letters height of a line of ordinary lettering, in pixels
+   */
+  public static int height(int letters) {
+    return letters + 2 * (UIScale.scale(4) + UIScale.scale(2)) + 2 * UIScale.scale(PAD) + 1;
   }
 
   @Override

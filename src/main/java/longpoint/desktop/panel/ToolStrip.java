@@ -1,7 +1,10 @@
 package longpoint.desktop.panel;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.BorderLayout;
+import java.awt.Font;
+import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -9,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JToggleButton;
@@ -18,6 +22,7 @@ import javax.swing.UIManager;
 import longpoint.desktop.Texts;
 import longpoint.desktop.action.Task;
 import longpoint.desktop.action.TaskAction;
+import longpoint.editor.tools.Tools;
 import net.miginfocom.swing.MigLayout;
 
 /** The tools down the left edge: a picture, a name and a letter each. */
@@ -25,14 +30,16 @@ public final class ToolStrip extends JPanel {
   private static final long serialVersionUID = 1;
   private static final int ICON = 26;
 
+  /** Width of a button, at least. */
+  private static final int LEAST = 88;
+
   private final transient List<TaskAction> actions = new ArrayList<>();
   private final List<JToggleButton> buttons = new ArrayList<>();
 
   public ToolStrip(List<Task> tools) {
     super(new BorderLayout());
     getAccessibleContext().setAccessibleName(Texts.of("panel.tools"));
-    JPanel column =
-        new JPanel(new MigLayout("insets 8 8 8 8, gap 0 3, wrap 1", "[grow,fill,88::]"));
+    JPanel column = new JPanel(new MigLayout("insets 8 8 8 8, gap 0 3, wrap 1", "[grow,fill]"));
     column.setOpaque(false);
     ButtonGroup group = new ButtonGroup();
     for (Task tool : tools) {
@@ -94,6 +101,21 @@ public final class ToolStrip extends JPanel {
       g.drawString(letter, getWidth() - g.getFontMetrics().stringWidth(letter) - 8, 17);
       g.dispose();
     }
+  }
+
+  /**
+   * How wide it is with the names of all tools in it.
+   *
+   * @param on what it stands on
+   */
+  public static int width(JComponent on) {
+    Font font = UIManager.getFont("defaultFont");
+    FontMetrics metrics = on.getFontMetrics(font.deriveFont(font.getSize2D() - 1));
+    int name = 0;
+    for (Tools tool : Tools.values()) {
+      name = Math.max(name, metrics.stringWidth(tool.label()));
+    }
+    return Math.max(UIScale.scale(LEAST), name + UIScale.scale(10)) + UIScale.scale(16) + 1;
   }
 
   /** Shows which tool is in hand. */
