@@ -26,9 +26,10 @@ public final class DesktopApp {
    * @throws NoDisplayException when there is no screen, with a sentence for the user
    */
   public static void open(Optional<Path> plan, PacketWriter packets) throws NoDisplayException {
-    needDisplay();
     EarlyWork.begin();
     Optional<PlanAhead> ahead = plan.map(PlanAhead::new);
+    needDisplay();
+    EarlyWork.beginPainting();
     onEventThread(() -> start(ahead, packets));
   }
 

@@ -22,12 +22,36 @@ final class EarlyWork {
           "longpoint.desktop.panel.LineIcon",
           "longpoint.sheets.FrameLayers");
 
+  /**
+   * Classes of the stages after it, as far as loading them takes a while: the layout asks the whole
+   * of Java Beans for itself.
+   */
+  private static final List<String> USED_NEXT =
+      List.of(
+          "longpoint.desktop.MainWindow",
+          "longpoint.desktop.Job",
+          "longpoint.desktop.WindowTasks",
+          "longpoint.desktop.BesideTasks",
+          "longpoint.desktop.Drafting",
+          "net.miginfocom.swing.MigLayout",
+          "net.miginfocom.layout.PlatformDefaults",
+          "longpoint.desktop.panel.ToolStrip",
+          "longpoint.desktop.panel.Header",
+          "longpoint.desktop.panel.SidePanel",
+          "longpoint.desktop.panel.EntryField",
+          "longpoint.desktop.panel.FiguresPanel",
+          "longpoint.desktop.panel.ProblemsPanel");
+
   private EarlyWork() {}
 
-  /** Begins it; the screen must have been asked for before. */
+  /** Begins what needs no screen. */
   static void begin() {
+    begin(EarlyWork::settings, "settings");
+  }
+
+  /** Begins what needs one, which must have been asked for before. */
+  static void beginPainting() {
     begin(EarlyWork::typeface, "typeface");
-    begin(EarlyWork::words, "words");
   }
 
   private static void begin(Runnable work, String name) {
@@ -43,11 +67,12 @@ final class EarlyWork {
     Typeface.tryOut();
   }
 
-  private static void words() {
+  private static void settings() {
+    Settings.ofUser().theme(); // the look waits for it
     Texts.of("app.name");
     Tools.SELECT.label();
-    Settings.ofUser().theme();
     FIRST_USED.forEach(EarlyWork::load);
+    USED_NEXT.forEach(EarlyWork::load);
   }
 
   private static void load(String name) {

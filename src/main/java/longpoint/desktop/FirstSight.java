@@ -30,7 +30,7 @@ import longpoint.sheets.PlanView;
  */
 final class FirstSight {
   /** About what lettering takes around a plan once there is some, in pixels. */
-  private static final Insets LETTERING = new Insets(110, 110, 110, 110);
+  private static final Insets LETTERING = new Insets(50, 50, 50, 50);
 
   private final JFrame frame = new JFrame();
   private final PlanCanvas canvas = new PlanCanvas();

@@ -2,6 +2,7 @@ package longpoint.desktop.panel;
 
 import com.formdev.flatlaf.FlatClientProperties;
 import com.formdev.flatlaf.util.UIScale;
+import java.awt.Color;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.GridBagConstraints;
@@ -164,14 +165,30 @@ public final class StartCard extends JPanel {
     canvas.add(this);
   }
 
+  /** Smooths nothing but the corners: to smooth all of the card takes longer than the rest. */
   @Override
   protected void paintComponent(Graphics graphics) {
     Graphics2D g = (Graphics2D) graphics.create();
-    g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-    g.setColor(UIManager.getColor("Longpoint.card"));
-    g.fillRoundRect(0, 0, getWidth(), getHeight(), ARC, ARC);
-    g.setColor(UIManager.getColor("Longpoint.rule"));
-    g.drawRoundRect(0, 0, getWidth() - 1, getHeight() - 1, ARC, ARC);
+    round(g, UIManager.getColor("Longpoint.rule"), 0);
+    round(g, UIManager.getColor("Longpoint.card"), 1);
     g.dispose();
+  }
+
+  private void round(Graphics2D g, Color colour, int inset) {
+    int w = getWidth() - 2 * inset;
+    int h = getHeight() - 2 * inset;
+    int corner = ARC / 2;
+    g.setColor(colour);
+    g.fillRect(inset + corner, inset, w - 2 * corner, h);
+    g.fillRect(inset, inset + corner, w, h - 2 * corner);
+    for (int x : new int[] {inset, inset + w - corner}) {
+      for (int y : new int[] {inset, inset + h - corner}) {
+        Graphics2D c = (Graphics2D) g.create();
+        c.clipRect(x, y, corner, corner);
+        c.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        c.fillRoundRect(inset, inset, w, h, ARC - 2 * inset, ARC - 2 * inset);
+        c.dispose();
+      }
+    }
   }
 }
