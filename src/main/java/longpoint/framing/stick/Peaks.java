@@ -122,14 +122,19 @@ final class Peaks {
     }
   }
 
-  private static boolean isCommon(Stick s) {
-    return s.kind() == RafterKind.COMMON || s.kind() == RafterKind.TRIMMER;
+  /** A rafter that runs square to its eave up to a ridge. */
+  static boolean isCommon(Stick s) {
+    return switch (s.kind()) {
+      case COMMON, TRIMMER, VALLEY_JACK -> true;
+      case HIP, VALLEY, HIP_JACK, CRIPPLE, RIDGE, HEADER -> false;
+    };
   }
 
   private static boolean isHeld(Stick s) {
     return switch (s.kind()) {
       case COMMON, HIP, VALLEY, TRIMMER -> true;
-      case HIP_JACK, VALLEY_JACK, CRIPPLE, RIDGE, HEADER -> false;
+      case VALLEY_JACK -> s.atHead().on() == Bearing.RIDGE || s.atHead().on() == Bearing.RIDGE_END;
+      case HIP_JACK, CRIPPLE, RIDGE, HEADER -> false;
     };
   }
 
@@ -224,7 +229,7 @@ final class Peaks {
   }
 
   private double rank(List<Integer> group, Point at, List<Face> set) {
-    double common = isKind(group.get(0), RafterKind.COMMON) ? 1000 : 0;
+    double common = isCommon(sticks.get(group.get(0))) ? 1000 : 0;
     double pair = set.isEmpty() && group.size() == 2 ? 2000 : 0;
     Point own = away(sticks.get(group.get(0)), at);
     return common + pair + set.stream().mapToDouble(d -> between(own, d.along())).min().orElse(0);

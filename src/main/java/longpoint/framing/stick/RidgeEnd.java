@@ -40,7 +40,7 @@ final class RidgeEnd {
   }
 
   private List<Integer> commons() {
-    return heads.stream().filter(i -> sticks.get(i).kind() == RafterKind.COMMON).toList();
+    return heads.stream().filter(i -> Peaks.isCommon(sticks.get(i))).toList();
   }
 
   private List<Integer> hips() {

@@ -18,6 +18,9 @@ final class WallMarks {
   /** Walls that differ by no more than this many degrees run the same way. */
   private static final double SAME_WAY = 0.01;
 
+  /** No valley runs nearer along a wall than this sine. */
+  private static final double STEEP = 0.1;
+
   private final Plan plan;
   private final Part part;
   private final RoofSurface surface;
@@ -81,8 +84,9 @@ final class WallMarks {
     }
     List<Double> moved = new ArrayList<>();
     for (double station : stations) {
+      double clear = clearOfValleys(side, plane, station);
       double to =
-          peaks.stream().filter(p -> Math.abs(p - station) < thickness).findFirst().orElse(station);
+          peaks.stream().filter(p -> Math.abs(p - clear) < thickness).findFirst().orElse(clear);
       if (moved.stream().noneMatch(m -> Math.abs(m - to) < thickness / 2)) {
         moved.add(to);
       }
@@ -94,6 +98,31 @@ final class WallMarks {
             .map(side.wall()::along)
             .toList();
     return Opening.withTrimmers(moved, trimmers, thickness, side.wall().length());
+  }
+
+  /** Moved along the wall out of the wood of a valley that starts at the end of it. */
+  private double clearOfValleys(Side side, RoofPlane plane, double station) {
+    Segment wall = side.wall();
+    for (RoofLine line : surface.lines()) {
+      if (line.kind() == LineKind.VALLEY && line.planes().contains(plane.id())) {
+        Point valley = line.to().plan().minus(line.from().plan());
+        double sine = Math.abs(valley.unit().cross(wall.direction()));
+        double least = thickness / 2 * (1 + 1 / Math.max(sine, STEEP));
+        if (reaches(line, wall.from()) && station >= -near && station < least) {
+          return least;
+        }
+        double end = wall.length();
+        if (reaches(line, wall.to()) && station <= end + near && station > end - least) {
+          return end - least;
+        }
+      }
+    }
+    return station;
+  }
+
+  /** Whether a line passes over the end of a wall. */
+  private boolean reaches(RoofLine line, Point end) {
+    return new Segment(line.from().plan(), line.to().plan()).distance(end) < near;
   }
 
   /** A mark of a wall, measured from its start; all others lie whole spacings from it. */

@@ -36,6 +36,9 @@ class RafterLawsTest {
   /** Square inches of wood in wood that rounding may leave. */
   private static final double DUST = 1e-3;
 
+  /** Share of a thickness square. */
+  private static final double NICK = 0.65;
+
   private record House(String name, Plan plan, FramingSet set) {
     /** One part without an inward corner: its roof is the lowest of its planes everywhere. */
     boolean isConvex() {
@@ -149,9 +152,13 @@ class RafterLawsTest {
           }
           rows.values()
               .forEach(
-                  all ->
-                      assertThat(all)
-                          .allSatisfy(d -> assertThat(d).isEqualTo(all.get(0), within(0.02))));
+                  all -> {
+                    all.sort(null);
+                    double usual = all.get(all.size() / 2);
+                    // One that moved out of the wood of a valley is nearer to the next by that.
+                    long moved = all.stream().filter(d -> Math.abs(d - usual) > 0.02).count();
+                    assertThat(moved).isLessThanOrEqualTo(house.isConvex() ? 0 : 2);
+                  });
         });
   }
 
@@ -218,8 +225,9 @@ class RafterLawsTest {
   }
 
   /**
-   * No two rafters have wood in one place. Where a valley starts or ends, beside a jack that
-   * happens to stand there, a corner of one may be nicked by hand: two thicknesses square at most.
+   * No two rafters have wood in one place. Where a valley ends on a ridge beside a jack that
+   * happens to stand there, a corner of one may be nicked by hand: less than two thirds of a
+   * thickness square.
    */
   @TestFactory
   Stream<DynamicTest> woodIsNotInWood() {
@@ -235,7 +243,7 @@ class RafterLawsTest {
                 if (near(own, wood.get(k))) {
                   assertThat(PlanWood.shared(own, wood.get(k)))
                       .as(r.mark() + " in " + names.get(k) + " at " + r.places().get(i))
-                      .isLessThan(house.isConvex() ? DUST : 2 * r.thickness() * r.thickness());
+                      .isLessThan(house.isConvex() ? DUST : NICK * r.thickness() * r.thickness());
                 }
               }
               wood.add(own);
