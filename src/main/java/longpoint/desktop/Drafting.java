@@ -10,6 +10,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import longpoint.desktop.action.Catalogue;
 import longpoint.desktop.action.Menus;
+import longpoint.desktop.canvas.Cursors;
 import longpoint.desktop.canvas.EditGestures;
 import longpoint.desktop.canvas.Hand;
 import longpoint.desktop.canvas.OverlayPainter;
@@ -22,7 +23,9 @@ import longpoint.desktop.panel.FigureMark;
 import longpoint.desktop.panel.StatusLine;
 import longpoint.drawing.Pick;
 import longpoint.editor.Picker;
+import longpoint.editor.Ref;
 import longpoint.editor.Selection;
+import longpoint.editor.Snap;
 import longpoint.editor.tools.Tools;
 import longpoint.geometry.Point;
 import longpoint.plan.Plan;
@@ -85,6 +88,8 @@ final class Drafting {
         places.before(
             new EditGestures(
                 job.runner(), letters, (e, view) -> menu(e, view, catalogue), callOff)));
+    job.runner().onChange(() -> canvas.setToolCursor(Cursors.of(job.runner().shape())));
+    canvas.addKeyListener(new MenuKey(canvas, e -> menu(e, canvas.view(), catalogue)));
     canvas.onFit(sight::fitted);
     canvas.onView(
         () -> {
@@ -116,6 +121,9 @@ final class Drafting {
             boolean still = pressed != null && pressed.distance(e.getPoint()) < Hand.TREMBLE;
             if (still && SwingUtilities.isLeftMouseButton(e)) {
               pickFrame(e);
+              if (e.getClickCount() == 2 && job.runner().tool() == Tools.SELECT) {
+                catalogue.task("edit.figures").perform();
+              }
             }
           }
         };
@@ -134,7 +142,7 @@ final class Drafting {
     double reach = EditGestures.REACH / view.scale();
     boolean onPlan =
         Picker.pick(job.document().plan(), at, reach)
-            .filter(r -> !(r instanceof longpoint.editor.Ref.OfPart))
+            .filter(r -> !(r instanceof Ref.OfPart))
             .isPresent();
     if (onPlan) {
       return;
@@ -144,13 +152,24 @@ final class Drafting {
         .ifPresent(id -> picks.pick(Optional.of(id), PickListener.How.ALONE));
   }
 
-  /** What can be done with what lies under the pointer, which is picked first. */
+  /**
+   * What can be done with what lies under the pointer, which is picked first; over empty ground
+   * nothing is. In the middle of a gesture, how to end it.
+   */
   private void menu(MouseEvent e, View view, Catalogue catalogue) {
+    if (job.runner().engaged()) {
+      GestureMenu.of(job.runner()).show(canvas, e.getX(), e.getY());
+      return;
+    }
     Point at = view.toPlan(e.getX(), e.getY());
     Plan plan = job.document().plan();
-    Picker.pick(plan, at, EditGestures.REACH / view.scale())
-        .filter(r -> !job.document().selection().contains(r))
-        .ifPresent(r -> job.runner().select(Selection.of(r)));
+    Selection picked = job.document().selection();
+    Optional<Ref> under = Picker.pick(plan, at, EditGestures.REACH / view.scale());
+    boolean within =
+        under.filter(r -> picked.contains(r) || picked.parts().contains(r.part())).isPresent();
+    if (!within) {
+      job.runner().select(under.map(Selection::of).orElse(Selection.NONE));
+    }
     Menus.popup(catalogue, WindowTasks.ON_SHEET).show(canvas, e.getX(), e.getY());
   }
 
@@ -161,7 +180,13 @@ final class Drafting {
       status.place("");
       return;
     }
-    Point p = canvas.view().toPlan(at.x, at.y);
+    // Where the pointer is held, which is where a click would count.
+    Point p =
+        job.runner()
+            .overlay()
+            .snap()
+            .map(Snap::at)
+            .orElseGet(() -> canvas.view().toPlan(at.x, at.y));
     status.place(Texts.of("status.place", lengths.apply(p.x()), lengths.apply(p.y())));
   }
 

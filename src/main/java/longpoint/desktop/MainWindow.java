@@ -140,6 +140,7 @@ public final class MainWindow {
 
   void setOutSide() {
     side = new SidePanel(job, drafting::pick, places);
+    side.onLeave(canvas::requestFocusInWindow);
     first.fill(Place.Of.SIDE, side);
   }
 

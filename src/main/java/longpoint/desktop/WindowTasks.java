@@ -12,6 +12,7 @@ import longpoint.desktop.panel.LayersPopup;
 import longpoint.desktop.paper.SheetCopy;
 import longpoint.drawing.Layer;
 import longpoint.editor.Command;
+import longpoint.editor.Duplicate;
 import longpoint.editor.PartCommands;
 import longpoint.editor.PlanCommands;
 import longpoint.editor.Ref;
@@ -49,9 +50,14 @@ final class WindowTasks {
           "edit.right",
           "edit.mirrorAcross",
           "edit.mirrorUp",
+          "edit.duplicate",
+          "edit.figures",
           "edit.delete",
           "view.fitPicked",
-          "edit.undo");
+          "edit.all",
+          "view.fit",
+          "edit.undo",
+          "edit.redo");
 
   private static final List<Layer> LAYERS =
       Stream.concat(
@@ -116,19 +122,24 @@ final class WindowTasks {
                 () -> Texts.of("task.edit.undo.tip"),
                 () -> runner().undo())
             .key("menu Z")
-            .when(() -> runner().document().undoName().isPresent()),
+            .when(() -> runner().engaged() || runner().document().undoName().isPresent()),
         Task.named(
                 "edit.redo",
                 this::redoName,
                 () -> Texts.of("task.edit.redo.tip"),
                 () -> runner().redo())
             .key("menu shift Z")
-            .when(() -> runner().document().redoName().isPresent()),
+            .also("menu Y")
+            .when(() -> !runner().engaged() && runner().document().redoName().isPresent()),
         Task.of("edit.copy", () -> window.outgoing().copy(SheetCopy.As.PICTURE)).key("menu C"),
         Task.of("edit.copySvg", () -> window.outgoing().copy(SheetCopy.As.SVG)).key("menu shift C"),
         Task.of("edit.delete", () -> runner().apply(PlanCommands.delete(selection())))
             .when(() -> !selection().isEmpty()),
         Task.of("edit.all", this::pickAll).key("menu A").when(() -> !plan().parts().isEmpty()),
+        Task.of("edit.duplicate", () -> Duplicate.picked(runner()))
+            .key("menu D")
+            .when(() -> !selection().isEmpty()),
+        Task.of("edit.figures", () -> window.side().edit()).key("F2"),
         kind("edit.eave", EdgeKind.EAVE).key("menu 1"),
         kind("edit.gable", EdgeKind.GABLE).key("menu 2"),
         kind("edit.abutment", EdgeKind.ABUTMENT).key("menu 3"),
@@ -171,6 +182,9 @@ final class WindowTasks {
   }
 
   private String undoName() {
+    if (runner().engaged()) {
+      return Texts.of("task.edit.undo.step");
+    }
     return runner()
         .document()
         .undoName()

@@ -14,6 +14,11 @@ public final class Document {
   private History history;
   private Plan saved;
   private Selection selection = Selection.NONE;
+  private Optional<Run> running = Optional.empty();
+
+  /** Steps that undo takes together, such as one arrow key pressed again and again. */
+  private record Run(String name, Selection selection) {}
+
   private final List<Runnable> listeners = new CopyOnWriteArrayList<>();
 
   /** A document that starts from a plan and counts as saved. */
@@ -61,6 +66,18 @@ public final class Document {
     settle();
   }
 
+  /** As {@link #commit}, but a run of the same step of the same things is undone at once. */
+  void amend(String name, Plan plan) {
+    Optional<Run> run = Optional.of(new Run(name, selection));
+    if (run.equals(running) && plan() != saved) {
+      history.replace(plan);
+    } else {
+      history.add(name, plan);
+    }
+    settle();
+    running = run;
+  }
+
   void undo() {
     history.undo();
     settle();
@@ -97,6 +114,7 @@ public final class Document {
   }
 
   private void settle() {
+    running = Optional.empty();
     selection = selection.within(plan());
     tell();
   }

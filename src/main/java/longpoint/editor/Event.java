@@ -1,5 +1,7 @@
 package longpoint.editor;
 
+import java.util.Set;
+
 /**
  * Something the user did. Pointer events speak of the main button only; the window keeps panning
  * and zooming to itself.
@@ -25,8 +27,24 @@ public sealed interface Event {
   /** The second press of a double click came up; comes after its own pressed and released. */
   record DoubleClicked(Pointer pointer) implements Pointing {}
 
-  /** A key that means something by itself. */
-  record Pressing(Key key) implements Event {}
+  /**
+   * A key that means something by itself.
+   *
+   * @param held keys held down with it
+   */
+  record Pressing(Key key, Set<Modifier> held) implements Event {
+    public Pressing {
+      held = Set.copyOf(held);
+    }
+
+    public Pressing(Key key) {
+      this(key, Set.of());
+    }
+
+    public boolean holds(Modifier modifier) {
+      return held.contains(modifier);
+    }
+  }
 
   /** Typed figures, read and found good, confirmed with Enter. */
   record Typed(Entry entry) implements Event {}
@@ -40,6 +58,12 @@ public sealed interface Event {
     UP,
     DOWN,
     LEFT,
-    RIGHT
+    RIGHT,
+    /** On to whatever else lies under the pointer. */
+    TAB,
+    /** On to the next thing there is. */
+    NEXT,
+    /** Back to the one before. */
+    PREVIOUS
   }
 }

@@ -31,6 +31,13 @@ final class History {
     now++;
   }
 
+  /** Puts a plan in the place of the present one; what was undone before is gone. */
+  void replace(Plan plan) {
+    String name = entries.get(now).name();
+    entries.subList(now, entries.size()).clear();
+    entries.add(new Entry(name, plan));
+  }
+
   Optional<String> undoName() {
     return now > 0 ? Optional.of(entries.get(now).name()) : Optional.empty();
   }

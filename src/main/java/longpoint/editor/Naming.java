@@ -71,6 +71,11 @@ final class Naming {
         : LengthText.exact(((Entry.Length) entry).length(), unit);
   }
 
+  /** How typed figures are read. */
+  static String read(Entry entry, Plan plan) {
+    return Messages.text("typed.enter", entry(entry, plan.unit()));
+  }
+
   /** The figure, or that the plan's default is followed. */
   static String orDefault(Optional<String> figure) {
     return figure.orElseGet(() -> Messages.text("naming.default"));

@@ -30,6 +30,19 @@ public sealed interface Outcome {
     }
   }
 
+  /**
+   * This plan it is, and if the last thing done was the same step of the same selection, both count
+   * as one for undo.
+   *
+   * @param name what was done, in the user's words, for undo
+   */
+  record Amend(String name, Plan plan) implements Outcome {
+    public Amend {
+      Objects.requireNonNull(name);
+      Objects.requireNonNull(plan);
+    }
+  }
+
   /** Back to the settled plan. */
   record Revert() implements Outcome {}
 

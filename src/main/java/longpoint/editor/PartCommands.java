@@ -100,6 +100,11 @@ public final class PartCommands {
     return motion("do.move", plan, parts, Motion.shift(by));
   }
 
+  /** What undo calls moving parts. */
+  public static String moveName(Plan plan, List<String> parts) {
+    return Messages.text("do.move", Naming.parts(plan, parts));
+  }
+
   /** Turns parts about a point, counter-clockwise. */
   public static Command turn(Plan plan, List<String> parts, Point about, double degrees) {
     return motion("do.turn", plan, parts, Motion.turn(about, degrees));

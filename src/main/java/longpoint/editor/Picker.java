@@ -1,13 +1,16 @@
 package longpoint.editor;
 
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
+import longpoint.geometry.Segment;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 
@@ -26,6 +29,35 @@ public final class Picker {
         .or(() -> MarkupPicker.pick(plan, at, reach))
         .or(() -> part(plan, at))
         .or(() -> MarkupPicker.backdrop(plan, at));
+  }
+
+  /** Everything under the pointer, what {@link #pick} finds first. */
+  public static List<Ref> all(Plan plan, Point at, double reach) {
+    Stream<Ref> corners =
+        sides(plan)
+            .map(s -> new Ref.OfCorner(s.part(), s.side()))
+            .filter(c -> distance(plan, c, at) <= reach)
+            .sorted(Comparator.comparingDouble(c -> distance(plan, c, at)))
+            .map(c -> c);
+    Stream<Ref> sides =
+        sides(plan)
+            .filter(s -> distance(plan, s, at) <= reach)
+            .sorted(Comparator.comparingDouble(s -> distance(plan, s, at)))
+            .map(s -> s);
+    Stream<Ref> parts =
+        Stream.iterate(plan.parts().size() - 1, i -> i >= 0, i -> i - 1)
+            .map(plan.parts()::get)
+            .filter(p -> covers(p, at))
+            .sorted(Comparator.comparingDouble(p -> p.region().area()))
+            .map(p -> new Ref.OfPart(p.id()));
+    return Stream.of(
+            corners,
+            sides,
+            MarkupPicker.pick(plan, at, reach).stream(),
+            parts,
+            MarkupPicker.backdrop(plan, at).stream())
+        .flatMap(s -> s)
+        .toList();
   }
 
   public static Optional<Ref.OfCorner> corner(Plan plan, Point at, double reach) {
@@ -53,6 +85,41 @@ public final class Picker {
     return Stream.concat(
             plan.parts().stream().flatMap(p -> inside(p, box)), MarkupPicker.inside(plan, box))
         .toList();
+  }
+
+  /** Sides that a box touches, or the whole part where it takes in all of them. */
+  public static List<Ref> touched(Plan plan, Bounds box) {
+    Set<Ref> found = new LinkedHashSet<>(inside(plan, box));
+    sides(plan)
+        .filter(s -> !found.contains(new Ref.OfPart(s.part())))
+        .filter(s -> touches(plan.part(s.part()).orElseThrow().side(s.side()), box))
+        .forEach(found::add);
+    return List.copyOf(found);
+  }
+
+  /** Whether some of a line lies in a box: it is cut down to the box edge by edge. */
+  private static boolean touches(Segment line, Bounds box) {
+    Point step = line.to().minus(line.from());
+    double[] toward = {-step.x(), step.x(), -step.y(), step.y()};
+    double[] room = {
+      line.from().x() - box.minX(),
+      box.maxX() - line.from().x(),
+      line.from().y() - box.minY(),
+      box.maxY() - line.from().y()
+    };
+    double low = 0;
+    double high = 1;
+    for (int i = 0; i < toward.length; i++) {
+      if (toward[i] == 0 && room[i] < 0) {
+        return false;
+      }
+      if (toward[i] < 0) {
+        low = Math.max(low, room[i] / toward[i]);
+      } else if (toward[i] > 0) {
+        high = Math.min(high, room[i] / toward[i]);
+      }
+    }
+    return low <= high;
   }
 
   private static Stream<Ref> inside(Part part, Bounds box) {

@@ -106,6 +106,15 @@ public final class SideCommands {
         plan, side, length, part -> Reshape.sideLength(part, side.side(), length, givesWay));
   }
 
+  /** As {@link #length(Plan, Ref.OfSide, double, Reshape.End)}, for either end or both. */
+  public static Command length(Plan plan, Ref.OfSide side, double length, GivesWay givesWay) {
+    return switch (givesWay) {
+      case START -> length(plan, side, length, Reshape.End.START);
+      case FINISH -> length(plan, side, length, Reshape.End.FINISH);
+      case BOTH -> lengthBothWays(plan, side, length);
+    };
+  }
+
   /** As {@link #length(Plan, Ref.OfSide, double, Reshape.End)}, both ends giving way by half. */
   public static Command lengthBothWays(Plan plan, Ref.OfSide side, double length) {
     return length(

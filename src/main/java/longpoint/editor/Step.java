@@ -43,6 +43,9 @@ public record Step(ToolState next, Outcome outcome, Optional<Selection> selectio
     if (outcome instanceof Outcome.Commit commit) {
       return Optional.of(commit.plan());
     }
+    if (outcome instanceof Outcome.Amend amend) {
+      return Optional.of(amend.plan());
+    }
     return outcome instanceof Outcome.Preview preview
         ? Optional.of(preview.plan())
         : Optional.empty();

@@ -60,6 +60,16 @@ public final class ToolRunner {
     return shown() != document.plan();
   }
 
+  /** Whether a gesture is under way, which Escape and undo take back step by step. */
+  public boolean engaged() {
+    return !typing.isEmpty() || state.underWay();
+  }
+
+  /** What the pointer looks like. */
+  public PointerShape shape() {
+    return state.shape(scene());
+  }
+
   public Overlay overlay() {
     // Where figures would finish the gesture, its lines stay beside what they make, but not the
     // lengths to the pointer, which the figures overrule.
@@ -81,9 +91,7 @@ public final class ToolRunner {
   }
 
   private Optional<String> understood() {
-    return foreseen.isEmpty()
-        ? Optional.empty()
-        : reading().map(e -> Messages.text("typed.enter", Naming.entry(e, document.plan().unit())));
+    return reading().filter(e -> foreseen.isPresent()).map(e -> Naming.read(e, document.plan()));
   }
 
   public Tool tool() {
@@ -115,12 +123,17 @@ public final class ToolRunner {
 
   /** Whether characters typed now are figures or words for the tool. */
   public boolean wantsText() {
-    return !state.wants().isEmpty();
+    return !state.wants(scene()).isEmpty();
+  }
+
+  /** Whether figures typed now are an angle, which may be below zero. */
+  public boolean wantsAngle() {
+    return state.wants(scene()).contains(Entry.Kind.ANGLE);
   }
 
   /** Whether every character typed now is part of words, letters of tools too. */
   public boolean wantsWords() {
-    return state.wants().contains(Entry.Kind.WORDS);
+    return state.wants(scene()).contains(Entry.Kind.WORDS);
   }
 
   /** Calls the listener whenever anything of the above may have changed. */
@@ -144,7 +157,7 @@ public final class ToolRunner {
 
   public void handle(Event event) {
     if (event instanceof Event.Pressing pressing) {
-      press(pressing.key());
+      press(pressing);
     } else {
       feed(event);
     }
@@ -178,16 +191,23 @@ public final class ToolRunner {
     tell();
   }
 
+  /** In the middle of a gesture its last step is taken back, else the last thing done. */
   public void undo() {
-    rest();
-    document.undo();
+    if (engaged()) {
+      backOut();
+    } else {
+      rest();
+      document.undo();
+    }
     tell();
   }
 
   public void redo() {
-    rest();
-    document.redo();
-    tell();
+    if (!engaged()) { // what is being drawn is not to be lost
+      rest();
+      document.redo();
+      tell();
+    }
   }
 
   /** Starts over with a plan from a file: it counts as saved and its history is empty. */
@@ -219,25 +239,37 @@ public final class ToolRunner {
 
   // Steps
 
-  private void press(Event.Key key) {
-    switch (key) {
+  private void press(Event.Pressing pressing) {
+    switch (pressing.key()) {
       case ESCAPE -> backOut();
       case ENTER -> {
         if (typing.text().isBlank()) {
-          feed(new Event.Pressing(key));
+          pressed(pressing);
         } else {
           confirm();
         }
       }
       case BACKSPACE -> {
         if (typing.isEmpty()) {
-          feed(new Event.Pressing(key));
+          feed(pressing);
         } else {
           typing.takeBack();
           foresee();
         }
       }
-      default -> feed(new Event.Pressing(key));
+      default -> pressed(pressing);
+    }
+  }
+
+  /** A key that the tool has no use for stands for the mouse, or for what it does elsewhere. */
+  private void pressed(Event.Pressing pressing) {
+    boolean idle = state.on(pressing, scene()).equals(Step.to(state));
+    if (idle && pressing.key() == Event.Key.DELETE && !engaged()) {
+      refusal.forget();
+      carry(PlanCommands.delete(document.selection()).on(document.plan()));
+    } else {
+      Optional<Event> stands = KeyHand.stands(pressing, state.keyed(scene()), scene());
+      feed(idle ? stands.orElse(pressing) : pressing);
     }
   }
 
@@ -251,6 +283,7 @@ public final class ToolRunner {
     Optional<ToolState> back = state.back();
     if (back.isPresent()) {
       state = back.get();
+      carry(state.again(scene()).outcome());
     } else if (tool != home) {
       tool = home;
       rest();
@@ -260,7 +293,7 @@ public final class ToolRunner {
   }
 
   private void confirm() {
-    Optional<Entry> taken = typing.take(state.wants(), document.plan().unit());
+    Optional<Entry> taken = typing.take(state.wants(scene()), document.plan().unit());
     if (taken.isPresent()) {
       clearEntry();
       feed(new Event.Typed(taken.get()));
@@ -289,7 +322,7 @@ public final class ToolRunner {
 
   /** The typed figures so far, where they can be read. */
   private Optional<Entry> reading() {
-    return typing.read(state.wants(), document.plan().unit());
+    return typing.read(state.wants(scene()), document.plan().unit());
   }
 
   private void carry(Outcome outcome) {
@@ -298,6 +331,9 @@ public final class ToolRunner {
     } else if (outcome instanceof Outcome.Commit commit) {
       preview = Optional.empty();
       document.commit(commit.name(), commit.plan());
+    } else if (outcome instanceof Outcome.Amend amend) {
+      preview = Optional.empty();
+      document.amend(amend.name(), amend.plan());
     } else if (outcome instanceof Outcome.Revert) {
       preview = Optional.empty();
     } else if (outcome instanceof Outcome.Refuse refused) {

@@ -2,6 +2,7 @@ package longpoint.editor;
 
 import java.util.Optional;
 import java.util.Set;
+import longpoint.geometry.Point;
 
 /**
  * One moment of a tool, named for the gesture. States are records: they change nothing, they answer
@@ -15,12 +16,40 @@ public interface ToolState {
   /** Where Escape leads: one step back, or empty when the tool has nothing more to take back. */
   Optional<ToolState> back();
 
+  /** Whether something is under way that undo takes back before anything in the plan. */
+  default boolean underWay() {
+    return back().isPresent();
+  }
+
   /** What to draw over the plan. */
   Overlay overlay(Scene scene);
 
   /** A sentence saying what the pointer will do next. */
   String status(Scene scene);
 
+  /** What the pointer looks like. */
+  default PointerShape shape(Scene scene) {
+    return PointerShape.CROSS;
+  }
+
+  /**
+   * The place that the pointer is held at, where keys may stand in for it: arrow keys move it,
+   * Enter clicks. Empty where they may not.
+   */
+  default Optional<Point> keyed(Scene scene) {
+    return Optional.empty();
+  }
+
+  /** The answer to being led back to by Escape: what is to be shown once more. */
+  default Step again(Scene scene) {
+    return Step.revert(this);
+  }
+
   /** Figures that may be typed now. */
   Set<Entry.Kind> wants();
+
+  /** Figures that may be typed now, where that hangs on what is picked. */
+  default Set<Entry.Kind> wants(Scene scene) {
+    return wants();
+  }
 }

@@ -3,6 +3,7 @@ package longpoint.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
@@ -49,6 +50,30 @@ public final class Reshape {
     List<Point> points = new ArrayList<>(place.ring(part).points());
     points.set(place.index(), to);
     return place.shaped(part, points, place.edges(part));
+  }
+
+  /**
+   * The part with several corners moved by the same step; walls between one of them and another
+   * that stays turn.
+   */
+  public static Optional<Part> moveCorners(Part part, Set<Integer> corners, Point step) {
+    Optional<Part> moved = Optional.of(part);
+    int first = 0;
+    for (Ring ring : part.rings()) {
+      List<Point> points = new ArrayList<>(ring.points());
+      for (int i = 0; i < points.size(); i++) {
+        if (corners.contains(first + i)) {
+          points.set(i, points.get(i).plus(step));
+        }
+      }
+      int at = first;
+      moved =
+          moved
+              .filter(p -> p.sideCount() == part.sideCount())
+              .flatMap(p -> Place.of(p, at).shaped(p, points, Place.of(p, at).edges(p)));
+      first += ring.size();
+    }
+    return moved;
   }
 
   /**

@@ -23,6 +23,7 @@ public record Catalogue(Map<String, List<Task>> chapters) {
     for (Task task : flat(chapters)) {
       claim(owner, task.id(), task.id());
       task.key().ifPresent(k -> claim(owner, k, task.id()));
+      task.second().ifPresent(k -> claim(owner, k, task.id()));
       task.letter().ifPresent(c -> claim(owner, c, task.id()));
     }
   }

@@ -3,6 +3,7 @@ package longpoint.desktop.action;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JCheckBoxMenuItem;
+import javax.swing.JComponent;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -74,6 +75,11 @@ public final class Menus {
     actions.add(action);
     JMenuItem item = task.on().isPresent() ? new JCheckBoxMenuItem(action) : new JMenuItem(action);
     item.setName("menu." + task.id());
+    task.second()
+        .ifPresent(
+            key ->
+                item.registerKeyboardAction(
+                    e -> task.perform(), key, JComponent.WHEN_IN_FOCUSED_WINDOW));
     return item;
   }
 }

@@ -13,6 +13,7 @@ import javax.swing.KeyStroke;
  * @param name one to four words, asked each time since undo says what it will take back
  * @param tip a sentence
  * @param key that does it from anywhere in the window, if any
+ * @param second another key that does it, for hands used to it
  * @param letter that does it while the sheet has the keyboard, if any
  * @param enabled whether it would do anything now
  * @param on for a switch: whether it is on
@@ -22,6 +23,7 @@ public record Task(
     Supplier<String> name,
     Supplier<String> tip,
     Optional<KeyStroke> key,
+    Optional<KeyStroke> second,
     Optional<Character> letter,
     BooleanSupplier enabled,
     Optional<BooleanSupplier> on,
@@ -31,6 +33,7 @@ public record Task(
     Objects.requireNonNull(name);
     Objects.requireNonNull(tip);
     Objects.requireNonNull(key);
+    Objects.requireNonNull(second);
     Objects.requireNonNull(letter);
     Objects.requireNonNull(enabled);
     Objects.requireNonNull(on);
@@ -48,7 +51,15 @@ public record Task(
 
   public static Task named(String id, Supplier<String> name, Supplier<String> tip, Runnable run) {
     return new Task(
-        id, name, tip, Optional.empty(), Optional.empty(), () -> true, Optional.empty(), run);
+        id,
+        name,
+        tip,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        () -> true,
+        Optional.empty(),
+        run);
   }
 
   /**
@@ -57,21 +68,27 @@ public record Task(
    * @param key as {@link Keys#stroke} reads it
    */
   public Task key(String key) {
-    return new Task(id, name, tip, Optional.of(Keys.stroke(key)), letter, enabled, on, run);
+    return new Task(id, name, tip, Optional.of(Keys.stroke(key)), second, letter, enabled, on, run);
+  }
+
+  /** The same task on another key besides. */
+  public Task also(String key) {
+    return new Task(
+        id, name, tip, this.key, Optional.of(Keys.stroke(key)), letter, enabled, on, run);
   }
 
   public Task letter(char letter) {
-    return new Task(id, name, tip, key, Optional.of(letter), enabled, on, run);
+    return new Task(id, name, tip, key, second, Optional.of(letter), enabled, on, run);
   }
 
   /** The same task, only possible now and then. */
   public Task when(BooleanSupplier enabled) {
-    return new Task(id, name, tip, key, letter, enabled, on, run);
+    return new Task(id, name, tip, key, second, letter, enabled, on, run);
   }
 
   /** The same task as a switch. */
   public Task shows(BooleanSupplier on) {
-    return new Task(id, name, tip, key, letter, enabled, Optional.of(on), run);
+    return new Task(id, name, tip, key, second, letter, enabled, Optional.of(on), run);
   }
 
   /** Does it, if it can be done now. */

@@ -11,7 +11,10 @@ import java.util.function.Predicate;
 import longpoint.editor.Event;
 import longpoint.editor.Modifier;
 import longpoint.editor.Pointer;
+import longpoint.editor.Selection;
 import longpoint.editor.ToolRunner;
+import longpoint.editor.ToolState;
+import longpoint.plan.Plan;
 
 /**
  * Turns what the mouse and the keyboard do on the sheet into what the editor understands. A figure
@@ -22,7 +25,7 @@ public final class EditGestures implements Gestures {
   /** How near the pointer must come to something to be on it, in pixels: a thumb's worth. */
   public static final double REACH = 10;
 
-  private static final String BEGINS_A_FIGURE = "0123456789.,-(";
+  private static final String BEGINS_A_FIGURE = "0123456789.,(";
 
   private final ToolRunner runner;
   private final Predicate<Character> letters;
@@ -76,10 +79,13 @@ public final class EditGestures implements Gestures {
           case KeyEvent.VK_ESCAPE -> Event.Key.ESCAPE;
           case KeyEvent.VK_BACK_SPACE -> Event.Key.BACKSPACE;
           case KeyEvent.VK_DELETE -> Event.Key.DELETE;
-          case KeyEvent.VK_UP -> Event.Key.UP;
-          case KeyEvent.VK_DOWN -> Event.Key.DOWN;
-          case KeyEvent.VK_LEFT -> Event.Key.LEFT;
-          case KeyEvent.VK_RIGHT -> Event.Key.RIGHT;
+          case KeyEvent.VK_UP, KeyEvent.VK_KP_UP -> Event.Key.UP;
+          case KeyEvent.VK_DOWN, KeyEvent.VK_KP_DOWN -> Event.Key.DOWN;
+          case KeyEvent.VK_LEFT, KeyEvent.VK_KP_LEFT -> Event.Key.LEFT;
+          case KeyEvent.VK_RIGHT, KeyEvent.VK_KP_RIGHT -> Event.Key.RIGHT;
+          case KeyEvent.VK_TAB -> Event.Key.TAB;
+          case KeyEvent.VK_PAGE_DOWN -> Event.Key.NEXT;
+          case KeyEvent.VK_PAGE_UP -> Event.Key.PREVIOUS;
           default -> null;
         };
     boolean newLine = key == Event.Key.ENTER && e.isShiftDown() && runner.wantsWords();
@@ -89,10 +95,24 @@ public final class EditGestures implements Gestures {
     if (key == null || e.getID() != KeyEvent.KEY_PRESSED || e.isControlDown()) {
       return false;
     }
-    if (key != Event.Key.ESCAPE || runner.previewing() || !callOff.getAsBoolean()) {
-      runner.handle(new Event.Pressing(key));
+    if (key == Event.Key.ESCAPE && !runner.previewing() && callOff.getAsBoolean()) {
+      return true;
     }
-    return true;
+    Now before = Now.of(runner);
+    runner.handle(new Event.Pressing(key, held(e.getModifiersEx())));
+    return !MAY_BE_IDLE.contains(key) || !before.equals(Now.of(runner));
+  }
+
+  /** Keys that mean something else where whoever draws has no use for them. */
+  private static final Set<Event.Key> MAY_BE_IDLE =
+      EnumSet.of(Event.Key.UP, Event.Key.DOWN, Event.Key.LEFT, Event.Key.RIGHT, Event.Key.TAB);
+
+  /** What a key may have changed. */
+  private record Now(ToolState state, Plan plan, Selection selection, String status) {
+    static Now of(ToolRunner runner) {
+      return new Now(
+          runner.state(), runner.document().plan(), runner.document().selection(), runner.status());
+    }
   }
 
   private boolean typed(KeyEvent e) {
@@ -101,7 +121,8 @@ public final class EditGestures implements Gestures {
       return false;
     }
     boolean begun = !runner.entry().isEmpty() || runner.wantsWords();
-    if (runner.wantsText() && (begun || BEGINS_A_FIGURE.indexOf(c) >= 0)) {
+    boolean begins = BEGINS_A_FIGURE.indexOf(c) >= 0 || c == '-' && runner.wantsAngle();
+    if (runner.wantsText() && (begun || begins)) {
       return runner.type(String.valueOf(c));
     }
     return letters.test(c);

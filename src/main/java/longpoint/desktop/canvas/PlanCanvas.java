@@ -63,6 +63,7 @@ public final class PlanCanvas extends JPanel implements Movable {
   public PlanCanvas() {
     setOpaque(true);
     setFocusable(true);
+    setFocusTraversalKeysEnabled(false); // Tab goes down through what is under the pointer
     setPreferredSize(new Dimension(900, 650));
     setMinimumSize(new Dimension(200, 150));
     restoreCursor();
@@ -283,8 +284,10 @@ public final class PlanCanvas extends JPanel implements Movable {
 
   /** The pointer's shape whenever the sheet is not being moved. */
   public void setToolCursor(Cursor cursor) {
-    toolCursor = cursor;
-    restoreCursor();
+    if (!cursor.equals(toolCursor)) {
+      toolCursor = cursor;
+      restoreCursor();
+    }
   }
 
   @Override
@@ -358,6 +361,8 @@ public final class PlanCanvas extends JPanel implements Movable {
     if (!typing && navigation.takes(e)) {
       e.consume();
     } else if (e.getID() != KeyEvent.KEY_RELEASED && gestures != null && gestures.key(e)) {
+      e.consume();
+    } else if (e.getID() == KeyEvent.KEY_PRESSED && SheetKeys.take(this, e)) {
       e.consume();
     }
     super.processKeyEvent(e);

@@ -73,8 +73,9 @@ public final class EntryField<T> extends JPanel {
         new KeyAdapter() {
           @Override
           public void keyPressed(KeyEvent e) {
-            if (e.getKeyCode() == KeyEvent.VK_ESCAPE) {
+            if (e.getKeyCode() == KeyEvent.VK_ESCAPE && !field.getText().equals(shown)) {
               show(shown);
+              e.consume();
             }
           }
         });

@@ -52,8 +52,9 @@ final class NoteForm implements Properties.Subject {
                     && (e.getModifiersEx() & InputEvent.CTRL_DOWN_MASK) != 0;
             if (done) {
               take();
-            } else if (e.getKeyCode() == KeyEvent.VK_ESCAPE) {
+            } else if (e.getKeyCode() == KeyEvent.VK_ESCAPE && !area.getText().equals(shown)) {
               area.setText(shown);
+              e.consume();
             }
           }
         });

@@ -1,9 +1,13 @@
 package longpoint.desktop.panel;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Container;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
+import javax.swing.text.JTextComponent;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.editor.ToolRunner;
@@ -53,6 +57,31 @@ public final class Properties extends JPanel {
       subject.update(); // the plan stays as it is until a drag has ended
     }
     seen = runner.document().plan();
+  }
+
+  /** Puts the keyboard into the field that one most likely wants to type into. */
+  void edit() {
+    for (String name : List.of("length", "slope", "name", "note", "standsOff", "title")) {
+      Optional<JTextComponent> field = field(this, name);
+      if (field.isPresent()) {
+        field.get().requestFocusInWindow();
+        field.get().selectAll();
+        return;
+      }
+    }
+  }
+
+  private static Optional<JTextComponent> field(Container in, String name) {
+    for (Component c : in.getComponents()) {
+      Optional<JTextComponent> found =
+          c instanceof JTextComponent text && name.equals(c.getName()) && c.isShowing()
+              ? Optional.of(text)
+              : c instanceof Container inner ? field(inner, name) : Optional.empty();
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
   }
 
   private static List<Ref.OfSide> sides(Selection selection) {

@@ -8,7 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import longpoint.desktop.Texts;
-import longpoint.editor.Command;
+import longpoint.editor.GivesWay;
 import longpoint.editor.Ref;
 import longpoint.editor.SideCommands;
 import longpoint.editor.ToolRunner;
@@ -27,14 +27,6 @@ final class SideForm implements Properties.Subject {
   private final ToolRunner runner;
   private final List<Ref.OfSide> refs;
   private final Form form;
-  private GivesWay givesWay = GivesWay.FINISH;
-
-  /** Which end of a side moves when its length is typed. */
-  private enum GivesWay {
-    START,
-    FINISH,
-    BOTH
-  }
 
   SideForm(ToolRunner runner, List<Ref.OfSide> refs) {
     this.runner = runner;
@@ -123,15 +115,15 @@ final class SideForm implements Properties.Subject {
     form.entry(
         "length",
         t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.POSITIVE),
-        l -> runner.apply(length(ref, l)),
+        l -> runner.apply(SideCommands.length(plan(), ref, l, runner.settings().givesWay())),
         () -> side(ref).map(s -> exact(s.wall().length())),
         () -> "");
     form.choice(
         "givesWay",
         List.of(GivesWay.values()),
         e -> endName(ref, e),
-        () -> Optional.of(givesWay),
-        e -> givesWay = e);
+        () -> Optional.of(runner.settings().givesWay()),
+        e -> runner.use(runner.settings().withGivesWay(e)));
     form.entry(
         "moveOut",
         t -> LengthEntry.read(t, unit(), LengthEntry.Allowed.ANY),
@@ -146,30 +138,8 @@ final class SideForm implements Properties.Subject {
         n -> runner.use(runner.settings().withNeighbours(n)));
   }
 
-  /** Ends are told apart the way they lie on the sheet, which is how one looks at them. */
-  private Command length(Ref.OfSide ref, double length) {
-    return switch (givesWay) {
-      case START -> SideCommands.length(plan(), ref, length, Reshape.End.START);
-      case FINISH -> SideCommands.length(plan(), ref, length, Reshape.End.FINISH);
-      case BOTH -> SideCommands.lengthBothWays(plan(), ref, length);
-    };
-  }
-
   private String endName(Ref.OfSide ref, GivesWay end) {
-    if (end == GivesWay.BOTH) {
-      return Texts.of("end.both");
-    }
-    return side(ref)
-        .map(
-            s -> {
-              longpoint.geometry.Point step = s.wall().to().minus(s.wall().from());
-              boolean finish = end == GivesWay.FINISH;
-              if (Math.abs(step.x()) >= Math.abs(step.y())) {
-                return Texts.of(step.x() > 0 == finish ? "end.right" : "end.left");
-              }
-              return Texts.of(step.y() > 0 == finish ? "end.upper" : "end.lower");
-            })
-        .orElse("");
+    return side(ref).map(s -> Texts.of(end.key(s.wall()))).orElse("");
   }
 
   private String title() {

@@ -1,5 +1,6 @@
 package longpoint.desktop.panel;
 
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -11,6 +12,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSeparator;
+import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.Timer;
 import javax.swing.UIManager;
@@ -82,6 +84,19 @@ public final class SidePanel extends JPanel {
     add(problems, "gap 6 6 0 0, hmin 84, hmax 200");
     pace.setRepeats(false);
     updateUI();
+  }
+
+  /** Puts the keyboard where the figures of what is picked are typed. */
+  public void edit() {
+    properties.edit();
+  }
+
+  /** Escape in a field that has nothing to put back leaves the panel. */
+  public void onLeave(Runnable leave) {
+    registerKeyboardAction(
+        e -> leave.run(),
+        KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0),
+        WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
   }
 
   public LengthDisplay display() {

@@ -51,12 +51,22 @@ record AddingCorner(Optional<Ref.OfSide> side, Point at) implements ToolState {
       AddingCorner here = under(pressed.pointer(), scene);
       return here.side.isEmpty() ? Step.to(here) : here.split(here.at, scene);
     }
-    if (event instanceof Event.Typed typed
-        && typed.entry() instanceof Entry.Length length
-        && wall(scene.plan()).isPresent()) {
-      return laidOff(wall(scene.plan()).get(), length.length(), scene);
+    if (event instanceof Event.Typed typed && typed.entry() instanceof Entry.Length length) {
+      AddingCorner here = onSomeSide(scene);
+      return here.wall(scene.plan())
+          .map(wall -> here.laidOff(wall, length.length(), scene))
+          .orElse(Step.to(this));
     }
     return Step.to(this);
+  }
+
+  /** Away from every side, the one that is picked, from its start. */
+  private AddingCorner onSomeSide(Scene scene) {
+    Optional<Ref.OfSide> picked = Chosen.side(scene);
+    return side.isPresent() || picked.isEmpty()
+        ? this
+        : new AddingCorner(
+            picked, new AddingCorner(picked, at).wall(scene.plan()).orElseThrow().from());
   }
 
   private static AddingCorner under(Pointer pointer, Scene scene) {
@@ -114,6 +124,9 @@ record AddingCorner(Optional<Ref.OfSide> side, Point at) implements ToolState {
 
   @Override
   public Overlay overlay(Scene scene) {
+    if (side.isEmpty() && Chosen.side(scene).isPresent()) {
+      return onSomeSide(scene).overlay(scene);
+    }
     Optional<Segment> wall = wall(scene.plan());
     if (wall.isEmpty()) {
       return Overlay.NONE;
@@ -126,11 +139,22 @@ record AddingCorner(Optional<Ref.OfSide> side, Point at) implements ToolState {
 
   @Override
   public String status(Scene scene) {
-    return Messages.text(wall(scene.plan()).isPresent() ? "corner.here" : "corner.status");
+    if (wall(scene.plan()).isPresent()) {
+      return Messages.text("corner.here");
+    }
+    return Chosen.side(scene)
+        .map(s -> WallName.of(scene.plan(), scene.plan().part(s.part()).orElseThrow(), s.side()))
+        .map(name -> Messages.text("corner.picked", name))
+        .orElseGet(() -> Messages.text("corner.status"));
   }
 
   @Override
   public Set<Entry.Kind> wants() {
     return side.isPresent() ? Set.of(Entry.Kind.LENGTH) : Set.of();
+  }
+
+  @Override
+  public Set<Entry.Kind> wants(Scene scene) {
+    return Chosen.side(scene).isPresent() ? Set.of(Entry.Kind.LENGTH) : wants();
   }
 }

@@ -97,6 +97,11 @@ record AdditionPull(Wing wing, Snap pointed) implements ToolState {
   }
 
   @Override
+  public Optional<Point> keyed(Scene scene) {
+    return Optional.of(pointed.at());
+  }
+
+  @Override
   public Overlay overlay(Scene scene) {
     List<Overlay.Dimension> figures =
         wing.part(scene.plan())

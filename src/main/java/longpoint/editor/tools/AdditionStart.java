@@ -16,6 +16,7 @@ import longpoint.editor.Snapper;
 import longpoint.editor.Step;
 import longpoint.editor.ToolState;
 import longpoint.editor.WallName;
+import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 
 /**
@@ -30,6 +31,12 @@ record AdditionStart(Optional<Ref.OfSide> wall, Optional<Snap> pointed) implemen
 
   @Override
   public Step on(Event event, Scene scene) {
+    if (event instanceof Event.Typed typed) {
+      return begun(scene).map(p -> p.on(typed, scene)).orElse(Step.to(this));
+    }
+    if (event instanceof Event.Pressing pressing && pressing.key() == Event.Key.ENTER) {
+      return begun(scene).map(Step::to).orElse(Step.to(this));
+    }
     if (!(event instanceof Event.Moved) && !(event instanceof Event.Pressed)) {
       return Step.to(this);
     }
@@ -48,6 +55,19 @@ record AdditionStart(Optional<Ref.OfSide> wall, Optional<Snap> pointed) implemen
     Segment line = line(under.get(), scene);
     double start = Math.max(0, Math.min(line.length(), line.along(snap.at())));
     return Step.to(new AdditionPull(new Wing(under.get(), start, 0, 0), snap));
+  }
+
+  /** As if the button had gone down where the pointer is, or on the middle of the picked side. */
+  private Optional<AdditionPull> begun(Scene scene) {
+    Optional<Ref.OfSide> side = wall.filter(w -> w.in(scene.plan()));
+    if (side.isPresent() && pointed.isPresent()) {
+      Segment line = line(side.get(), scene);
+      double start = Math.max(0, Math.min(line.length(), line.along(pointed.get().at())));
+      return Optional.of(new AdditionPull(new Wing(side.get(), start, 0, 0), pointed.get()));
+    }
+    return Chosen.side(scene)
+        .map(s -> new Wing(s, line(s, scene).length() / 2, 0, 0))
+        .map(w -> new AdditionPull(w, Snap.free(w.wall(scene.plan()).middle())));
   }
 
   private static Segment line(Ref.OfSide side, Scene scene) {
@@ -71,11 +91,28 @@ record AdditionStart(Optional<Ref.OfSide> wall, Optional<Snap> pointed) implemen
     return wall.filter(w -> w.in(scene.plan()))
         .map(w -> WallName.of(scene.plan(), scene.plan().part(w.part()).orElseThrow(), w.side()))
         .map(name -> Messages.text("addition.here", name))
+        .or(() -> picked(scene))
         .orElseGet(() -> Messages.text("addition.status"));
+  }
+
+  private static Optional<String> picked(Scene scene) {
+    return Chosen.side(scene)
+        .map(s -> WallName.of(scene.plan(), scene.plan().part(s.part()).orElseThrow(), s.side()))
+        .map(name -> Messages.text("addition.picked", name));
   }
 
   @Override
   public Set<Entry.Kind> wants() {
-    return Set.of();
+    return wall.isPresent() ? Set.of(Entry.Kind.SIZE) : Set.of();
+  }
+
+  @Override
+  public Set<Entry.Kind> wants(Scene scene) {
+    return Chosen.side(scene).isPresent() ? Set.of(Entry.Kind.SIZE) : wants();
+  }
+
+  @Override
+  public Optional<Point> keyed(Scene scene) {
+    return pointed.map(Snap::at).or(() -> Chosen.side(scene).map(s -> line(s, scene).middle()));
   }
 }

@@ -60,7 +60,7 @@ enum BoxUse implements Opening {
 
   @Override
   public Set<Entry.Kind> wantsFirst() {
-    return Set.of(Entry.Kind.SIZE);
+    return Set.of(Entry.Kind.SIZE, Entry.Kind.LENGTH);
   }
 
   @Override

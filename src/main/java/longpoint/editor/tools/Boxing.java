@@ -8,6 +8,7 @@ import longpoint.editor.Event;
 import longpoint.editor.Messages;
 import longpoint.editor.Overlay;
 import longpoint.editor.Picker;
+import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.Step;
 import longpoint.editor.ToolState;
@@ -15,7 +16,8 @@ import longpoint.geometry.Bounds;
 import longpoint.geometry.Point;
 
 /**
- * A selection box is pulled: what lies wholly inside is added to the selection.
+ * A selection box is pulled: what lies wholly inside is added to the selection; pulled from right
+ * to left, whatever it touches.
  *
  * @param from where the button went down
  * @param to where the pointer is
@@ -28,8 +30,10 @@ record Boxing(Point from, Point to) implements ToolState {
     }
     if (event instanceof Event.Released released) {
       Bounds box = Bounds.of(List.of(from, released.pointer().at()));
-      return Step.to(new Selecting())
-          .selecting(scene.selection().with(Picker.inside(scene.plan(), box)));
+      boolean touching = released.pointer().at().x() < from.x();
+      List<Ref> found =
+          touching ? Picker.touched(scene.plan(), box) : Picker.inside(scene.plan(), box);
+      return Step.to(new Selecting()).selecting(scene.selection().with(found));
     }
     if (event instanceof Event.Moved || event instanceof Event.Pressed) {
       // The button came up out of sight.
@@ -50,7 +54,7 @@ record Boxing(Point from, Point to) implements ToolState {
 
   @Override
   public String status(Scene scene) {
-    return Messages.text("select.box");
+    return Messages.text(to.x() < from.x() ? "select.box.touching" : "select.box");
   }
 
   @Override

@@ -1,6 +1,7 @@
 package longpoint.editor.tools;
 
 import java.util.List;
+import java.util.Optional;
 import longpoint.editor.Picker;
 import longpoint.editor.Pointer;
 import longpoint.editor.Ref;
@@ -10,6 +11,20 @@ import longpoint.plan.Part;
 /** Says which parts a gesture on whole parts is about. */
 final class Chosen {
   private Chosen() {}
+
+  /** The one side that is picked, if just that is. */
+  static Optional<Ref.OfSide> side(Scene scene) {
+    List<Ref> refs = scene.selection().refs();
+    return refs.size() == 1 && refs.get(0) instanceof Ref.OfSide side && line(side, scene) > 0
+        ? Optional.of(side)
+        : Optional.empty();
+  }
+
+  private static double line(Ref.OfSide side, Scene scene) {
+    return side.in(scene.plan())
+        ? scene.plan().part(side.part()).orElseThrow().side(side.side()).length()
+        : 0;
+  }
 
   /**
    * Ids of the selected parts, else of the part under the pointer, else of the only part there is;

@@ -21,7 +21,7 @@ final class Compass {
       case UP -> Optional.of(new Point(0, 1));
       case LEFT -> Optional.of(new Point(-1, 0));
       case DOWN -> Optional.of(new Point(0, -1));
-      case ENTER, ESCAPE, BACKSPACE, DELETE -> Optional.empty();
+      case ENTER, ESCAPE, BACKSPACE, DELETE, TAB, NEXT, PREVIOUS -> Optional.empty();
     };
   }
 

@@ -108,6 +108,11 @@ record DimensionPlacing(PlanDimension.End from, PlanDimension.End to, Snap point
   }
 
   @Override
+  public Optional<Point> keyed(Scene scene) {
+    return Optional.of(pointed.at());
+  }
+
+  @Override
   public Overlay overlay(Scene scene) {
     return Overlay.NONE.withSnap(Optional.of(pointed));
   }

@@ -39,6 +39,13 @@ record DimensionSpan(Point from, Snap pointed) implements ToolState {
 
   @Override
   public Step on(Event event, Scene scene) {
+    if (event instanceof Event.Typed typed) {
+      return PartGesture.MOVE
+          .typed(typed.entry(), pointed.at().minus(from))
+          .map(pull -> new DimensionSpan(from, Snap.free(from.plus(pull.step()))))
+          .map(next -> Step.to(next.placing(scene)))
+          .orElseGet(() -> Step.refuse(this, Messages.text("gesture.direction")));
+    }
     if (!(event instanceof Event.Pointing pointing) || event instanceof Event.DoubleClicked) {
       return Step.to(this);
     }
@@ -62,6 +69,11 @@ record DimensionSpan(Point from, Snap pointed) implements ToolState {
   }
 
   @Override
+  public Optional<Point> keyed(Scene scene) {
+    return Optional.of(pointed.at());
+  }
+
+  @Override
   public Overlay overlay(Scene scene) {
     return Overlay.NONE
         .withLines(Rubber.lines(java.util.List.of(from, pointed.at())))
@@ -76,6 +88,6 @@ record DimensionSpan(Point from, Snap pointed) implements ToolState {
 
   @Override
   public Set<Entry.Kind> wants() {
-    return Set.of();
+    return Set.of(Entry.Kind.LENGTH, Entry.Kind.POLAR);
   }
 }

@@ -9,6 +9,7 @@ import longpoint.editor.Event;
 import longpoint.editor.Messages;
 import longpoint.editor.Overlay;
 import longpoint.editor.Pointer;
+import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.Snap;
@@ -119,6 +120,11 @@ record DraggingCorner(Ref.OfCorner corner, Point from, Snap pointed) implements 
     return Overlay.NONE
         .withDimensions(Rubber.path(List.of(before, pointed.at(), after), scene))
         .withSnap(Optional.of(pointed));
+  }
+
+  @Override
+  public PointerShape shape(Scene scene) {
+    return PointerShape.MOVE;
   }
 
   @Override

@@ -8,6 +8,7 @@ import longpoint.editor.Event;
 import longpoint.editor.Messages;
 import longpoint.editor.Overlay;
 import longpoint.editor.Pointer;
+import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.Snap;
@@ -61,11 +62,16 @@ record DraggingMarkup(Ref ref, MarkupGrip grip, Point from, Snap pointed) implem
   }
 
   private Step finish(Scene scene) {
+    return Step.commit(new Selecting(), name(ref), moved(scene.plan()));
+  }
+
+  /** What undo calls it. */
+  static String name(Ref ref) {
     String key =
         ref instanceof Ref.OfNote
             ? "do.note"
             : ref instanceof Ref.OfDimension ? "do.dimension" : "do.backdrop.change";
-    return Step.commit(new Selecting(), Messages.text(key), moved(scene.plan()));
+    return Messages.text(key);
   }
 
   @Override
@@ -76,6 +82,11 @@ record DraggingMarkup(Ref ref, MarkupGrip grip, Point from, Snap pointed) implem
   @Override
   public Overlay overlay(Scene scene) {
     return Overlay.NONE.withSnap(Optional.of(pointed));
+  }
+
+  @Override
+  public PointerShape shape(Scene scene) {
+    return PointerShape.MOVE;
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import longpoint.editor.Aim;
 import longpoint.editor.Command;
+import longpoint.editor.Duplicate;
 import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Messages;
@@ -15,6 +16,7 @@ import longpoint.editor.Outcome;
 import longpoint.editor.Overlay;
 import longpoint.editor.PartCommands;
 import longpoint.editor.Pointer;
+import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.Snap;
@@ -112,7 +114,8 @@ record DraggingParts(List<String> parts, Point from, Point handle, Snap pointed)
   }
 
   private static Step commit(Command command, Scene scene) {
-    return new Step(new Selecting(), command.on(scene.plan()), Optional.empty());
+    Step step = new Step(new Selecting(), command.on(scene.plan()), Optional.empty());
+    return Duplicate.copies(step.plan(), scene.plan()).map(step::selecting).orElse(step);
   }
 
   @Override
@@ -126,6 +129,11 @@ record DraggingParts(List<String> parts, Point from, Point handle, Snap pointed)
         .withLines(Rubber.lines(List.of(handle, pointed.at())))
         .withDimensions(Rubber.length(handle, pointed.at(), scene.plan().unit()))
         .withSnap(Optional.of(pointed));
+  }
+
+  @Override
+  public PointerShape shape(Scene scene) {
+    return PointerShape.MOVE;
   }
 
   @Override

@@ -13,6 +13,7 @@ import longpoint.editor.Modifier;
 import longpoint.editor.Overlay;
 import longpoint.editor.Picker;
 import longpoint.editor.Pointer;
+import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.Selection;
@@ -110,16 +111,22 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide, Reshape.Neighbours
       return Step.refuse(new Selecting(), Messages.text("refuse.shape"));
     }
     Plan plan = carried(moved.get(), outward, scene);
-    String name = WallName.of(scene.plan(), part(scene.plan()), side.side());
-    return Step.commit(new Selecting(), Messages.text("side.moved", name), plan)
-        .selecting(where(plan, outward, scene));
+    Segment wall = wall(scene.plan()).orElseThrow();
+    return Step.commit(new Selecting(), name(scene.plan(), side), plan)
+        .selecting(again(plan, side.part(), wall, outward));
+  }
+
+  /** What undo calls it. */
+  static String name(Plan plan, Ref.OfSide side) {
+    Part part = plan.part(side.part()).orElseThrow();
+    return Messages.text("side.moved", WallName.of(plan, part, side.side()));
   }
 
   /** The side again, which has another number if a return wall was put in before it. */
-  private Selection where(Plan plan, double outward, Scene scene) {
-    Segment wall = wall(scene.plan()).orElseThrow();
+  static Selection again(Plan plan, String part, Segment wall, double outward) {
     Point middle = wall.middle().plus(wall.direction().left().times(-outward));
-    return Picker.side(plan.withParts(List.of(part(plan))), middle, wall.length() / 2)
+    Plan alone = plan.withParts(List.of(plan.part(part).orElseThrow()));
+    return Picker.side(alone, middle, wall.length() / 2)
         .map(s -> Selection.of(s))
         .orElse(Selection.NONE);
   }
@@ -165,6 +172,11 @@ record DraggingSide(Ref.OfSide side, Point from, Slide slide, Reshape.Neighbours
       figures = Rubber.path(List.of(before.from(), before.to(), after.from(), after.to()), scene);
     }
     return Overlay.NONE.withDimensions(figures).withSnap(Optional.of(slide.snap()));
+  }
+
+  @Override
+  public PointerShape shape(Scene scene) {
+    return wall(scene.plan()).map(Pointing::square).orElse(PointerShape.MOVE);
   }
 
   @Override

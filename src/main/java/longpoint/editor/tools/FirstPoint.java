@@ -32,8 +32,7 @@ record FirstPoint(Opening opening, Optional<Snap> pointed) implements ToolState 
           ? opening.begin(here, pointer, waiting, scene)
           : Step.to(waiting);
     }
-    // Without a pointer a gesture starts from the plan's own zero.
-    Snap here = pointed.orElse(Snap.free(new Point(0, 0)));
+    Snap here = here();
     if (event instanceof Event.Typed typed) {
       return opening.typed(typed.entry(), here, scene);
     }
@@ -43,9 +42,19 @@ record FirstPoint(Opening opening, Optional<Snap> pointed) implements ToolState 
     return Step.to(this);
   }
 
+  /** Without a pointer a gesture starts from the plan's own zero. */
+  private Snap here() {
+    return pointed.orElse(Snap.free(new Point(0, 0)));
+  }
+
   @Override
   public Optional<ToolState> back() {
     return Optional.empty();
+  }
+
+  @Override
+  public Optional<Point> keyed(Scene scene) {
+    return Optional.of(here().at());
   }
 
   @Override

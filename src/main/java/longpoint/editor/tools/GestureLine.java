@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import longpoint.editor.Aim;
+import longpoint.editor.Duplicate;
 import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Messages;
@@ -81,7 +82,8 @@ record GestureLine(PartGesture gesture, List<String> parts, Point first, Snap po
   }
 
   private Step finish(PartGesture.Pull pull, Scene scene) {
-    return new Step(new FirstPoint(gesture), outcome(pull, scene), Optional.empty());
+    Step step = new Step(new FirstPoint(gesture), outcome(pull, scene), Optional.empty());
+    return Duplicate.copies(step.plan(), scene.plan()).map(step::selecting).orElse(step);
   }
 
   private Outcome outcome(PartGesture.Pull pull, Scene scene) {
@@ -91,6 +93,11 @@ record GestureLine(PartGesture gesture, List<String> parts, Point first, Snap po
   @Override
   public Optional<ToolState> back() {
     return Optional.of(new FirstPoint(gesture, Optional.of(pointed)));
+  }
+
+  @Override
+  public Optional<Point> keyed(Scene scene) {
+    return Optional.of(pointed.at());
   }
 
   @Override

@@ -5,8 +5,10 @@ import java.util.Set;
 import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Messages;
+import longpoint.editor.Modifier;
 import longpoint.editor.Overlay;
 import longpoint.editor.Pointer;
+import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.Snap;
@@ -35,7 +37,7 @@ record Holding(Ref held, Point from) implements ToolState {
     if (event instanceof Event.Released released) {
       return pulled(from, released.pointer())
           ? drag(released.pointer(), scene).on(event, scene)
-          : Step.to(new Selecting(Optional.of(held)));
+          : let(released.pointer(), scene);
     }
     if (event instanceof Event.Moved || event instanceof Event.Pressed) {
       return new Selecting().on(event, scene);
@@ -43,11 +45,21 @@ record Holding(Ref held, Point from) implements ToolState {
     return Step.to(this);
   }
 
+  /** A click that was no drag; with Control it adds or takes away. */
+  private Step let(Pointer pointer, Scene scene) {
+    Step step = Step.to(new Selecting(Optional.of(held), Optional.of(pointer), 0));
+    return pointer.holds(Modifier.CONTROL) ? step.selecting(scene.selection().toggled(held)) : step;
+  }
+
   static boolean pulled(Point from, Pointer pointer) {
     return pointer.at().distance(from) > pointer.reach();
   }
 
   private ToolState drag(Pointer pointer, Scene scene) {
+    boolean parts = scene.selection().refs().stream().allMatch(Ref.OfPart.class::isInstance);
+    if (scene.selection().refs().size() > 1 && scene.selection().contains(held) && !parts) {
+      return DraggingSeveral.from(scene.selection(), from, scene.plan());
+    }
     if (held.part().isEmpty()) {
       MarkupGrip grip = MarkupGrip.of(held, scene.plan(), from, pointer.reach());
       return new DraggingMarkup(held, grip, from);
@@ -71,6 +83,11 @@ record Holding(Ref held, Point from) implements ToolState {
     return Overlay.NONE
         .withHover(Optional.of(held).filter(h -> h.in(scene.plan())))
         .withHandles(Selecting.handles(scene));
+  }
+
+  @Override
+  public PointerShape shape(Scene scene) {
+    return Pointing.over(Optional.of(held), scene.plan());
   }
 
   @Override

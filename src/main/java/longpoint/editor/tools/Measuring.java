@@ -65,11 +65,21 @@ record Measuring(Optional<Point> from, Optional<Point> to, Optional<Snap> pointe
   }
 
   @Override
+  public boolean underWay() {
+    return false; // a tape that lies there has done nothing
+  }
+
+  @Override
   public Optional<ToolState> back() {
     if (to.isPresent()) {
       return Optional.of(new Measuring(from, Optional.empty(), pointed));
     }
     return from.map(f -> new Measuring(Optional.empty(), Optional.empty(), pointed));
+  }
+
+  @Override
+  public Optional<Point> keyed(Scene scene) {
+    return Optional.of(pointed.map(Snap::at).orElse(new Point(0, 0)));
   }
 
   @Override

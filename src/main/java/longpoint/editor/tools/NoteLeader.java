@@ -70,6 +70,11 @@ record NoteLeader(Point tip, Snap pointed) implements ToolState {
   }
 
   @Override
+  public Optional<Point> keyed(Scene scene) {
+    return Optional.of(pointed.at());
+  }
+
+  @Override
   public Overlay overlay(Scene scene) {
     return Overlay.NONE
         .withLines(Rubber.lines(List.of(tip, pointed.at())))

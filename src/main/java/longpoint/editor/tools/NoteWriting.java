@@ -7,6 +7,7 @@ import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Messages;
 import longpoint.editor.Overlay;
+import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.Selection;
@@ -58,6 +59,11 @@ record NoteWriting(Point at, Optional<Point> tip) implements ToolState {
     return Overlay.NONE
         .withLines(tip.map(t -> Rubber.lines(List.of(t, at))).orElse(List.of()))
         .withHandles(place);
+  }
+
+  @Override
+  public PointerShape shape(Scene scene) {
+    return PointerShape.WORDS;
   }
 
   @Override

@@ -19,26 +19,34 @@ import longpoint.editor.ToolState;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.plan.Part;
+import longpoint.units.LengthText;
 
 /**
- * A box waits for the corner across from its first. A typed size lies toward the pointer.
+ * A box waits for the corner across from its first. A typed size lies toward the pointer; a length
+ * by itself is the width, and the next one the depth.
  *
  * @param first the corner that stands
+ * @param width as typed; empty while it follows the pointer
  * @param pointed where the pointer is
  */
-record OppositeCorner(BoxUse use, Point first, Snap pointed) implements ToolState {
+record OppositeCorner(BoxUse use, Point first, Optional<Double> width, Snap pointed)
+    implements ToolState {
+  OppositeCorner(BoxUse use, Point first, Snap pointed) {
+    this(use, first, Optional.empty(), pointed);
+  }
+
   @Override
   public Step on(Event event, Scene scene) {
     if (event instanceof Event.Moved || event instanceof Event.Dragged) {
       return stretch(snap(((Event.Pointing) event).pointer(), scene), scene);
     }
     if (event instanceof Event.Pressed pressed) {
-      return finish(snap(pressed.pointer(), scene).at(), scene);
+      return finish(across(snap(pressed.pointer(), scene)), scene);
     }
     if (event instanceof Event.Released released) {
       // Press, drag, release draws a box as well; a plain click has no size yet.
       Snap snap = snap(released.pointer(), scene);
-      return flat(snap.at()) ? Step.to(this) : finish(snap.at(), scene);
+      return flat(across(snap)) ? Step.to(this) : finish(across(snap), scene);
     }
     if (event instanceof Event.Typed typed && typed.entry() instanceof Entry.Size size) {
       Point toward = pointed.at().minus(first);
@@ -46,7 +54,27 @@ record OppositeCorner(BoxUse use, Point first, Snap pointed) implements ToolStat
       double up = Math.copySign(size.depth(), toward.y());
       return finish(first.plus(new Point(right, up)), scene);
     }
+    if (event instanceof Event.Typed typed && typed.entry() instanceof Entry.Length length) {
+      return width.isPresent() ? deep(length.length(), scene) : wide(length.length(), scene);
+    }
     return Step.to(this);
+  }
+
+  private Step wide(double width, Scene scene) {
+    return new OppositeCorner(use, first, Optional.of(width), pointed).stretch(pointed, scene);
+  }
+
+  private Step deep(double depth, Scene scene) {
+    double up = Math.copySign(depth, pointed.at().y() - first.y());
+    return finish(new Point(across(pointed).x(), first.y() + up), scene);
+  }
+
+  /** The corner that a place of the pointer stands for. */
+  private Point across(Snap snap) {
+    double toward = snap.at().x() - first.x();
+    return width
+        .map(w -> new Point(first.x() + Math.copySign(w, toward), snap.at().y()))
+        .orElse(snap.at());
   }
 
   private Snap snap(Pointer pointer, Scene scene) {
@@ -54,8 +82,8 @@ record OppositeCorner(BoxUse use, Point first, Snap pointed) implements ToolStat
   }
 
   private Step stretch(Snap snap, Scene scene) {
-    ToolState next = new OppositeCorner(use, first, snap);
-    return part(snap.at(), scene)
+    ToolState next = new OppositeCorner(use, first, width, snap);
+    return part(across(snap), scene)
         .map(p -> Step.preview(next, scene.plan().withPart(p)))
         .orElse(Step.revert(next));
   }
@@ -90,12 +118,20 @@ record OppositeCorner(BoxUse use, Point first, Snap pointed) implements ToolStat
 
   @Override
   public Optional<ToolState> back() {
-    return Optional.of(new FirstPoint(use, Optional.of(pointed)));
+    return Optional.of(
+        width.isPresent()
+            ? new OppositeCorner(use, first, pointed)
+            : new FirstPoint(use, Optional.of(pointed)));
+  }
+
+  @Override
+  public Optional<Point> keyed(Scene scene) {
+    return Optional.of(pointed.at());
   }
 
   @Override
   public Overlay overlay(Scene scene) {
-    Point to = pointed.at();
+    Point to = across(pointed);
     Point beside = new Point(to.x(), first.y());
     Point above = new Point(first.x(), to.y());
     return Overlay.NONE
@@ -106,11 +142,15 @@ record OppositeCorner(BoxUse use, Point first, Snap pointed) implements ToolStat
 
   @Override
   public String status(Scene scene) {
-    return use.text("second");
+    return width
+        .map(w -> Messages.text("box.depth", LengthText.of(w, scene.plan().unit())))
+        .orElseGet(() -> use.text("second"));
   }
 
   @Override
   public Set<Entry.Kind> wants() {
-    return Set.of(Entry.Kind.SIZE);
+    return width.isPresent()
+        ? Set.of(Entry.Kind.LENGTH)
+        : Set.of(Entry.Kind.SIZE, Entry.Kind.LENGTH);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import longpoint.editor.Aim;
+import longpoint.editor.ArrowStep;
 import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Messages;
@@ -29,8 +30,15 @@ import longpoint.units.LengthText;
  *
  * @param corners drawn so far, at least one
  * @param pointed where the next one would be
+ * @param aimed what has pointed there: after keys Enter puts the corner, else it closes
  */
-record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
+record OutlineDrawing(List<Point> corners, Snap pointed, Aimed aimed) implements ToolState {
+  /** What has pointed to where the next corner would be. */
+  enum Aimed {
+    BY_POINTER,
+    BY_KEYS
+  }
+
   /** How an outline begins. */
   static final Opening BEGINNING =
       new Opening() {
@@ -54,6 +62,10 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
     corners = List.copyOf(corners);
   }
 
+  OutlineDrawing(List<Point> corners, Snap pointed) {
+    this(corners, pointed, Aimed.BY_POINTER);
+  }
+
   @Override
   public Step on(Event event, Scene scene) {
     if (event instanceof Event.Moved moved) {
@@ -72,19 +84,20 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
       return typed(typed.entry(), scene);
     }
     if (event instanceof Event.Pressing pressing) {
-      return key(pressing.key(), scene);
+      return key(pressing, scene);
     }
     return Step.to(this);
   }
 
-  private Step key(Event.Key key, Scene scene) {
-    return switch (key) {
-      case ENTER -> close(scene);
+  private Step key(Event.Pressing pressing, Scene scene) {
+    double step = ArrowStep.of(pressing, scene).length();
+    return switch (pressing.key()) {
+      case ENTER -> arrowed() ? add(pointed.at(), scene) : close(scene);
       case BACKSPACE ->
           shorter() instanceof OutlineDrawing less ? less.shown(scene) : Step.revert(shorter());
       default ->
-          Compass.arrow(key)
-              .map(along -> new OutlineDrawing(corners, arrow(along, scene)).shown(scene))
+          Compass.arrow(pressing.key())
+              .map(along -> arrow(along, step, scene))
               .orElse(Step.to(this));
     };
   }
@@ -100,12 +113,24 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
         : Step.revert(this);
   }
 
-  /** Points in the direction of an arrow key, for a length to be typed. */
-  private Snap arrow(Point along, Scene scene) {
-    double far = Math.max(scene.settings().grid(), last().distance(pointed.at()));
-    Point at = last().plus(along.times(far > 0 ? far : 1));
+  /**
+   * Points in the direction of an arrow key, for a length to be typed. Keys go on from where keys
+   * have come to: the same arrow draws the side longer, its opposite shorter.
+   */
+  private Step arrow(Point along, double step, Scene scene) {
+    Point so = pointed.at().minus(last());
+    boolean onLine = arrowed() && so.cross(along) == 0;
+    double now = onLine ? so.dot(along) : 0;
+    Point at = last().plus(along.times(now + step));
     String reason = Messages.text(along.y() == 0 ? "snap.page.parallel" : "snap.page.square");
-    return new Snap(at, Snap.Kind.SQUARE, reason, List.of());
+    Snap snap =
+        at.equals(last()) ? Snap.free(at) : new Snap(at, Snap.Kind.SQUARE, reason, List.of());
+    return new OutlineDrawing(corners, snap, Aimed.BY_KEYS).shown(scene);
+  }
+
+  /** Whether keys have pointed to where it is, and so Enter puts a corner there. */
+  private boolean arrowed() {
+    return aimed == Aimed.BY_KEYS && !pointed.at().equals(last());
   }
 
   private Snap snap(Pointer pointer, Scene scene) {
@@ -185,6 +210,11 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
   }
 
   @Override
+  public Step again(Scene scene) {
+    return shown(scene);
+  }
+
+  @Override
   public Overlay overlay(Scene scene) {
     List<Point> line = new ArrayList<>(corners);
     line.add(pointed.at());
@@ -203,8 +233,14 @@ record OutlineDrawing(List<Point> corners, Snap pointed) implements ToolState {
             LengthText.of(last().distance(pointed.at()), scene.plan().unit()),
             Rubber.degrees(angle()));
     boolean closes = corners.size() >= 3 && pointed.at().equals(corners.get(0));
-    String next = closes ? "outline.closes" : corners.size() < 3 ? "outline.next" : "outline.more";
-    return figures + " " + Messages.text(next);
+    return figures + " " + Messages.text(closes ? "outline.closes" : next());
+  }
+
+  private String next() {
+    if (arrowed()) {
+      return "outline.arrowed";
+    }
+    return corners.size() < 3 ? "outline.next" : "outline.more";
   }
 
   /** Between the last side and the one being drawn; of the first side, from straight right. */

@@ -50,6 +50,11 @@ record PictureLine(PictureTools tool, Point first, Snap pointed) implements Tool
   }
 
   @Override
+  public Optional<Point> keyed(Scene scene) {
+    return Optional.of(pointed.at());
+  }
+
+  @Override
   public Overlay overlay(Scene scene) {
     return Overlay.NONE
         .withLines(Rubber.lines(List.of(first, pointed.at())))

@@ -8,14 +8,16 @@ import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Messages;
 import longpoint.editor.Modifier;
+import longpoint.editor.Outcome;
 import longpoint.editor.Overlay;
-import longpoint.editor.PartCommands;
 import longpoint.editor.Picker;
 import longpoint.editor.PlanCommands;
 import longpoint.editor.Pointer;
+import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.Selection;
+import longpoint.editor.SideCommands;
 import longpoint.editor.Step;
 import longpoint.editor.ToolState;
 import longpoint.editor.WallName;
@@ -24,26 +26,39 @@ import longpoint.plan.Part;
 import longpoint.plan.Plan;
 
 /**
- * The pointer is over the plan and nothing is held. Delete takes away what is selected; arrow keys
- * move selected parts by a step of the grid.
+ * The pointer is over the plan and nothing is held. Delete takes away what is selected, arrow keys
+ * move it; Tab goes down through what lies under the pointer, Page Down and Page Up from thing to
+ * thing, Enter into a part. A length typed with one side picked is that side's.
  *
  * @param hover what a press would take hold of
+ * @param at where the pointer was last
+ * @param deep how often Tab has gone down there
  */
-record Selecting(Optional<Ref> hover) implements ToolState {
+record Selecting(Optional<Ref> hover, Optional<Pointer> at, int deep) implements ToolState {
   Selecting() {
     this(Optional.empty());
+  }
+
+  Selecting(Optional<Ref> hover) {
+    this(hover, Optional.empty(), 0);
   }
 
   @Override
   public Step on(Event event, Scene scene) {
     if (event instanceof Event.Moved moved) {
-      return Step.to(new Selecting(under(moved.pointer(), scene)));
+      return Step.to(
+          chosen(moved.pointer())
+              ? this
+              : new Selecting(under(moved.pointer(), scene), Optional.of(moved.pointer()), 0));
+    }
+    if (event instanceof Event.Typed typed && typed.entry() instanceof Entry.Length length) {
+      return Chosen.side(scene).map(s -> length(s, length.length(), scene)).orElse(Step.to(this));
     }
     if (event instanceof Event.Pressed pressed) {
       return press(pressed.pointer(), scene);
     }
     if (event instanceof Event.Pressing pressing) {
-      return key(pressing.key(), scene);
+      return key(pressing, scene);
     }
     return Step.to(this);
   }
@@ -56,8 +71,21 @@ record Selecting(Optional<Ref> hover) implements ToolState {
         .or(() -> Picker.pick(scene.plan(), pointer.at(), pointer.reach()));
   }
 
-  private static Step press(Pointer pointer, Scene scene) {
-    Optional<Ref> hit = under(pointer, scene);
+  /** Whether Tab has chosen something here that a still hand keeps. */
+  private boolean chosen(Pointer pointer) {
+    return deep > 0
+        && at.filter(a -> a.at().distance(pointer.at()) <= pointer.reach() / 2).isPresent();
+  }
+
+  private Step length(Ref.OfSide side, double length, Scene scene) {
+    Outcome outcome =
+        SideCommands.length(scene.plan(), side, length, scene.settings().givesWay())
+            .on(scene.plan());
+    return new Step(this, outcome, Optional.empty());
+  }
+
+  private Step press(Pointer pointer, Scene scene) {
+    Optional<Ref> hit = chosen(pointer) ? hover : under(pointer, scene);
     if (hit.isEmpty()) {
       Step box = Step.to(new Boxing(pointer.at(), pointer.at()));
       return pointer.holds(Modifier.SHIFT) ? box : box.selecting(Selection.NONE);
@@ -66,23 +94,41 @@ record Selecting(Optional<Ref> hover) implements ToolState {
     if (pointer.holds(Modifier.SHIFT)) {
       return held.selecting(scene.selection().toggled(hit.get()));
     }
-    // What is selected already stays so with all the rest, to be dragged together.
+    // What is selected already stays so with all the rest, to be dragged together; with Control it
+    // is not known yet whether it is to be copied or to be added.
+    if (pointer.holds(Modifier.CONTROL)) {
+      return held;
+    }
     return scene.selection().contains(hit.get()) ? held : held.selecting(Selection.of(hit.get()));
   }
 
-  private Step key(Event.Key key, Scene scene) {
-    if (key == Event.Key.DELETE || key == Event.Key.BACKSPACE) {
-      return new Step(
-          this, PlanCommands.delete(scene.selection()).on(scene.plan()), Optional.empty());
-    }
-    double step = scene.settings().grid() > 0 ? scene.settings().grid() : 1;
-    return Compass.arrow(key).map(along -> nudge(along.times(step), scene)).orElse(Step.to(this));
+  private Step key(Event.Pressing pressing, Scene scene) {
+    return switch (pressing.key()) {
+      case DELETE, BACKSPACE ->
+          new Step(this, PlanCommands.delete(scene.selection()).on(scene.plan()), Optional.empty());
+      case UP, DOWN, LEFT, RIGHT -> Nudge.by(pressing, this, scene);
+      case TAB -> Step.to(deeper(scene.plan(), pressing.holds(Modifier.SHIFT) ? -1 : 1));
+      case NEXT -> picking(Walking.on(scene.plan(), scene.selection(), 1));
+      case PREVIOUS -> picking(Walking.on(scene.plan(), scene.selection(), -1));
+      case ENTER -> picking(Walking.into(scene.plan(), scene.selection()));
+      case ESCAPE -> Step.to(this);
+    };
   }
 
-  private Step nudge(Point by, Scene scene) {
-    List<String> parts = scene.selection().parts();
-    return new Step(
-        this, PartCommands.move(scene.plan(), parts, by).on(scene.plan()), Optional.empty());
+  private Step picking(Optional<Ref> ref) {
+    Step step = Step.to(this);
+    return ref.map(r -> step.selecting(Selection.of(r))).orElse(step);
+  }
+
+  /** On to the next of all that lies under the pointer. */
+  private Selecting deeper(Plan plan, int by) {
+    List<Ref> all = at.map(a -> Picker.all(plan, a.at(), a.reach())).orElse(List.of());
+    int now = hover.map(all::indexOf).orElse(-1);
+    if (all.size() < 2) {
+      return this;
+    }
+    int next = Math.floorMod(now + by, all.size());
+    return new Selecting(Optional.of(all.get(next)), at, deep + 1);
   }
 
   @Override
@@ -121,10 +167,32 @@ record Selecting(Optional<Ref> hover) implements ToolState {
 
   @Override
   public String status(Scene scene) {
-    return hover
-        .filter(h -> h.in(scene.plan()))
-        .map(h -> says(h, scene.plan()))
-        .orElseGet(() -> Messages.text("select.status"));
+    Plan plan = scene.plan();
+    Optional<Ref> there = hover.filter(h -> h.in(plan));
+    if (there.isPresent()) {
+      boolean more =
+          at.filter(a -> Picker.all(plan, a.at(), a.reach()).size() > 1).isPresent()
+              && !(there.get() instanceof Ref.OfPart);
+      String says = says(there.get(), plan);
+      return more ? says + " " + Messages.text("select.tab") : says;
+    }
+    if (Chosen.side(scene).isPresent()) {
+      Part part = plan.part(Chosen.side(scene).get().part()).orElseThrow();
+      int side = Chosen.side(scene).get().side();
+      return Messages.text(
+          "select.length",
+          WallName.of(plan, part, side),
+          scene.settings().givesWay().name(part.side(side)));
+    }
+    if (!scene.selection().isEmpty()) {
+      return Messages.text("select.picked");
+    }
+    return Messages.text(plan.parts().isEmpty() ? "select.nothing" : "select.status");
+  }
+
+  @Override
+  public PointerShape shape(Scene scene) {
+    return Pointing.over(hover, scene.plan());
   }
 
   private static String says(Ref ref, Plan plan) {
@@ -146,5 +214,10 @@ record Selecting(Optional<Ref> hover) implements ToolState {
   @Override
   public Set<Entry.Kind> wants() {
     return Set.of();
+  }
+
+  @Override
+  public Set<Entry.Kind> wants(Scene scene) {
+    return Chosen.side(scene).isPresent() ? Set.of(Entry.Kind.LENGTH) : Set.of();
   }
 }

@@ -9,6 +9,7 @@ import longpoint.editor.Messages;
 import longpoint.editor.Overlay;
 import longpoint.editor.Picker;
 import longpoint.editor.Pointer;
+import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.SideCommands;
@@ -81,6 +82,13 @@ record SettingEdges(Optional<Ref.OfSide> hover) implements ToolState {
   @Override
   public Overlay overlay(Scene scene) {
     return Overlay.NONE.withHover(hover.filter(h -> h.in(scene.plan())).map(h -> h));
+  }
+
+  @Override
+  public PointerShape shape(Scene scene) {
+    return hover.filter(h -> h.in(scene.plan())).isPresent()
+        ? PointerShape.HAND
+        : PointerShape.ARROW;
   }
 
   @Override
