@@ -82,12 +82,18 @@ final class Drafting {
           pickedFigure.ifPresent(f -> FigureMark.paint(f, g, view, colours));
           overlay.paint(g, view, colours);
           PickedPaint.chains(picks.places(), g, view, colours.selection());
-          places.badges().paint(g, view, colours, canvas.getFont());
+          if (!job.runner().drawing()) { // half a house has no faults yet
+            places.badges().paint(g, view, colours, canvas.getFont());
+          }
         });
     canvas.setGestures(
         places.before(
             new EditGestures(
-                job.runner(), letters, (e, view) -> menu(e, view, catalogue), callOff)));
+                job.runner(),
+                letters,
+                (e, view) -> menu(e, view, catalogue),
+                callOff,
+                () -> Keyed.follow(canvas, job.runner()))));
     job.runner().onChange(() -> canvas.setToolCursor(Cursors.of(job.runner().shape())));
     canvas.addKeyListener(new MenuKey(canvas, e -> menu(e, canvas.view(), catalogue)));
     canvas.onFit(sight::fitted);

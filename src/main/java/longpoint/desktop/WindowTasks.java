@@ -52,6 +52,7 @@ final class WindowTasks {
           "edit.mirrorUp",
           "edit.duplicate",
           "edit.figures",
+          "edit.split",
           "edit.delete",
           "view.fitPicked",
           "edit.all",
@@ -139,7 +140,11 @@ final class WindowTasks {
         Task.of("edit.duplicate", () -> Duplicate.picked(runner()))
             .key("menu D")
             .when(() -> !selection().isEmpty()),
-        Task.of("edit.figures", () -> window.side().edit()).key("F2"),
+        Task.of("edit.figures", () -> window.side().edit())
+            .key("F2")
+            .when(() -> !selection().isEmpty()),
+        Task.of("edit.split", () -> runner().apply(SideCommands.split(plan(), sides().get(0))))
+            .when(() -> sides().size() == 1),
         kind("edit.eave", EdgeKind.EAVE).key("menu 1"),
         kind("edit.gable", EdgeKind.GABLE).key("menu 2"),
         kind("edit.abutment", EdgeKind.ABUTMENT).key("menu 3"),

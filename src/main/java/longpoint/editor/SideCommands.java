@@ -167,6 +167,16 @@ public final class SideCommands {
             .orElse(Outcome.NONE);
   }
 
+  /** Puts a corner on the middle of a side. */
+  public static Command split(Plan plan, Ref.OfSide side) {
+    String name = Messages.text("corner.done", Naming.sides(plan, List.of(side)));
+    return now ->
+        onPart(side, now)
+            .flatMap(p -> Reshape.insertCorner(p, side.side(), p.side(side.side()).middle()))
+            .<Outcome>map(p -> new Outcome.Commit(name, now.withPart(p)))
+            .orElse(new Outcome.Refuse(Messages.text("refuse.shape")));
+  }
+
   /** What is changed so that two fascias run level. */
   public enum LevelBy {
     OVERHANG,

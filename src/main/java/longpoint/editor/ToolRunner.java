@@ -26,7 +26,7 @@ public final class ToolRunner {
   private Tool tool;
   private ToolState state;
   private Optional<Plan> preview = Optional.empty();
-  private Optional<Step> foreseen = Optional.empty();
+  private final Foresight foreseen = new Foresight();
   private final Refusal refusal = new Refusal();
   private final Typing typing = new Typing();
 
@@ -52,7 +52,7 @@ public final class ToolRunner {
    * settled plan.
    */
   public Plan shown() {
-    return foreseen.flatMap(Step::plan).or(() -> preview).orElse(document.plan());
+    return foreseen.plan().or(() -> preview).orElse(document.plan());
   }
 
   /** Whether {@link #shown} is not settled yet. */
@@ -65,18 +65,18 @@ public final class ToolRunner {
     return !typing.isEmpty() || state.underWay();
   }
 
+  /** Whether a part is being drawn that is not in the settled plan. */
+  public boolean drawing() {
+    return shown().parts().size() > document.plan().parts().size();
+  }
+
   /** What the pointer looks like. */
   public PointerShape shape() {
     return state.shape(scene());
   }
 
   public Overlay overlay() {
-    // Where figures would finish the gesture, its lines stay beside what they make, but not the
-    // lengths to the pointer, which the figures overrule.
-    boolean finishes = foreseen.filter(f -> f.outcome() instanceof Outcome.Commit).isPresent();
-    return finishes
-        ? state.overlay(scene()).withDimensions(List.of())
-        : foreseen.map(Step::next).orElse(state).overlay(scene());
+    return foreseen.overlay(state, scene());
   }
 
   /**
@@ -171,10 +171,12 @@ public final class ToolRunner {
    */
   public boolean type(String text) {
     if (!wantsText()) {
+      refusal.say(Messages.text("typed.nowhere"));
+      tell();
       return false;
     }
     typing.add(text);
-    foresee();
+    foreseen.work(reading(), state, scene());
     tell();
     return true;
   }
@@ -254,7 +256,7 @@ public final class ToolRunner {
           feed(pressing);
         } else {
           typing.takeBack();
-          foresee();
+          foreseen.work(reading(), state, scene());
         }
       }
       default -> pressed(pressing);
@@ -309,15 +311,7 @@ public final class ToolRunner {
     }
     carry(step.outcome());
     step.selection().ifPresent(document::select);
-    foresee();
-  }
-
-  /** Works out what Enter would do with the figures typed so far. */
-  private void foresee() {
-    foreseen =
-        reading()
-            .map(figures -> state.on(new Event.Typed(figures), scene()))
-            .filter(step -> !(step.outcome() instanceof Outcome.Refuse));
+    foreseen.work(reading(), state, scene());
   }
 
   /** The typed figures so far, where they can be read. */
@@ -350,7 +344,7 @@ public final class ToolRunner {
   }
 
   private void clearEntry() {
-    foreseen = Optional.empty();
+    foreseen.forget();
     typing.clear();
   }
 

@@ -29,6 +29,21 @@ final class SheetEvents {
     canvas.dispatchEvent(new MouseEvent(canvas, id, clock, held, x, y, clicks, false, button));
   }
 
+  void menu(Point at) {
+    clock += APART;
+    canvas.dispatchEvent(
+        new MouseEvent(
+            canvas,
+            MouseEvent.MOUSE_PRESSED,
+            clock,
+            InputEvent.BUTTON3_DOWN_MASK,
+            x(at),
+            y(at),
+            1,
+            true,
+            MouseEvent.BUTTON3));
+  }
+
   /** The middle button held and moved, in pixels. */
   void dragSheet(int dx, int dy) {
     int x = canvas.getWidth() / 2;

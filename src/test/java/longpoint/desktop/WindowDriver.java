@@ -159,6 +159,24 @@ public final class WindowDriver implements AutoCloseable {
     return move(x, y).press(x, y).release(x, y);
   }
 
+  /** Twice in the same place; the first click is an ordinary one. */
+  WindowDriver doubleClick(double x, double y) {
+    click(x, y);
+    mouse(MouseEvent.MOUSE_PRESSED, x, y, InputEvent.BUTTON1_DOWN_MASK, MouseEvent.BUTTON1, 2);
+    return mouse(MouseEvent.MOUSE_RELEASED, x, y, 0, MouseEvent.BUTTON1, 2);
+  }
+
+  /** The second button, which opens a menu. */
+  WindowDriver secondButton(double x, double y) {
+    move(x, y);
+    onEvents(
+        () -> {
+          events.menu(new Point(x, y));
+          return null;
+        });
+    return this;
+  }
+
   /** The middle button held and moved, in pixels. */
   WindowDriver dragSheet(int dx, int dy) {
     onEvents(

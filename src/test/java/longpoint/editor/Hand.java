@@ -19,7 +19,8 @@ import longpoint.plan.Plan;
  *       y}; {@code click x y} moves, presses and releases; {@code shift}, {@code alt} and {@code
  *       control} may follow
  *   <li>{@code type TEXT}: characters one by one; {@code enter}, {@code escape}, {@code backspace},
- *       {@code delete}, {@code left}, {@code right}, {@code up}, {@code down}
+ *       {@code delete}, {@code left}, {@code right}, {@code up}, {@code down}, {@code tab}, {@code
+ *       next}, {@code previous}; what is held may follow
  * </ul>
  */
 public final class Hand {
@@ -69,17 +70,23 @@ public final class Hand {
         runner.handle(new Event.Released(pointer(words)));
       }
       default ->
-          runner.handle(new Event.Pressing(Event.Key.valueOf(words[0].toUpperCase(Locale.ROOT))));
+          runner.handle(
+              new Event.Pressing(
+                  Event.Key.valueOf(words[0].toUpperCase(Locale.ROOT)), held(words, 1)));
     }
   }
 
   private static Pointer pointer(String[] words) {
+    Point at = new Point(Double.parseDouble(words[1]), Double.parseDouble(words[2]));
+    return new Pointer(at, REACH, held(words, 3));
+  }
+
+  private static Set<Modifier> held(String[] words, int first) {
     Set<Modifier> held = EnumSet.noneOf(Modifier.class);
-    for (int i = 3; i < words.length; i++) {
+    for (int i = first; i < words.length; i++) {
       held.add(Modifier.valueOf(words[i].toUpperCase(Locale.ROOT)));
     }
-    Point at = new Point(Double.parseDouble(words[1]), Double.parseDouble(words[2]));
-    return new Pointer(at, REACH, held);
+    return held;
   }
 
   /**

@@ -52,6 +52,11 @@ public final class BadgeGestures implements Gestures {
   }
 
   @Override
+  public boolean engaged() {
+    return !held && rest.engaged();
+  }
+
+  @Override
   public void menu(MouseEvent event, View view) {
     rest.menu(event, view);
   }

@@ -31,19 +31,23 @@ public final class EditGestures implements Gestures {
   private final Predicate<Character> letters;
   private final BiConsumer<MouseEvent, View> menu;
   private final BooleanSupplier callOff;
+  private final Runnable keyed;
 
   /**
    * @param letters picks up a tool by its letter; says whether there was one
    * @param menu shows the menu of the second button
    * @param callOff calls off what takes its time, which Escape does first; says whether there was
    *     anything
+   * @param keyed called after keys have pointed or drawn
    */
   public EditGestures(
       ToolRunner runner,
       Predicate<Character> letters,
       BiConsumer<MouseEvent, View> menu,
-      BooleanSupplier callOff) {
+      BooleanSupplier callOff,
+      Runnable keyed) {
     this.callOff = callOff;
+    this.keyed = keyed;
     this.runner = runner;
     this.letters = letters;
     this.menu = menu;
@@ -100,7 +104,15 @@ public final class EditGestures implements Gestures {
     }
     Now before = Now.of(runner);
     runner.handle(new Event.Pressing(key, held(e.getModifiersEx())));
-    return !MAY_BE_IDLE.contains(key) || !before.equals(Now.of(runner));
+    return follow(!MAY_BE_IDLE.contains(key) || !before.equals(Now.of(runner)));
+  }
+
+  /** What was pointed at or drawn by keys is to be seen. */
+  private boolean follow(boolean taken) {
+    if (taken) {
+      keyed.run();
+    }
+    return taken;
   }
 
   /** Keys that mean something else where whoever draws has no use for them. */
@@ -123,7 +135,10 @@ public final class EditGestures implements Gestures {
     boolean begun = !runner.entry().isEmpty() || runner.wantsWords();
     boolean begins = BEGINS_A_FIGURE.indexOf(c) >= 0 || c == '-' && runner.wantsAngle();
     if (runner.wantsText() && (begun || begins)) {
-      return runner.type(String.valueOf(c));
+      return follow(runner.type(String.valueOf(c)));
+    }
+    if (Character.isDigit(c) && !runner.document().selection().isEmpty()) {
+      return runner.type(String.valueOf(c)); // which says where figures can be typed
     }
     return letters.test(c);
   }
@@ -131,6 +146,11 @@ public final class EditGestures implements Gestures {
   @Override
   public boolean typing() {
     return !runner.entry().isEmpty() || runner.wantsWords();
+  }
+
+  @Override
+  public boolean engaged() {
+    return runner.engaged();
   }
 
   @Override

@@ -20,6 +20,9 @@ public interface Gestures {
   /** Whether figures are being typed, so that even a space is one of their characters. */
   boolean typing();
 
+  /** Whether something is being drawn or dragged. */
+  boolean engaged();
+
   /** The second button was pressed. */
   void menu(MouseEvent event, View view);
 }

@@ -12,7 +12,9 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import longpoint.drawing.Ink;
 import longpoint.editor.MarkupPicker;
@@ -63,6 +65,9 @@ public final class OverlayPainter implements OverPaint {
   /** From a held place to the reason it is held for, pixels. */
   private static final int BESIDE = 13;
 
+  /** Height of the ground behind a reason, pixels. */
+  private static final int REASON = 22;
+
   /** One painting. */
   private final class Pass {
     private final Graphics2D g;
@@ -91,9 +96,10 @@ public final class OverlayPainter implements OverPaint {
       overlay.lines().forEach(this::line);
       overlay.box().ifPresent(this::box);
       overlay.handles().forEach(h -> handle(h.at()));
-      overlay.dimensions().forEach(d -> dimension(d.along(), d.text()));
-      overlay.snap().filter(s -> !s.isFree()).ifPresent(this::snap);
-      entry();
+      List<Rectangle2D> bubbles = new ArrayList<>();
+      overlay.dimensions().forEach(d -> bubbles.add(dimension(d.along(), d.text())));
+      overlay.snap().filter(s -> !s.isFree()).ifPresent(s -> snap(s, bubbles));
+      entry(overlay.snap());
     }
 
     /** What to do with an empty sheet. */
@@ -231,14 +237,17 @@ public final class OverlayPainter implements OverPaint {
       g.draw(square);
     }
 
-    private void dimension(Segment along, String text) {
+    private Rectangle2D dimension(Segment along, String text) {
       double mx = (view.x(along.from()) + view.x(along.to())) / 2;
       double my = (view.y(along.from()) + view.y(along.to())) / 2;
-      Bubble bubble = new Bubble(text, font.deriveFont(Font.BOLD, font.getSize2D() + 3));
-      bubble.draw(mx - bubble.width() / 2, my - bubble.height() / 2);
+      Bubble bubble =
+          new Bubble(g, colours, text, font.deriveFont(Font.BOLD, font.getSize2D() + 3));
+      double left = bubble.draw(mx - bubble.width() / 2, my - bubble.height() / 2);
+      return new Rectangle2D.Double(
+          left, my - bubble.height() / 2, bubble.width(), bubble.height());
     }
 
-    private void snap(Snap snap) {
+    private void snap(Snap snap, List<Rectangle2D> bubbles) {
       double x = view.x(snap.at());
       double y = view.y(snap.at());
       pen(colours.snap(), 2.2f, null);
@@ -257,17 +266,32 @@ public final class OverlayPainter implements OverPaint {
         }
       }
       if (!snap.reason().isEmpty() && snap.kind() != Snap.Kind.GRID) {
-        g.setFont(font);
-        g.setColor(colours.ground());
-        FontMetrics metrics = g.getFontMetrics();
-        int wide = metrics.stringWidth(snap.reason()) + 8;
-        // On the other side of the place where it would run out of the sheet.
-        boolean fits = x + BESIDE + wide <= g.getClipBounds().getMaxX();
-        double left = fits ? x + BESIDE : Math.max(0, x - BESIDE - wide);
-        g.fill(new RoundRectangle2D.Double(left, y - 12 - metrics.getAscent(), wide, 22, 8, 8));
-        g.setColor(colours.snap());
-        g.drawString(snap.reason(), (float) left + 4, (float) y - 14);
+        reason(snap.reason(), x, y, bubbles);
       }
+    }
+
+    /** Beside the place, clear of the lengths where there is room, and within the sheet. */
+    private void reason(String reason, double x, double y, List<Rectangle2D> bubbles) {
+      g.setFont(font);
+      FontMetrics metrics = g.getFontMetrics();
+      int wide = metrics.stringWidth(reason) + 8;
+      boolean fits = x + BESIDE + wide <= g.getClipBounds().getMaxX();
+      double right = fits ? x + BESIDE : Math.max(0, x - BESIDE - wide);
+      double other = fits ? Math.max(0, x - BESIDE - wide) : right;
+      double above = y - 12 - metrics.getAscent();
+      double below = y + BESIDE;
+      Rectangle2D place = new Rectangle2D.Double(right, above, wide, REASON);
+      for (double[] at : new double[][] {{right, below}, {other, above}, {other, below}}) {
+        if (bubbles.stream().noneMatch(place::intersects)) {
+          break;
+        }
+        place = new Rectangle2D.Double(at[0], at[1], wide, REASON);
+      }
+      g.setColor(colours.ground());
+      g.fill(new RoundRectangle2D.Double(place.getX(), place.getY(), wide, REASON, 8, 8));
+      g.setColor(colours.snap());
+      float base = (float) (place.getY() + metrics.getAscent() - 2);
+      g.drawString(reason, (float) place.getX() + 4, base);
     }
 
     private Path2D triangle(double x, double y, double r) {
@@ -279,15 +303,18 @@ public final class OverlayPainter implements OverPaint {
       return shape;
     }
 
-    private void entry() {
+    /** Beside the pointer, or beside the place that keys have come to. */
+    private void entry(Optional<Snap> held) {
       if (runner.entry().isEmpty()) {
         return;
       }
       Point at = pointer.get();
-      double x = at == null ? 60 : at.x + 18;
-      double y = at == null ? 60 : at.y + 20;
+      double x = at == null ? held.map(h -> view.x(h.at())).orElse(42.0) + 18 : at.x + 18;
+      double y = at == null ? held.map(h -> view.y(h.at())).orElse(40.0) + 20 : at.y + 20;
       Bubble typed =
           new Bubble(
+              g,
+              colours,
               runner.entry().replace("\n", " ⏎ "),
               font.deriveFont(Font.BOLD, font.getSize2D() + 5));
       double left = typed.draw(x, y);
@@ -295,44 +322,13 @@ public final class OverlayPainter implements OverPaint {
       g.fill(
           new Rectangle2D.Double(
               left + typed.width() - Bubble.PAD + 1, y + 5, 2, typed.height() - 10));
-      runner.entryProblem().ifPresent(why -> new Bubble(why, font).draw(x, y + typed.height() + 4));
+      runner
+          .entryProblem()
+          .ifPresent(why -> new Bubble(g, colours, why, font).draw(x, y + typed.height() + 4));
     }
 
     private Line2D shape(Segment s) {
       return new Line2D.Double(view.x(s.from()), view.y(s.from()), view.x(s.to()), view.y(s.to()));
-    }
-
-    /** Words on a dark rounded ground. */
-    private final class Bubble {
-      private static final int PAD = 8;
-      private final String text;
-      private final Font lettering;
-      private final FontMetrics metrics;
-
-      Bubble(String text, Font lettering) {
-        this.text = text;
-        this.lettering = lettering;
-        this.metrics = g.getFontMetrics(lettering);
-      }
-
-      double width() {
-        return metrics.stringWidth(text) + 2.0 * PAD;
-      }
-
-      double height() {
-        return metrics.getHeight() + 6.0;
-      }
-
-      /** Draws it, moved left if need be to stay in sight, and says where its left edge is. */
-      double draw(double x, double y) {
-        double left = Math.max(4, Math.min(x, g.getClipBounds().getMaxX() - width() - 4));
-        g.setColor(colours.bubble());
-        g.fill(new RoundRectangle2D.Double(left, y, width(), height(), 10, 10));
-        g.setColor(colours.bubbleText());
-        g.setFont(lettering);
-        g.drawString(text, (float) left + PAD, (float) y + 3 + metrics.getAscent());
-        return left;
-      }
     }
   }
 

@@ -9,10 +9,12 @@ import javax.swing.event.MouseInputAdapter;
 final class SheetMouse extends MouseInputAdapter {
   private final PlanCanvas canvas;
   private final Navigation navigation;
+  private final EdgePan edge;
 
   SheetMouse(PlanCanvas canvas, Navigation navigation) {
     this.canvas = canvas;
     this.navigation = navigation;
+    this.edge = new EdgePan(canvas, e -> canvas.gestures().pointer(e, canvas.view()));
   }
 
   @Override
@@ -54,6 +56,7 @@ final class SheetMouse extends MouseInputAdapter {
         gestures.menu(e, canvas.view());
       } else if (e.getID() == MouseEvent.MOUSE_MOVED || SwingUtilities.isLeftMouseButton(e)) {
         gestures.pointer(e, canvas.view());
+        edge.follow(e);
       }
     }
     canvas.repaint();

@@ -169,7 +169,8 @@ record Selecting(Optional<Ref> hover, Optional<Pointer> at, int deep) implements
   public String status(Scene scene) {
     Plan plan = scene.plan();
     Optional<Ref> there = hover.filter(h -> h.in(plan));
-    if (there.isPresent()) {
+    boolean onIt = Chosen.side(scene).map(s -> (Ref) s).equals(there);
+    if (there.isPresent() && !onIt) {
       boolean more =
           at.filter(a -> Picker.all(plan, a.at(), a.reach()).size() > 1).isPresent()
               && !(there.get() instanceof Ref.OfPart);
