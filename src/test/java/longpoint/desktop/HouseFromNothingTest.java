@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
 import longpoint.packet.Packet;
 import longpoint.pipeline.Design;
 import longpoint.plan.EdgeKind;
@@ -142,6 +143,7 @@ class HouseFromNothingTest {
   void roofLinesFollowACornerWhileItIsDragged() {
     drawHouse();
     Plan before = window.plan();
+    window.show(1.5, new Point(300, 240)); // all of the drag on the sheet
     window.move(480, 336).press(480, 336).dragTo(500, 350).dragTo(540, 396);
     // The button is still down: the settled plan stands, the roof shows the preview.
     assertThat(window.plan()).isEqualTo(before);
@@ -162,6 +164,7 @@ class HouseFromNothingTest {
   void escapePutsADraggedCornerBack() {
     drawHouse();
     Plan before = window.plan();
+    window.show(1.5, new Point(300, 240));
     window.move(480, 336).press(480, 336).dragTo(540, 396).escape();
     assertThat(window.shownPlan()).isEqualTo(before);
     window.release(540, 396);
