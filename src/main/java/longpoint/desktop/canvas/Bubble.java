@@ -3,12 +3,15 @@ package longpoint.desktop.canvas;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 
 /** Words on a dark rounded ground. */
 final class Bubble {
   /** From the edge of the ground to the words, pixels. */
   static final int PAD = 8;
+
+  private static final int MARGIN = 4;
 
   private final Graphics2D g;
   private final CanvasColours colours;
@@ -32,14 +35,19 @@ final class Bubble {
     return metrics.getHeight() + 6.0;
   }
 
-  /** Draws it, moved left if need be to stay in sight, and says where its left edge is. */
-  double draw(double x, double y) {
-    double left = Math.max(4, Math.min(x, g.getClipBounds().getMaxX() - width() - 4));
+  /** Draws it, moved if need be to stay clear of rulers and edges, and says where. */
+  Rectangle2D draw(double x, double y) {
+    double left = within(x, g.getClipBounds().getMaxX() - width() - MARGIN);
+    double top = within(y, g.getClipBounds().getMaxY() - height() - MARGIN);
     g.setColor(colours.bubble());
-    g.fill(new RoundRectangle2D.Double(left, y, width(), height(), 10, 10));
+    g.fill(new RoundRectangle2D.Double(left, top, width(), height(), 10, 10));
     g.setColor(colours.bubbleText());
     g.setFont(lettering);
-    g.drawString(text, (float) left + PAD, (float) y + 3 + metrics.getAscent());
-    return left;
+    g.drawString(text, (float) left + PAD, (float) top + 3 + metrics.getAscent());
+    return new Rectangle2D.Double(left, top, width(), height());
+  }
+
+  private static double within(double at, double most) {
+    return Math.max(GridPainter.RULER + MARGIN, Math.min(at, most));
   }
 }

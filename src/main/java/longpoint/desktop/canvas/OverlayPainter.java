@@ -97,7 +97,7 @@ public final class OverlayPainter implements OverPaint {
       overlay.box().ifPresent(this::box);
       overlay.handles().forEach(h -> handle(h.at()));
       List<Rectangle2D> bubbles = new ArrayList<>();
-      overlay.dimensions().forEach(d -> bubbles.add(dimension(d.along(), d.text())));
+      overlay.dimensions().forEach(d -> dimension(d.along(), d.text()).ifPresent(bubbles::add));
       overlay.snap().filter(s -> !s.isFree()).ifPresent(s -> snap(s, bubbles));
       entry(overlay.snap());
     }
@@ -178,8 +178,17 @@ public final class OverlayPainter implements OverPaint {
       return shape;
     }
 
-    /** Walls follow the pointer at once; the roof follows as fast as it is worked out. */
+    /**
+     * Walls follow the pointer at once; the roof follows as fast as it is worked out. Where they
+     * came from stays as a thin dashed line.
+     */
     private void walls() {
+      pen(alpha(colours.of(Ink.MAIN), 110), 1.2f, new float[] {3, 4});
+      for (Part part : runner.document().plan().parts()) {
+        if (!plan.parts().contains(part)) {
+          g.draw(rings(part));
+        }
+      }
       g.setColor(colours.selection());
       g.setStroke(new BasicStroke(2.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
       for (Part part : plan.parts()) {
@@ -237,14 +246,12 @@ public final class OverlayPainter implements OverPaint {
       g.draw(square);
     }
 
-    private Rectangle2D dimension(Segment along, String text) {
-      double mx = (view.x(along.from()) + view.x(along.to())) / 2;
-      double my = (view.y(along.from()) + view.y(along.to())) / 2;
+    /** A length on the stretch of its line that shows. */
+    private Optional<Rectangle2D> dimension(Segment along, String text) {
       Bubble bubble =
           new Bubble(g, colours, text, font.deriveFont(Font.BOLD, font.getSize2D() + 3));
-      double left = bubble.draw(mx - bubble.width() / 2, my - bubble.height() / 2);
-      return new Rectangle2D.Double(
-          left, my - bubble.height() / 2, bubble.width(), bubble.height());
+      return InSight.middle(shape(along), g.getClipBounds())
+          .map(at -> bubble.draw(at.getX() - bubble.width() / 2, at.getY() - bubble.height() / 2));
     }
 
     private void snap(Snap snap, List<Rectangle2D> bubbles) {
@@ -317,14 +324,14 @@ public final class OverlayPainter implements OverPaint {
               colours,
               runner.entry().replace("\n", " ⏎ "),
               font.deriveFont(Font.BOLD, font.getSize2D() + 5));
-      double left = typed.draw(x, y);
+      Rectangle2D place = typed.draw(x, y);
       g.setColor(colours.selection());
       g.fill(
           new Rectangle2D.Double(
-              left + typed.width() - Bubble.PAD + 1, y + 5, 2, typed.height() - 10));
+              place.getMaxX() - Bubble.PAD + 1, place.getY() + 5, 2, place.getHeight() - 10));
       runner
           .entryProblem()
-          .ifPresent(why -> new Bubble(g, colours, why, font).draw(x, y + typed.height() + 4));
+          .ifPresent(why -> new Bubble(g, colours, why, font).draw(x, place.getMaxY() + 4));
     }
 
     private Line2D shape(Segment s) {

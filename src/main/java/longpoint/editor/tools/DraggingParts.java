@@ -138,7 +138,7 @@ record DraggingParts(List<String> parts, Point from, Point handle, Snap pointed)
 
   @Override
   public String status(Scene scene) {
-    return Messages.text("select.dragging");
+    return Rubber.by(handle, pointed.at(), scene) + Messages.text("select.dragging");
   }
 
   @Override

@@ -121,7 +121,7 @@ record DraggingSeveral(Selection picked, Point from, Point handle, Snap pointed)
 
   @Override
   public String status(Scene scene) {
-    return Messages.text("select.dragging");
+    return Rubber.by(handle, pointed.at(), scene) + Messages.text("select.dragging");
   }
 
   @Override

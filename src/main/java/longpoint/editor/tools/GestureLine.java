@@ -119,7 +119,10 @@ record GestureLine(PartGesture gesture, List<String> parts, Point first, Snap po
 
   @Override
   public String status(Scene scene) {
-    return gesture.text("second");
+    boolean moves = gesture == PartGesture.MOVE || gesture == PartGesture.COPY;
+    return moves
+        ? Rubber.by(first, pointed.at(), scene) + gesture.text("second")
+        : gesture.text("second");
   }
 
   @Override

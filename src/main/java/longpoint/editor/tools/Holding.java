@@ -11,6 +11,7 @@ import longpoint.editor.Pointer;
 import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
+import longpoint.editor.Selection;
 import longpoint.editor.Snap;
 import longpoint.editor.Step;
 import longpoint.editor.ToolState;
@@ -31,12 +32,12 @@ record Holding(Ref held, Point from) implements ToolState {
     }
     if (event instanceof Event.Dragged dragged) {
       return pulled(from, dragged.pointer())
-          ? drag(dragged.pointer(), scene).on(event, scene)
+          ? dragging(dragged.pointer(), event, scene)
           : Step.to(this);
     }
     if (event instanceof Event.Released released) {
       return pulled(from, released.pointer())
-          ? drag(released.pointer(), scene).on(event, scene)
+          ? dragging(released.pointer(), event, scene)
           : let(released.pointer(), scene);
     }
     if (event instanceof Event.Moved || event instanceof Event.Pressed) {
@@ -45,14 +46,23 @@ record Holding(Ref held, Point from) implements ToolState {
     return Step.to(this);
   }
 
-  /** A click that was no drag; with Control it adds or takes away. */
+  /** A click that was no drag; with Shift or Control it adds or takes away. */
   private Step let(Pointer pointer, Scene scene) {
     Step step = Step.to(new Selecting(Optional.of(held), Optional.of(pointer), 0));
-    return pointer.holds(Modifier.CONTROL) ? step.selecting(scene.selection().toggled(held)) : step;
+    return pointer.holds(Modifier.CONTROL) || pointer.holds(Modifier.SHIFT)
+        ? step.selecting(scene.selection().toggled(held))
+        : step;
   }
 
   static boolean pulled(Point from, Pointer pointer) {
     return pointer.at().distance(from) > pointer.reach();
+  }
+
+  /** What is dragged is picked, whether or not its press has done so. */
+  private Step dragging(Pointer pointer, Event event, Scene scene) {
+    Step step = drag(pointer, scene).on(event, scene);
+    boolean picked = scene.selection().contains(held) || step.selection().isPresent();
+    return picked ? step : step.selecting(Selection.of(held));
   }
 
   private ToolState drag(Pointer pointer, Scene scene) {

@@ -65,6 +65,9 @@ enum PartGesture implements Opening {
     }
   }
 
+  /** Half a turn in degrees; a mirror line runs both ways. */
+  private static final double HALF = 180;
+
   private final Set<Entry.Kind> wants;
 
   PartGesture(Set<Entry.Kind> wants) {
@@ -104,6 +107,11 @@ enum PartGesture implements Opening {
     return Optional.empty();
   }
 
+  /** From the right by less than half a turn either way, to the left above zero. */
+  private static double turned(double degrees) {
+    return degrees > HALF ? degrees - 2 * HALF : degrees;
+  }
+
   /** What is said of it in words. */
   String text(String what, Object... parts) {
     return Messages.text(name().toLowerCase(Locale.ROOT) + "." + what, parts);
@@ -112,7 +120,7 @@ enum PartGesture implements Opening {
   /** The figure that the gesture is about, as the pointer stands. */
   String figure(Pull pull, Plan plan) {
     return wants.contains(Entry.Kind.ANGLE)
-        ? Rubber.degrees(pull.degrees())
+        ? Rubber.degrees(this == TURN ? turned(pull.degrees()) : pull.degrees() % HALF)
         : LengthText.of(pull.step().length(), plan.unit());
   }
 }

@@ -3,6 +3,7 @@ package longpoint.editor.tools;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import longpoint.editor.Messages;
 import longpoint.editor.Overlay;
 import longpoint.editor.Scene;
 import longpoint.geometry.Point;
@@ -47,6 +48,17 @@ final class Rubber {
     List<Overlay.Dimension> both = new ArrayList<>(length(a, corner, unit));
     both.addAll(length(corner, b, unit));
     return both;
+  }
+
+  /** How far across and up something has been moved, in words; nothing where it has not. */
+  static String by(Point from, Point to, Scene scene) {
+    if (from.equals(to)) {
+      return "";
+    }
+    LengthUnit unit = scene.plan().unit();
+    Point step = to.minus(from);
+    return Messages.text("drag.by", LengthText.of(step.x(), unit), LengthText.of(step.y(), unit))
+        + " ";
   }
 
   /** Degrees to one decimal, e.g. {@code 22.5°}. */

@@ -91,12 +91,9 @@ record Selecting(Optional<Ref> hover, Optional<Pointer> at, int deep) implements
       return pointer.holds(Modifier.SHIFT) ? box : box.selecting(Selection.NONE);
     }
     Step held = Step.to(new Holding(hit.get(), pointer.at()));
-    if (pointer.holds(Modifier.SHIFT)) {
-      return held.selecting(scene.selection().toggled(hit.get()));
-    }
-    // What is selected already stays so with all the rest, to be dragged together; with Control it
-    // is not known yet whether it is to be copied or to be added.
-    if (pointer.holds(Modifier.CONTROL)) {
+    // What is selected already stays so with all the rest, to be dragged together; with Shift or
+    // Control it is not known yet whether it is to be dragged or to be added.
+    if (pointer.holds(Modifier.CONTROL) || pointer.holds(Modifier.SHIFT)) {
       return held;
     }
     return scene.selection().contains(hit.get()) ? held : held.selecting(Selection.of(hit.get()));

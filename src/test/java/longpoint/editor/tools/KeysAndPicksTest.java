@@ -150,6 +150,31 @@ class KeysAndPicksTest {
     assertThat(hand.plan()).isEqualTo(Houses.house());
   }
 
+  /** With Shift a click adds; a drag is of that side alone, its neighbours swinging. */
+  @Test
+  void shiftWhileDraggingASideSwingsItsNeighboursAndAddsNothing() {
+    Hand hand =
+        select("click 0 168; press 240 336 shift; drag 240 360 shift; release 240 360 shift");
+    assertThat(Hand.print(hand.plan())).containsExactly("main 0,0 480,0 480,360 0,360 | EGEG");
+    picked(hand, Ref.side("main", 2));
+    hand = select("click 0 168; press 480 168 shift; drag 504 190 shift; release 504 190 shift");
+    assertThat(Hand.print(hand.plan())).containsExactly("main 0,0 504,0 504,336 0,336 | EGEG");
+  }
+
+  @Test
+  void aTurnToTheRightIsBelowZero() {
+    Hand hand = on(Houses.house(), Tools.TURN, "click 240 168; move 340 68");
+    assertThat(hand.runner().overlay().dimensions().get(0).text()).isEqualTo("-45°");
+    hand.does("move 340 268");
+    assertThat(hand.runner().overlay().dimensions().get(0).text()).isEqualTo("45°");
+  }
+
+  @Test
+  void howFarThingsAreDraggedIsSaidAcrossAndUp() {
+    Hand hand = select("press 240 100; drag 300 40");
+    assertThat(hand.runner().status()).startsWith("5'-0\" across, -5'-0\" up.");
+  }
+
   @Test
   void arrowsMoveASideSquareToItselfAndSeveralPressesAreOneUndo() {
     Hand hand = select("click 480 168; right; right; right alt");
