@@ -16,6 +16,8 @@ import longpoint.units.LengthEntry;
 
 /** Properties of the picture behind the plan. */
 final class BackdropForm implements Properties.Subject {
+  private static final double HUNDREDTH = 100;
+
   private static final List<Double> STRENGTHS = List.of(0.15, 0.3, 0.5, 1.0);
 
   private final ToolRunner runner;
@@ -36,13 +38,13 @@ final class BackdropForm implements Properties.Subject {
         "backdropWidth",
         t -> LengthEntry.read(t, plan().unit(), LengthEntry.Allowed.POSITIVE),
         this::widen,
-        () -> backdrop().map(b -> Editable.length(b.width(), plan().unit())),
+        () -> backdrop().map(b -> Editable.rounded(b.width(), plan().unit())),
         () -> "");
     form.entry(
         "backdropTurned",
         AngleEntry::read,
         this::turn,
-        () -> backdrop().map(b -> Decimal.json(b.degrees())),
+        () -> backdrop().map(b -> Decimal.json(Math.rint(HUNDREDTH * b.degrees()) / HUNDREDTH)),
         () -> "0");
     form.choice(
         "strength",

@@ -23,6 +23,11 @@ final class Editable {
     return in(Texts.language(), LengthText.exact(length, unit));
   }
 
+  /** As it is read, for a length that came about by hand and has no exact figure. */
+  static String rounded(double length, LengthUnit unit) {
+    return in(Texts.language(), LengthText.of(length, unit));
+  }
+
   static String slope(Slope slope) {
     return slope(slope, Texts.language());
   }
