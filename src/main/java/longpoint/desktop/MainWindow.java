@@ -57,6 +57,7 @@ public final class MainWindow {
   private SidePanel side;
   private Optional<RecentMenu> recent = Optional.empty();
   private Finder finder;
+  private final Holds holds;
   private boolean whole;
   private boolean refreshing;
 
@@ -92,6 +93,7 @@ public final class MainWindow {
     sight = new Sight(job, canvas);
     places = new ProblemPlaces(job, canvas, sight);
     catalogue = new WindowTasks(this).catalogue();
+    holds = Holds.of(job.runner(), settings);
     drafting = new Drafting(canvas, job, picks, places, status);
     backdrop = new BackdropShow(job, canvas);
     appearance =
@@ -296,6 +298,10 @@ public final class MainWindow {
 
   Sight sight() {
     return sight;
+  }
+
+  Holds holds() {
+    return holds;
   }
 
   FileFlow files() {

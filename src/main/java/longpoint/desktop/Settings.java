@@ -78,6 +78,29 @@ public final class Settings {
     put("textSize", Integer.toString(points));
   }
 
+  /** Names of what is not to hold the pointer. */
+  public Set<String> holdsOff() {
+    return Set.copyOf(List.of(get("holdsOff", "").split(",")));
+  }
+
+  public void setHoldsOff(Set<String> names) {
+    put("holdsOff", names.stream().sorted().collect(Collectors.joining(",")));
+  }
+
+  /** The step that lengths and places go in, in a unit; empty for the usual one. */
+  public Optional<Double> grid(LengthUnit unit) {
+    try {
+      double grid = Double.parseDouble(get("grid." + unit.name(), ""));
+      return grid >= 0 && Double.isFinite(grid) ? Optional.of(grid) : Optional.empty();
+    } catch (NumberFormatException e) {
+      return Optional.empty();
+    }
+  }
+
+  public void setGrid(LengthUnit unit, double grid) {
+    put("grid." + unit.name(), Double.toString(grid));
+  }
+
   /** Where the window stood last. */
   public Optional<Rectangle> window() {
     String[] sides = get("window", "").split(",");

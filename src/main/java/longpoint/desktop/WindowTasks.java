@@ -221,6 +221,8 @@ final class WindowTasks {
         Task.of("view.grid", () -> window.canvas().setGridShown(!window.canvas().isGridShown()))
             .key("menu G")
             .shows(() -> window.canvas().isGridShown()),
+        Task.of("view.holds", () -> window.holds().open(window.headerButton("view.holds")))
+            .key("menu shift G"),
         Task.of("view.frame", this::showFrame).letter('k').shows(this::frameShown),
         Task.of("view.units", () -> window.side().setDisplay(window.side().display().next()))
             .letter('u'),

@@ -43,6 +43,11 @@ public record Settings(
         GivesWay.FINISH);
   }
 
+  /** The same habits for a plan in another unit, with that unit's own grid. */
+  Settings in(LengthUnit unit) {
+    return withGrid(of(unit).grid);
+  }
+
   public Settings withGrid(double grid) {
     return new Settings(grid, snaps, edgeKind, neighbours, givesWay);
   }

@@ -216,7 +216,7 @@ public final class ToolRunner {
   public void open(Plan plan) {
     rest();
     if (plan.unit() != document.plan().unit()) {
-      settings = Settings.of(plan.unit());
+      settings = settings.in(plan.unit());
     }
     document.open(plan);
     tell();

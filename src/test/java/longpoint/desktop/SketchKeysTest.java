@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Cursor;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import javax.swing.AbstractButton;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.MenuSelectionManager;
@@ -15,6 +16,7 @@ import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.geometry.Point;
 import longpoint.packet.Packet;
+import longpoint.plan.EdgeKind;
 import longpoint.plan.Plan;
 import longpoint.units.LengthUnit;
 import org.junit.jupiter.api.AfterEach;
@@ -194,6 +196,45 @@ class SketchKeysTest {
         () -> {
           JPopupMenu menu = (JPopupMenu) MenuSelectionManager.defaultManager().getSelectedPath()[0];
           WindowDriver.find(menu, item, JMenuItem.class).doClick(0);
+          MenuSelectionManager.defaultManager().clearSelectedPath();
+          return null;
+        });
+  }
+
+  @Test
+  void holdsAndStepsAreSwitchedAndKept() {
+    house().type("r").move(478, 334);
+    assertThat(snap()).isEqualTo(new Point(480, 336));
+    hold("hold.corner");
+    hold("hold.on_side");
+    hold("hold.in_line");
+    hold("hold.crossing");
+    hold("holds.grid.5"); // two feet
+    window.move(470, 330);
+    assertThat(snap()).isEqualTo(new Point(480, 336));
+    window.move(463, 330);
+    assertThat(snap()).isEqualTo(new Point(456, 336));
+    hold("holds.edge.1"); // always an eave
+    window.type("e").move(480, 60).click(480, 60);
+    assertThat(window.plan().parts().get(0).edges().get(1).kind()).isEqualTo(EdgeKind.EAVE);
+    Settings kept = WindowDriver.onEvents(() -> window.window().settings());
+    assertThat(kept.holdsOff())
+        .containsExactlyInAnyOrder("CORNER", "CROSSING", "IN_LINE", "ON_SIDE");
+    assertThat(kept.grid(LengthUnit.INCH)).contains(24.0);
+    assertThat(kept.grid(LengthUnit.MILLIMETRE)).isEmpty();
+  }
+
+  private Point snap() {
+    return WindowDriver.onEvents(
+        () -> window.window().job().runner().overlay().snap().orElseThrow().at());
+  }
+
+  private void hold(String name) {
+    window.menu("view.holds");
+    WindowDriver.onEvents(
+        () -> {
+          JPopupMenu menu = (JPopupMenu) MenuSelectionManager.defaultManager().getSelectedPath()[0];
+          WindowDriver.find(menu, name, AbstractButton.class).doClick(0);
           MenuSelectionManager.defaultManager().clearSelectedPath();
           return null;
         });

@@ -1,6 +1,8 @@
 package longpoint.desktop.panel;
 
 import com.formdev.flatlaf.FlatClientProperties;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
@@ -20,6 +22,8 @@ public final class Header extends JPanel {
   private final Words title = new Words(Words.Rank.TITLE, "");
   private final Words saved = new Words(Words.Rank.QUIET, "");
   private final transient List<TaskAction> actions = new ArrayList<>();
+  private final List<JButton> worded = new ArrayList<>();
+  private int words;
 
   public Header(Catalogue catalogue) {
     super(new MigLayout("insets 7 14 7 12, fillx, gapx 6"));
@@ -28,14 +32,30 @@ public final class Header extends JPanel {
     add(title, "wmin 40");
     add(saved, "gapleft 6, pushx, growx, wmin 0");
     for (String id :
-        List.of("edit.undo", "edit.redo", "view.fit", "beside.turn", "view.layers", "view.theme")) {
+        List.of(
+            "edit.undo",
+            "edit.redo",
+            "view.fit",
+            "beside.turn",
+            "view.holds",
+            "view.layers",
+            "view.theme")) {
       add(button(catalogue.task(id), FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON));
     }
     JButton find = worded(catalogue.task("help.find"));
     add(find, "gapleft 10");
+    worded.add(find);
     JButton packet = worded(catalogue.task("file.packet"));
     packet.putClientProperty(FlatClientProperties.STYLE, "background: $Longpoint.chosen");
+    addComponentListener(
+        new ComponentAdapter() {
+          @Override
+          public void componentResized(ComponentEvent e) {
+            fitWords();
+          }
+        });
     add(packet, "gapleft 4");
+    worded.add(packet);
     updateUI();
   }
 
@@ -58,6 +78,23 @@ public final class Header extends JPanel {
     return button;
   }
 
+  /** In a narrow window the words of buttons give way, not the buttons or the title. */
+  private void fitWords() {
+    int full = getPreferredSize().width + words;
+    boolean tight = getWidth() < full;
+    if (getWidth() == 0) {
+      return;
+    }
+    if (tight && words == 0) {
+      int before = getPreferredSize().width;
+      worded.forEach(b -> b.setHideActionText(true));
+      words = before - getPreferredSize().width;
+    } else if (!tight && words > 0) {
+      worded.forEach(b -> b.setHideActionText(false));
+      words = 0;
+    }
+  }
+
   /**
    * Shows the title and whether there is something to save.
    *
@@ -67,6 +104,7 @@ public final class Header extends JPanel {
     this.title.setText(title);
     this.saved.setText(state);
     actions.forEach(TaskAction::refresh);
+    fitWords();
   }
 
   @Override

@@ -19,6 +19,10 @@ public final class StatusLine extends JPanel {
   private final Words sentence = new Words(Words.Rank.PLAIN, " ");
   private final Words place = new Words(Words.Rank.QUIET, "");
   private static final int PAD = 6;
+  private static final int GAP = 24;
+
+  /** Points by which a sentence that has no room may be smaller. */
+  private static final float SMALLER = 3;
 
   private final Words state = new Words(Words.Rank.QUIET, "");
   private final Words work = new Words(Words.Rank.PLAIN, "");
@@ -54,6 +58,7 @@ public final class StatusLine extends JPanel {
     String text = words.isEmpty() ? " " : words;
     if (!text.equals(sentence.getText())) {
       sentence.setText(text);
+      revalidate();
       sentence.setToolTipText(text);
       sentence.getAccessibleContext().setAccessibleDescription(text);
     }
@@ -110,6 +115,32 @@ public final class StatusLine extends JPanel {
    */
   public static int height(int letters) {
     return letters + 2 * (UIScale.scale(4) + UIScale.scale(2)) + 2 * UIScale.scale(PAD) + 1;
+  }
+
+  /**
+   * The sentence comes first: where it has no room, the place and then the state give way, and at
+   * last its lettering becomes smaller.
+   */
+  @Override
+  public void doLayout() {
+    super.doLayout();
+    if (off.isVisible()) {
+      return;
+    }
+    int left = sentence.getX();
+    int right = getWidth() - left;
+    int wanted = sentence.getFontMetrics(Words.Rank.PLAIN.font()).stringWidth(sentence.getText());
+    for (Words besides : new Words[] {state, place}) {
+      int wide = besides.getPreferredSize().width;
+      boolean fits = wide > 0 && left + wanted + GAP + wide <= right;
+      besides.setBounds(
+          fits ? right - wide : right, besides.getY(), fits ? wide : 0, besides.getHeight());
+      right -= fits ? wide + GAP : 0;
+    }
+    float size = Words.Rank.PLAIN.font().getSize2D();
+    float fitting = size * Math.min(1, (float) (right - left) / Math.max(1, wanted));
+    sentence.setFont(Words.Rank.PLAIN.font().deriveFont(Math.max(size - SMALLER, fitting)));
+    sentence.setBounds(left, sentence.getY(), Math.max(0, right - left), sentence.getHeight());
   }
 
   @Override

@@ -29,12 +29,15 @@ import net.miginfocom.swing.MigLayout;
 public final class ToolStrip extends JPanel {
   private static final long serialVersionUID = 1;
   private static final int ICON = 26;
+  private static final int LOW_ICON = 20;
 
   /** Width of a button, at least. */
   private static final int LEAST = 88;
 
   private final transient List<TaskAction> actions = new ArrayList<>();
   private final List<JToggleButton> buttons = new ArrayList<>();
+  private boolean low;
+  private int comfortable;
 
   public ToolStrip(List<Task> tools) {
     super(new BorderLayout());
@@ -60,20 +63,60 @@ public final class ToolStrip extends JPanel {
     updateUI();
   }
 
+  /** In a low window a tool's name stands beside its picture, so that all tools stay in sight. */
+  @Override
+  public void doLayout() {
+    if (!low) {
+      comfortable = getPreferredSize().height;
+    }
+    if (low != getHeight() < comfortable) {
+      low = !low;
+      buttons.forEach(b -> dress(b, low ? Shape.LOW : Shape.HIGH));
+      invalidate();
+      getParent().revalidate();
+    }
+    super.doLayout();
+  }
+
+  private enum Shape {
+    HIGH(SwingConstants.CENTER, SwingConstants.BOTTOM, ICON, "3,3,3,3"),
+    LOW(SwingConstants.TRAILING, SwingConstants.CENTER, LOW_ICON, "3,6,3,26");
+
+    private final int across;
+    private final int up;
+    private final int icon;
+    private final String margin;
+
+    Shape(int across, int up, int icon, String margin) {
+      this.across = across;
+      this.up = up;
+      this.icon = icon;
+      this.margin = margin;
+    }
+  }
+
+  private static void dress(JToggleButton button, Shape shape) {
+    button.setIcon(LineIcon.of(button.getName(), shape.icon));
+    button.setHorizontalAlignment(
+        shape == Shape.LOW ? SwingConstants.LEADING : SwingConstants.CENTER);
+    button.setHorizontalTextPosition(shape.across);
+    button.setVerticalTextPosition(shape.up);
+    button.setIconTextGap(shape == Shape.LOW ? 7 : 3);
+    button.putClientProperty(
+        FlatClientProperties.STYLE,
+        "toolbar.margin: "
+            + shape.margin
+            + "; font: -1; toolbar.selectedBackground: $Longpoint.chosen;"
+            + " toolbar.hoverBackground: $Longpoint.hover");
+  }
+
   private JToggleButton button(Task tool) {
     TaskAction action = new TaskAction(tool);
     JToggleButton button = new ToolButton(action);
     button.setName(tool.id());
-    button.setIcon(LineIcon.of(tool.id(), ICON));
-    button.setHorizontalTextPosition(SwingConstants.CENTER);
-    button.setVerticalTextPosition(SwingConstants.BOTTOM);
-    button.setIconTextGap(3);
     button.putClientProperty(
         FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
-    button.putClientProperty(
-        FlatClientProperties.STYLE,
-        "margin: 6,4,5,4; font: -1; toolbar.selectedBackground: $Longpoint.chosen;"
-            + " toolbar.hoverBackground: $Longpoint.hover");
+    dress(button, Shape.HIGH);
     button.setFocusable(false);
     actions.add(action);
     buttons.add(button);
@@ -98,7 +141,8 @@ public final class ToolStrip extends JPanel {
           RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
       g.setFont(getFont().deriveFont(getFont().getSize2D() - 2));
       g.setColor(UIManager.getColor("Longpoint.quiet"));
-      g.drawString(letter, getWidth() - g.getFontMetrics().stringWidth(letter) - 8, 17);
+      int base = Math.min(17, (getHeight() + g.getFontMetrics().getAscent()) / 2 - 1);
+      g.drawString(letter, getWidth() - g.getFontMetrics().stringWidth(letter) - 8, base);
       g.dispose();
     }
   }
