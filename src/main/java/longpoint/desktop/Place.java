@@ -52,16 +52,11 @@ final class Place extends JPanel {
       return super.getPreferredSize();
     }
     return switch (of) {
-      case TOOLS -> new Dimension(Math.max(ToolStrip.width(this), neighbour()), 0);
+      case TOOLS -> new Dimension(ToolStrip.width(this), 0);
       case SIDE -> new Dimension(SidePanel.width(), 0);
       case HEADER -> new Dimension(0, Math.max(ICON, letters()) + UIScale.scale(27));
       case STATUS -> new Dimension(0, StatusLine.height(letters()));
     };
-  }
-
-  /** What the neighbour wants across: in a low window the tools stand wider. */
-  private int neighbour() {
-    return getComponentCount() == 0 ? 0 : getComponent(0).getPreferredSize().width;
   }
 
   private int letters() {

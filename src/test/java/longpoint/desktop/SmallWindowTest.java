@@ -63,7 +63,7 @@ class SmallWindowTest {
     AbstractButton note = window.find("tool.note", AbstractButton.class);
     assertThat(WindowDriver.onEvents(note::getHeight)).isLessThan(40);
     size(1400, 900);
-    WindowDriver.until("names stand below pictures again", () -> note.getHeight() > 40);
+    WindowDriver.until("the tools are large again", () -> note.getHeight() > 40);
     AbstractButton packet = window.find("header.file.packet", AbstractButton.class);
     WindowDriver.until("words stand on buttons again", () -> !packet.getText().isEmpty());
     assertThat(whole("tool.note")).isTrue();

@@ -10,6 +10,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
@@ -29,7 +30,7 @@ import net.miginfocom.swing.MigLayout;
 public final class ToolStrip extends JPanel {
   private static final long serialVersionUID = 1;
   private static final int ICON = 26;
-  private static final int LOW_ICON = 20;
+  private static final int LOW_ICON = 18;
 
   /** Width of a button, at least. */
   private static final int LEAST = 88;
@@ -63,7 +64,7 @@ public final class ToolStrip extends JPanel {
     updateUI();
   }
 
-  /** In a low window a tool's name stands beside its picture, so that all tools stay in sight. */
+  /** In a low window pictures and names are smaller, so that all tools stay in sight. */
   @Override
   public void doLayout() {
     if (!low) {
@@ -79,35 +80,36 @@ public final class ToolStrip extends JPanel {
   }
 
   private enum Shape {
-    HIGH(SwingConstants.CENTER, SwingConstants.BOTTOM, ICON, "3,3,3,3"),
-    LOW(SwingConstants.TRAILING, SwingConstants.CENTER, LOW_ICON, "3,6,3,26");
+    HIGH(ICON, 3, 1),
+    LOW(LOW_ICON, 0, 3);
 
-    private final int across;
-    private final int up;
     private final int icon;
-    private final String margin;
+    private final int room;
+    private final int smaller;
 
-    Shape(int across, int up, int icon, String margin) {
-      this.across = across;
-      this.up = up;
+    /**
+     * @param room above, below and between picture and name, pixels
+     * @param smaller by how many points the name is smaller than ordinary lettering
+     */
+    Shape(int icon, int room, int smaller) {
       this.icon = icon;
-      this.margin = margin;
+      this.room = room;
+      this.smaller = smaller;
     }
   }
 
   private static void dress(JToggleButton button, Shape shape) {
     button.setIcon(LineIcon.of(button.getName(), shape.icon));
-    button.setHorizontalAlignment(
-        shape == Shape.LOW ? SwingConstants.LEADING : SwingConstants.CENTER);
-    button.setHorizontalTextPosition(shape.across);
-    button.setVerticalTextPosition(shape.up);
-    button.setIconTextGap(shape == Shape.LOW ? 7 : 3);
+    button.setIconTextGap(shape.room);
     button.putClientProperty(
         FlatClientProperties.STYLE,
-        "toolbar.margin: "
-            + shape.margin
-            + "; font: -1; toolbar.selectedBackground: $Longpoint.chosen;"
-            + " toolbar.hoverBackground: $Longpoint.hover");
+        String.format(
+            Locale.ROOT,
+            "toolbar.margin: %1$d,3,%1$d,3; font: -%2$d;"
+                + " toolbar.selectedBackground: $Longpoint.chosen;"
+                + " toolbar.hoverBackground: $Longpoint.hover",
+            shape.room,
+            shape.smaller));
   }
 
   private JToggleButton button(Task tool) {
@@ -116,6 +118,8 @@ public final class ToolStrip extends JPanel {
     button.setName(tool.id());
     button.putClientProperty(
         FlatClientProperties.BUTTON_TYPE, FlatClientProperties.BUTTON_TYPE_TOOLBAR_BUTTON);
+    button.setHorizontalTextPosition(SwingConstants.CENTER);
+    button.setVerticalTextPosition(SwingConstants.BOTTOM);
     dress(button, Shape.HIGH);
     button.setFocusable(false);
     actions.add(action);
