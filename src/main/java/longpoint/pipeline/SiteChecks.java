@@ -4,6 +4,7 @@ import longpoint.field.OnSiteCheck;
 import longpoint.field.built.AsBuiltCheck;
 import longpoint.field.built.BuiltPlan;
 import longpoint.field.built.BuiltWalls;
+import longpoint.field.supplied.SupplierCheck;
 import longpoint.framing.Framing;
 import longpoint.framing.FramingSet;
 import longpoint.plan.Plan;
@@ -17,7 +18,8 @@ final class SiteChecks {
 
   /** What can be told at once; nothing is solved again. */
   static OnSiteCheck quick(Plan plan, FramingSet framing) {
-    return new OnSiteCheck(AsBuiltCheck.seated(plan, BuiltWalls.of(plan), framing));
+    return new OnSiteCheck(
+        AsBuiltCheck.seated(plan, BuiltWalls.of(plan), framing), SupplierCheck.of(plan, framing));
   }
 
   /** With roof and frame worked out once more, for the walls as built, where they were taped. */
@@ -30,6 +32,7 @@ final class SiteChecks {
     RoofSurface builtSurface = Roof.solve(built, new RoofMemory());
     FramingSet builtFraming = Framing.solve(built, builtSurface);
     return new OnSiteCheck(
-        check.walls().against(plan, surface, framing, built, builtSurface, builtFraming));
+        check.walls().against(plan, surface, framing, built, builtSurface, builtFraming),
+        check.trusses());
   }
 }
