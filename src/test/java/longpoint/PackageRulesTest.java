@@ -73,6 +73,7 @@ class PackageRulesTest {
         with(STAGES, "drawing", "sheets", "pipeline", "export", "planfile"),
         "com.fasterxml.jackson");
     allow("tracing", List.of("plan", "geometry", "units", "wording"));
+    allow("trusslist", List.of("plan", "units", "wording"));
     allow("picture", List.of("plan"), "java.awt", "org.w3c", "org.apache.pdfbox");
     allow("editor", List.of("plan", "geometry", "units", "wording"));
     allow(
@@ -86,6 +87,7 @@ class PackageRulesTest {
             "packet",
             "planfile",
             "tracing",
+            "trusslist",
             "picture",
             "editor"),
         "javax.swing",
@@ -98,7 +100,16 @@ class PackageRulesTest {
         "org.w3c");
     allow(
         "cli",
-        with(STAGES, "drawing", "sheets", "pipeline", "export", "packet", "planfile", "tracing"),
+        with(
+            STAGES,
+            "drawing",
+            "sheets",
+            "pipeline",
+            "export",
+            "packet",
+            "planfile",
+            "tracing",
+            "trusslist"),
         "picocli");
   }
 

@@ -21,7 +21,12 @@ import picocli.CommandLine.Spec;
     description = "Roof framing figures and drawings from wall outlines.",
     mixinStandardHelpOptions = true,
     versionProvider = LongpointCommand.Version.class,
-    subcommands = {FiguresCommand.class, PacketCommand.class, TraceCommand.class},
+    subcommands = {
+      FiguresCommand.class,
+      PacketCommand.class,
+      TraceCommand.class,
+      CompareCommand.class
+    },
     footer = {
       "",
       "Ends with 0 when all is well, 1 when the plan has errors, 2 when the command or a file",

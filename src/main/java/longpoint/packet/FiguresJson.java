@@ -62,6 +62,9 @@ public final class FiguresJson {
     if (!design.onSite().walls().walls().isEmpty()) {
       field.set("asBuilt", OnSiteJson.walls(design.onSite().walls()));
     }
+    if (!design.onSite().trusses().isEmpty()) {
+      field.set("supplied", RecordsJson.of(design.onSite().trusses()));
+    }
     return print(root);
   }
 

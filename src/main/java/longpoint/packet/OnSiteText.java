@@ -5,6 +5,8 @@ import longpoint.pipeline.Design;
 import longpoint.sheets.BuiltRows;
 import longpoint.sheets.RoofNames;
 import longpoint.sheets.RowTable;
+import longpoint.sheets.SupplierRows;
+import longpoint.sheets.Words;
 
 /** What was measured and delivered, as plain text. */
 final class OnSiteText {
@@ -15,6 +17,16 @@ final class OnSiteText {
     walls.forEach(t -> section(t, out));
     if (!walls.isEmpty()) {
       out.line(names.words().text("built.caution.rule"));
+    }
+    trusses(design, out);
+  }
+
+  static void trusses(Design design, TextSections out) {
+    Words words = Words.of(design.plan());
+    List<RowTable> trusses = SupplierRows.tables(words, design.onSite().trusses());
+    trusses.forEach(t -> section(t, out));
+    if (!trusses.isEmpty()) {
+      out.line(words.text("supplied.caution.rule"));
     }
   }
 

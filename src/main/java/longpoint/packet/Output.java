@@ -6,6 +6,7 @@ public enum Output {
   HTML("text/html; charset=utf-8"),
   XLSX("application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"),
   CSV("text/csv; charset=utf-8"),
+  DIFFERENCES("text/csv; charset=utf-8"),
   TXT("text/plain; charset=utf-8"),
   DXF("image/vnd.dxf"),
   DXF3D("image/vnd.dxf"),

@@ -155,6 +155,9 @@ final class PacketFiles {
       file(Output.XLSX, "-lists.xlsx", out -> XlsxWriter.write(book, out));
       file(Output.CSV, "-figures.csv", out -> CsvWriter.write(tables, out));
     }
+    if (!design.onSite().trusses().isEmpty()) {
+      file(Output.DIFFERENCES, "-supplier.csv", out -> SupplierDifferences.write(design, out));
+    }
     file(Output.TXT, "-figures.txt", text(() -> FiguresText.of(design)));
   }
 

@@ -29,7 +29,7 @@ public record Request(
 
   /** What a mail takes along when everything is written: not each sheet by itself. */
   private static final Set<Output> MAILED =
-      EnumSet.of(Output.PDF, Output.HTML, Output.XLSX, Output.DXF, Output.PLAN);
+      EnumSet.of(Output.PDF, Output.HTML, Output.XLSX, Output.DIFFERENCES, Output.DXF, Output.PLAN);
 
   public Request {
     Objects.requireNonNull(paper);

@@ -34,8 +34,7 @@ public record Supplied(String from, List<Row> trusses, Extras extras) {
   }
 
   /**
-   * Sizes of a truss as far as the list gives them. A list that says something once for both ends
-   * has it in both.
+   * Sizes of a truss as far as the list gives them. What it says once for both ends stands at one.
    *
    * @param span outside to outside of the bearings
    * @param height over all

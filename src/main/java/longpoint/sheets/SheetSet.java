@@ -37,6 +37,7 @@ public record SheetSet(List<Page> pages, Scales scales) {
     sheets.addAll(CuttingSheets.of(plan, solved.deck(), names, border));
     sheets.addAll(StickSheets.of(plan, solved.framing(), names, border));
     sheets.addAll(OrderSheets.of(solved, border));
+    sheets.addAll(SupplierSheets.of(solved, border));
     return new SheetSet(numbered(solved, sheets, border), new Scales(roof.scale(), layout.scale()));
   }
 

@@ -100,42 +100,14 @@ final class Rows {
             span,
             length(row, Column.HEIGHT),
             slope(row, Column.SLOPE),
-            slope(row, Column.OTHER_SLOPE).or(() -> both(row, Column.OTHER_SLOPE)),
+            slope(row, Column.OTHER_SLOPE),
             length(row, Column.OVERHANG),
-            other(row, Column.OVERHANG),
+            length(row, Column.OTHER_OVERHANG),
             length(row, Column.HEEL),
-            other(row, Column.HEEL),
+            length(row, Column.OTHER_HEEL),
             whole(row, Column.PLIES));
     return Optional.of(
         new Supplied.Row(row.line(), mark, quantity.orElse(1), figures, Extras.NONE));
-  }
-
-  /** A list without a column for the other end means both by the one it has. */
-  private Optional<Double> other(Cells.Row row, Column column) {
-    Column other = column.other().orElseThrow();
-    return columns.containsKey(other) ? length(row, other) : quietLength(row, column);
-  }
-
-  private Optional<Slope> both(Cells.Row row, Column other) {
-    return columns.containsKey(other) ? Optional.empty() : quietSlope(row);
-  }
-
-  private Optional<Double> quietLength(Cells.Row row, Column column) {
-    try {
-      Optional<String> cell = cell(row, column);
-      return cell.isEmpty() ? Optional.empty() : Optional.of(length(cell.get(), column));
-    } catch (EntryException e) {
-      return Optional.empty(); // told already
-    }
-  }
-
-  private Optional<Slope> quietSlope(Cells.Row row) {
-    try {
-      Optional<String> cell = cell(row, Column.SLOPE);
-      return cell.isEmpty() ? Optional.empty() : Optional.of(slopeOf(cell.get(), Column.SLOPE));
-    } catch (EntryException e) {
-      return Optional.empty(); // told already
-    }
   }
 
   private Optional<Double> length(Cells.Row row, Column column) {

@@ -25,7 +25,7 @@ final class PacketForm extends JPanel {
   private enum Kind {
     PRINT(Output.PDF),
     PHONE(Output.HTML),
-    LISTS(Output.XLSX, Output.CSV, Output.TXT),
+    LISTS(Output.XLSX, Output.CSV, Output.DIFFERENCES, Output.TXT),
     CAD(Output.DXF),
     SHEETS(Output.SVG),
     HOUSE(Output.GLB, Output.OBJ, Output.DXF3D),
