@@ -11,10 +11,12 @@ import longpoint.drawing.Mark;
 import longpoint.editor.Document;
 import longpoint.editor.ToolRunner;
 import longpoint.editor.tools.Tools;
+import longpoint.field.built.BuiltWalls;
 import longpoint.pipeline.Design;
 import longpoint.pipeline.Pipeline;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
+import longpoint.sheets.BuiltMarks;
 import longpoint.sheets.FrameLines;
 import longpoint.sheets.PlanView;
 import longpoint.surface.RoofMemory;
@@ -106,12 +108,19 @@ public final class Job implements AutoCloseable {
       marks.addAll(FrameLines.of(last.framing()));
       marks.addAll(view.walls());
       marks.addAll(view.roof());
+      marks.addAll(built(question.lettering().unitsPerMm()));
       marks.addAll(view.dimensions());
       marks.addAll(view.labels());
       marks.addAll(view.markup());
       return new Answer(
           question,
           Picture.of(last, new Drawing(view.title(), marks), question.lettering().unitsPerMm()));
+    }
+
+    /** Walls as built over the walls as drawn, offsets large enough to be seen. */
+    private List<Mark> built(double unitsPerMm) {
+      BuiltWalls walls = last.onSite().walls().walls();
+      return walls.tapes().isEmpty() ? List.of() : BuiltMarks.on(last.plan(), walls, unitsPerMm);
     }
   }
 

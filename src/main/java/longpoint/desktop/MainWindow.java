@@ -19,6 +19,7 @@ import longpoint.desktop.file.Dialogs;
 import longpoint.desktop.file.Drafts;
 import longpoint.desktop.file.FileFlow;
 import longpoint.desktop.file.PacketWriter;
+import longpoint.desktop.file.SupplierFlow;
 import longpoint.desktop.file.TracingFlow;
 import longpoint.desktop.panel.AppIcon;
 import longpoint.desktop.panel.Header;
@@ -158,7 +159,7 @@ public final class MainWindow {
     }
     refresh();
     frame.setIconImages(AppIcon.images());
-    new PlanDrop(files::open, pictures::load, tracings::load).on(frame);
+    new PlanDrop(files::open, pictures::load, tracings::load, suppliers()::load).on(frame);
   }
 
   private boolean performLetter(char letter) {
@@ -323,6 +324,10 @@ public final class MainWindow {
 
   Errands errands() {
     return errands;
+  }
+
+  SupplierFlow suppliers() {
+    return new SupplierFlow(job, dialogs, errands);
   }
 
   TracingFlow tracings() {

@@ -109,6 +109,8 @@ final class WindowTasks {
         Task.of("file.sheet", () -> window.outgoing().sheet())
             .key("menu shift E")
             .when(() -> !window.errands().busy()),
+        Task.of("file.supplied", () -> window.suppliers().load())
+            .when(() -> !window.errands().busy() && !plan().parts().isEmpty()),
         Task.of("file.print", () -> window.outgoing().print())
             .key("menu P")
             .when(() -> !window.errands().busy()),

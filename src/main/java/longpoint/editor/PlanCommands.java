@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import longpoint.plan.Buying;
 import longpoint.plan.Defaults;
+import longpoint.plan.OnSite;
 import longpoint.plan.Part;
 import longpoint.plan.Particulars;
 import longpoint.plan.Plan;
@@ -31,6 +32,16 @@ public final class PlanCommands {
   /** Changes what the user decides about what is bought. */
   public static Command buying(Buying buying) {
     return Command.of(Messages.text("do.buying"), p -> p.withBuying(buying));
+  }
+
+  /** Changes what was measured or delivered. */
+  public static Command onSite(UnaryOperator<OnSite> edit) {
+    return Command.of(Messages.text("do.onSite"), p -> p.withOnSite(edit.apply(p.onSite())));
+  }
+
+  /** Draws the walls where they stand. */
+  public static Command builtWalls(Plan built) {
+    return Command.of(Messages.text("do.builtWalls"), p -> built);
   }
 
   /**

@@ -62,6 +62,21 @@ public final class BuiltMarks {
     return marks;
   }
 
+  /** As on the screen: with the number of every corner of a taped part beside it. */
+  public static List<Mark> on(Plan plan, BuiltWalls walls, double unitsPerMm) {
+    List<Mark> marks = new ArrayList<>(of(plan, walls, times(walls, unitsPerMm)));
+    for (BuiltCorner c : walls.corners()) {
+      if (walls.isTaped(c.part())) {
+        Point inward = new Point(NUMBER_MM * unitsPerMm, NUMBER_MM * unitsPerMm);
+        marks.add(label(c, String.valueOf(c.number()), c.planned().plus(inward)));
+      }
+    }
+    return marks;
+  }
+
+  /** From a corner to its number on the screen, across and up. */
+  private static final double NUMBER_MM = 3;
+
   /** Where a corner is drawn. */
   static Point drawn(BuiltCorner corner, int times) {
     return corner.planned().plus(corner.built().minus(corner.planned()).times(times));

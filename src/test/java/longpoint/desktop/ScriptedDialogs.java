@@ -19,6 +19,7 @@ final class ScriptedDialogs implements Dialogs {
   Optional<Path> save = Optional.empty();
   Optional<Path> picture = Optional.empty();
   Optional<Path> drawing = Optional.empty();
+  Optional<Path> list = Optional.empty();
   Optional<Path> folder = Optional.empty();
   Optional<Traced.Gaps> gaps = Optional.empty();
   Optional<Path> sheet = Optional.empty();
@@ -37,6 +38,11 @@ final class ScriptedDialogs implements Dialogs {
   @Override
   public Optional<Path> drawingToOpen(Optional<Path> near) {
     return drawing;
+  }
+
+  @Override
+  public Optional<Path> listToOpen(Optional<Path> near) {
+    return list;
   }
 
   @Override

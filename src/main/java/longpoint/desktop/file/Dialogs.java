@@ -31,6 +31,9 @@ public interface Dialogs {
   /** Which CAD drawing to trace; empty for none. */
   Optional<Path> drawingToOpen(Optional<Path> near);
 
+  /** Which supplier's list of trusses to open; empty for none. */
+  Optional<Path> listToOpen(Optional<Path> near);
+
   /** How to trace a drawing; empty for not at all. */
   Optional<TracingFlow.Choice> howToTrace(CadDrawing drawing);
 

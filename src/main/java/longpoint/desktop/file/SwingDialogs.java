@@ -46,6 +46,14 @@ public final class SwingDialogs implements Dialogs {
   }
 
   @Override
+  public Optional<Path> listToOpen(Optional<Path> near) {
+    JFileChooser chooser = chooser(near, "file.kind.list", "csv", "tsv", "txt");
+    return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION
+        ? Optional.of(chooser.getSelectedFile().toPath())
+        : Optional.empty();
+  }
+
+  @Override
   public Optional<TracingFlow.Choice> howToTrace(CadDrawing drawing) {
     return TracingDialog.ask(over, drawing);
   }

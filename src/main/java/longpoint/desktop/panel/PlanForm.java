@@ -84,6 +84,7 @@ final class PlanForm implements Properties.Subject {
                 d.lookoutSpacing(),
                 d.extras()));
     BuyingForm.add(form, runner);
+    AsBuiltForm.add(form, runner);
   }
 
   private interface WithText {
