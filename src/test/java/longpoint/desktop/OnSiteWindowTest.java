@@ -67,6 +67,22 @@ class OnSiteWindowTest {
   }
 
   @Test
+  void aReadingIsTypedBesideItsWallAndSetAside() throws Exception {
+    open("tolverby-cabin.json");
+    press("fold.asBuilt");
+    window.fill("tape.1-2", "28' + 1/4").untilSolved();
+    assertThat(window.plan().onSite().walls().tapes()).hasSize(1);
+    assertThat(window.plan().onSite().walls().tapes().get(0).reads()).isEqualTo(336.25);
+    window.fill("tape.1-3", "34' 5").untilSolved();
+    window.fill("tape.1-2", "28' + 3/8").untilSolved();
+    assertThat(window.plan().onSite().walls().tapes()).hasSize(2);
+    press("tape.1-2.counts");
+    assertThat(window.plan().onSite().walls().tapes().get(0).use()).isEqualTo(AsBuilt.Use.ASIDE);
+    window.fill("tape.1-2", "").untilSolved();
+    assertThat(window.plan().onSite().walls().tapes()).hasSize(1);
+  }
+
+  @Test
   void theWallsAreDrawnWhereTheyStandAndItCanBeUndone() throws Exception {
     open("tolverby-cabin.json");
     press("fold.asBuilt");

@@ -14,6 +14,8 @@ import longpoint.units.LengthText;
 
 /** Rows to type in what was taped on site, and what came of it in a few words. */
 final class AsBuiltForm {
+  private static final int FIT_WIDTH = 280;
+
   private final Form form;
   private final ToolRunner runner;
 
@@ -28,12 +30,16 @@ final class AsBuiltForm {
   }
 
   private void rows() {
+    TapeRows tapes = new TapeRows(runner);
+    form.across(tapes);
+    form.also(tapes::update);
     form.entry(
             "tapes",
             t -> lists().readTapes(t),
             t -> change(w -> w.withTapes(t)),
             () -> Optional.of(lists().tapes()),
             () -> "1-3 = …")
+        .takingLines()
         .orEmpty(() -> change(w -> w.withTapes(java.util.List.of())));
     form.entry(
             "plateReadings",
@@ -41,6 +47,7 @@ final class AsBuiltForm {
             p -> change(w -> w.withPlates(p)),
             () -> Optional.of(lists().plates()),
             () -> "1 = …")
+        .takingLines()
         .orEmpty(() -> change(w -> w.withPlates(java.util.List.of())));
     form.entry(
             "tapeAccuracy",
@@ -49,7 +56,10 @@ final class AsBuiltForm {
             () -> now().accuracy().map(a -> Editable.length(a, plan().unit())),
             () -> LengthText.exact(AsBuilt.usualAccuracy(plan().unit()), plan().unit()))
         .orEmpty(() -> change(w -> w.withAccuracy(Optional.empty())));
-    form.says("builtFit", this::fit);
+    Words fit = Words.wrapped(Words.Rank.QUIET, fit(), FIT_WIDTH);
+    fit.setName("builtFit");
+    form.across(fit);
+    form.also(() -> fit.setText(Html.wrapped(fit(), FIT_WIDTH)));
     javax.swing.JButton take = new javax.swing.JButton(Texts.of("field.takeWalls"));
     take.setName("takeWalls");
     take.setToolTipText(Texts.of("field.takeWalls.tip"));
