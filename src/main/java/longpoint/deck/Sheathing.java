@@ -224,9 +224,9 @@ public final class Sheathing {
     if (choice.uprights().isEmpty()) {
       problems.add(Problem.note(where, Phrase.of("deck.noSupports", wall)));
     } else if (laying.kept() == JointChoice.Kept.NOTHING) {
-      problems.add(Problem.warning(where, Phrase.of("deck.unsupported", wall)));
+      problems.add(joints(choice, Phrase.of("deck.unsupported", wall)));
     } else if (laying.kept() == JointChoice.Kept.SUPPORT) {
-      problems.add(Problem.warning(where, Phrase.of("deck.stagger", wall)));
+      problems.add(joints(choice, Phrase.of("deck.stagger", wall)));
     }
     Ripping.said(choice, wall, plan.unit()).ifPresent(problems::add);
     for (PieceEdge rim : choice.ground().rims()) {
@@ -235,6 +235,17 @@ public final class Sheathing {
             .ifPresent(t -> problems.add(Problem.note(where, t.said(wall, plan.unit()))));
       }
     }
+  }
+
+  /** A fault of the joints, and where the first sheet may lie instead so that there is none. */
+  private static Problem joints(Choice choice, Phrase wrong) {
+    String where = choice.ground().plane().id();
+    return OtherStart.of(choice)
+        .map(
+            start ->
+                new Problem(
+                    Problem.Level.WARNING, where, wrong, Phrase.of("deck.start." + start.key())))
+        .orElseGet(() -> Problem.warning(where, wrong));
   }
 
   /**

@@ -1,6 +1,7 @@
 package longpoint.desktop;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import longpoint.desktop.canvas.BadgeGestures;
 import longpoint.desktop.canvas.Gestures;
@@ -24,7 +25,7 @@ final class ProblemPlaces implements ProblemsPanel.Places {
   private final PlanCanvas canvas;
   private final Sight sight;
   private final ProblemBadges badges = new ProblemBadges();
-  private String last = "";
+  private Optional<Badge> last = Optional.empty();
 
   ProblemPlaces(Job job, PlanCanvas canvas, Sight sight) {
     this.sight = sight;
@@ -75,7 +76,7 @@ final class ProblemPlaces implements ProblemsPanel.Places {
 
   /** Says what is wrong at a sign, with the cures that can be carried out. */
   void open(Badge badge) {
-    last = badge.where();
+    last = Optional.of(badge);
     Plan plan = job.document().plan();
     CurePopup.open(
         canvas,
@@ -92,12 +93,17 @@ final class ProblemPlaces implements ProblemsPanel.Places {
       return;
     }
     int now = 0;
-    while (now < all.size() && !all.get(now).where().equals(last)) {
+    while (now < all.size() && !isLast(all.get(now))) {
       now++;
     }
     Badge next = all.get(now + 1 < all.size() ? now + 1 : 0);
     next.at().filter(p -> !canvas.seen().contains(p)).ifPresent(canvas::centre);
     open(next);
+  }
+
+  private boolean isLast(Badge badge) {
+    return last.filter(l -> l.where().equals(badge.where()) && l.at().equals(badge.at()))
+        .isPresent();
   }
 
   @Override

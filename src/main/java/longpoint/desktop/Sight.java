@@ -185,7 +185,7 @@ final class Sight {
         .ifPresent(
             ref -> {
               job.runner().select(Selection.of(ref));
-              canvas.centre(ref.bounds(plan).middle());
+              canvas.centre(problem.at().orElse(ref.bounds(plan).middle()));
             });
   }
 

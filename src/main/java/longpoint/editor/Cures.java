@@ -38,6 +38,7 @@ public final class Cures {
     if (where.equals("plan")) {
       cures.addAll(PlanCures.of(plan));
     }
+    cures.addAll(IdCures.of(plan, where));
     cures.addAll(JoinCures.of(plan, where));
     return cures.stream().filter(c -> c.command().on(plan) instanceof Outcome.Commit).toList();
   }
@@ -55,11 +56,23 @@ public final class Cures {
         }
       }
     }
+    problems.forEach(p -> cures.addAll(BuyingCures.of(plan, p)));
     Set<String> labels = new HashSet<>();
     return cures.stream()
         .filter(c -> c.command().on(plan) instanceof Outcome.Commit)
         .filter(c -> labels.add(c.label()))
         .toList();
+  }
+
+  /** As {@link #cure}, and called by the same words when it is undone. */
+  static Cure named(String key, Command command, Object... parts) {
+    String label = Messages.text("cure." + key, parts);
+    return new Cure(
+        label,
+        plan ->
+            command.on(plan) instanceof Outcome.Commit done
+                ? new Outcome.Commit(label, done.plan())
+                : command.on(plan));
   }
 
   /** A cure with its words from the messages. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
 import longpoint.plan.Join;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
@@ -31,7 +32,10 @@ final class JoinCures {
         Command gone = Command.of(Messages.text("do.unjoin"), p -> without(p, number));
         String over = upper.map(Part::name).orElse(join.upper());
         String under = lower.map(Part::name).orElse(join.lower());
-        cures.add(Cures.cure("unjoin", gone, over, under));
+        if (!nothing && clear(plan, upper.get(), lower.get())) {
+          cures.add(moved(plan, upper.get(), lower.get()));
+        }
+        cures.add(Cures.named("unjoin", gone, over, under));
       }
     }
     return cures;
@@ -50,6 +54,22 @@ final class JoinCures {
         || two.minX() > one.maxX()
         || one.minY() > two.maxY()
         || two.minY() > one.maxY();
+  }
+
+  /** Straight across or up, or both, until the walls of the two touch. */
+  private static Cure moved(Plan plan, Part upper, Part lower) {
+    Bounds from = upper.outline().bounds();
+    Bounds to = lower.outline().bounds();
+    Point by =
+        new Point(
+            step(from.minX(), from.maxX(), to.minX(), to.maxX()),
+            step(from.minY(), from.maxY(), to.minY(), to.maxY()));
+    Command move = PartCommands.move(plan, List.of(upper.id()), by);
+    return Cures.named("moveUp", move, upper.name(), lower.name());
+  }
+
+  private static double step(double least, double most, double toLeast, double toMost) {
+    return least > toMost ? toMost - least : Math.max(0, toLeast - most);
   }
 
   private static Bounds box(Plan plan, Part part) {

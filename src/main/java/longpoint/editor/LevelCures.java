@@ -16,6 +16,9 @@ final class LevelCures {
   /** In inches: less than the nearest mark on the tape is level. */
   private static final double LEVEL = 1.0 / 32;
 
+  /** In inches, as the plan's checks have it. */
+  private static final double LONGEST = 72;
+
   private LevelCures() {}
 
   static List<Cure> of(Plan plan, Part part, int side) {
@@ -33,7 +36,7 @@ final class LevelCures {
         String wall = WallName.of(plan, other, like.side());
         for (SideCommands.LevelBy by : SideCommands.LevelBy.values()) {
           Command command = SideCommands.levelFascia(plan, ref, like, by);
-          if (command.on(plan) instanceof Outcome.Commit done) {
+          if (command.on(plan) instanceof Outcome.Commit done && isShort(done, ref)) {
             cures.add(
                 switch (by) {
                   case OVERHANG ->
@@ -47,6 +50,13 @@ final class LevelCures {
       }
     }
     return cures;
+  }
+
+  /** An overhang that would want posts under it is no cure. */
+  private static boolean isShort(Outcome.Commit done, Ref.OfSide ref) {
+    Part part = done.plan().part(ref.part()).orElseThrow();
+    double inch = done.plan().unit() == LengthUnit.INCH ? 1 : 25.4;
+    return done.plan().side(part, ref.side()).overhang() <= LONGEST * inch;
   }
 
   /** The figure as it would be. */

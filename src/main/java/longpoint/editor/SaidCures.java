@@ -3,14 +3,13 @@ package longpoint.editor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import longpoint.plan.Deck;
 import longpoint.plan.EdgeKind;
-import longpoint.plan.Frame;
 import longpoint.plan.Join;
+import longpoint.plan.OpenSideCheck;
 import longpoint.plan.Part;
-import longpoint.plan.Placements;
 import longpoint.plan.Plan;
+import longpoint.plan.PlanCheck;
 import longpoint.plan.Problem;
 import longpoint.plan.Reshape;
 import longpoint.plan.Side;
@@ -45,6 +44,10 @@ final class SaidCures {
       if (problem.wrong() instanceof Phrase wrong) {
         all.about(wrong);
         side.ifPresent(s -> all.about(wrong, s));
+        side.ifPresent(s -> all.mended(problem, s));
+        all.cures.addAll(FrameCures.of(plan, part, wrong));
+        all.cures.addAll(PlacedCures.of(plan, part, problem));
+        all.cures.addAll(OverhangCures.of(plan, part, problem));
       }
     }
     return all.cures;
@@ -53,24 +56,12 @@ final class SaidCures {
   /** Of the part as a whole, also where the problem stands at one of its sides. */
   private void about(Phrase wrong) {
     switch (wrong.key()) {
-      case "surface.open.overRidge" -> figure(wrong, 1).ifPresent(this::lower);
-      case "framing.seat.deep" -> figure(wrong, 3).ifPresent(this::raiseHeels);
-      case "framing.post.thin" -> figure(wrong, 2).ifPresent(this::thicken);
-      case "framing.hip.short", "framing.join.notSquare" ->
-          frame("rafters", f -> f.withMethod(Frame.Method.RAFTER));
-      case "framing.hip.setback" -> frame("setback", f -> f.withHipSetback(Optional.empty()));
-      case "framing.placed.idle" -> {
-        frame("trusses", f -> f.withMethod(Frame.Method.TRUSS));
-        frame("places", f -> f.withPlacements(Placements.NONE));
-      }
-      case "framing.join.cuts", "framing.join.inside" -> layOver();
-      case "plan.ceiling" ->
-          frame("ceiling", f -> f.withChoices(f.choices().withCeiling(Optional.empty())));
-      case "plan.thick" -> usualSpacing();
-      case "plan.deck.negative", "deck.sizes" -> usualDeck();
+      case "surface.open.overRidge", "framing.valley.taller" ->
+          figure(wrong, 1).ifPresent(by -> lower(Marks.up(plan.unit(), by)));
       case "plan.join.circle" -> unjoin();
+      case "plan.plateHeight" -> likePlates();
       default -> {
-        // Nothing that a click could decide.
+        // About a side, or what others know.
       }
     }
   }
@@ -81,7 +72,7 @@ final class SaidCures {
       case "surface.open.cheeks" -> figure(wrong, 1).ifPresent(by -> pull(at, by));
       case "plan.run.slopes", "plan.run.heels" -> level(at);
       case "plan.hole.outside", "plan.hole.inside" ->
-          add("courtyard", PlanCommands.delete(Selection.of(Ref.side(part.id(), at))));
+          named("courtyard", PlanCommands.delete(Selection.of(Ref.side(part.id(), at))));
       case "framing.run.shallow" ->
           add("gable", SideCommands.kind(plan, List.of(ref(at)), EdgeKind.GABLE));
       case "surface.sweep.stranded" ->
@@ -92,12 +83,62 @@ final class SaidCures {
     }
   }
 
-  private void add(String key, Command command, Object... parts) {
-    cures.add(Cures.cure(key, command, parts));
+  /** What the words of a cure name and those of the problem do not. */
+  private void mended(Problem problem, int at) {
+    if (!(problem.mend() instanceof Phrase mend)) {
+      return;
+    }
+    switch (mend.key()) {
+      case "surface.overtaken.lower", "surface.overtaken.least" -> {
+        boolean below = mend.key().endsWith("lower");
+        figure(mend, 0)
+            .map(h -> below ? Marks.under(plan.unit(), h) : Marks.down(plan.unit(), h))
+            .ifPresent(h -> heel(at, h));
+        add("gable", SideCommands.kind(plan, List.of(ref(at)), EdgeKind.GABLE));
+      }
+      case "deck.start.left" -> start(at, Deck.Start.LEFT);
+      case "deck.start.right" -> start(at, Deck.Start.RIGHT);
+      case "deck.start.centre" -> start(at, Deck.Start.CENTRE);
+      case "surface.open.near" -> figure(mend, 1).ifPresent(by -> reach(at, by));
+      default -> {
+        // Nothing more than the problem's own.
+      }
+    }
   }
 
-  private void frame(String key, UnaryOperator<Frame> change) {
-    add(key, PartCommands.frame(plan, List.of(part.id()), change), part.name());
+  private void heel(int at, double heel) {
+    if (heel >= 0) {
+      Command lower = SideCommands.heel(plan, List.of(ref(at)), Optional.of(heel));
+      add("likeHeel", lower, WallName.of(plan, part, at), length(heel));
+    }
+  }
+
+  /** Draws an open side up to the roof that stands before it. */
+  private void reach(int at, double by) {
+    Command pull = SideCommands.pull(plan, ref(at), by, Reshape.Neighbours.STRETCH);
+    if (pull.on(plan) instanceof Outcome.Commit done) {
+      Part pulled = done.plan().part(part.id()).orElseThrow();
+      boolean stands =
+          plan.parts().stream()
+              .anyMatch(o -> !o.id().equals(part.id()) && OpenSideCheck.standsAt(pulled, at, o));
+      if (stands) {
+        add("reach", pull, length(by));
+      }
+    }
+  }
+
+  private void start(int at, Deck.Start start) {
+    add(
+        "start." + start.key(),
+        SideCommands.sheetStart(plan, List.of(ref(at)), Optional.of(start)));
+  }
+
+  private void named(String key, Command command) {
+    cures.add(Cures.named(key, command));
+  }
+
+  private void add(String key, Command command, Object... parts) {
+    cures.add(Cures.cure(key, command, parts));
   }
 
   private Ref.OfSide ref(int at) {
@@ -121,36 +162,6 @@ final class SaidCures {
     add("lower", lower, part.name(), length(by));
   }
 
-  private void raiseHeels(double heel) {
-    List<Ref.OfSide> eaves = new ArrayList<>();
-    for (int i = 0; i < part.sideCount(); i++) {
-      if (part.edges().get(i).kind() == EdgeKind.EAVE) {
-        eaves.add(ref(i));
-      }
-    }
-    add("heels", SideCommands.heel(plan, eaves, Optional.of(heel)), part.name(), length(heel));
-  }
-
-  private void thicken(double post) {
-    frame(
-        "post",
-        f -> {
-          var choices = f.choices();
-          return f.withChoices(choices.withSticks(choices.sticks().withPost(Optional.of(post))));
-        });
-  }
-
-  /** Roofs framed through each other are laid one over the other. */
-  private void layOver() {
-    for (Join join : plan.joins()) {
-      boolean here = join.upper().equals(part.id()) || join.lower().equals(part.id());
-      if (here && join.method() == Join.Method.THROUGH) {
-        Command over = PartCommands.join(join.withMethod(Join.Method.OVERLAY));
-        add("layOver", over, name(join.upper()), name(join.lower()));
-      }
-    }
-  }
-
   private void unjoin() {
     for (Join join : plan.joins()) {
       if (join.upper().equals(part.id())) {
@@ -164,14 +175,26 @@ final class SaidCures {
     return plan.part(id).map(Part::name).orElse(id);
   }
 
-  private void usualSpacing() {
-    double usual = Frame.of(plan.unit()).spacing();
-    add("spacing", PartCommands.spacing(plan, List.of(part.id()), usual), length(usual));
-  }
-
-  private void usualDeck() {
-    Deck usual = Deck.of(plan.unit());
-    add("deck", PartCommands.deck(plan, List.of(part.id()), d -> usual), length(usual.thickness()));
+  /** The plate of the first other part whose height can be meant. */
+  private void likePlates() {
+    plan.parts().stream()
+        .filter(p -> !p.id().equals(part.id()))
+        .filter(
+            p ->
+                PlanCheck.check(plan).stream()
+                    .noneMatch(
+                        q ->
+                            q.where().equals(p.id())
+                                && q.wrong() instanceof Phrase w
+                                && w.key().equals("plan.plateHeight")))
+        .findFirst()
+        .ifPresent(
+            p ->
+                add(
+                    "plate",
+                    PartCommands.plateHeight(plan, List.of(part.id()), p.plateHeight()),
+                    p.name(),
+                    length(p.plateHeight())));
   }
 
   private void rip(int at, double width) {

@@ -39,6 +39,7 @@ final class SideCures {
   static List<Cure> of(Plan plan, Part part, int side) {
     SideCures all = new SideCures(plan, part, side);
     all.corner();
+    all.cures.addAll(CrossingCures.of(plan, part, side));
     all.figures();
     all.open();
     all.cures.addAll(LevelCures.of(plan, part, side));
@@ -50,7 +51,7 @@ final class SideCures {
     double mark = plan.unit() == LengthUnit.INCH ? 1 / 16.0 : 1;
     if (part.side(side).length() < mark || doublesBack()) {
       Selection corner = Selection.of(Ref.corner(part.id(), side));
-      cures.add(Cures.cure("corner", PlanCommands.delete(corner)));
+      cures.add(Cures.named("corner", PlanCommands.delete(corner)));
     }
   }
 

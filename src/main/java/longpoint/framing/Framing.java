@@ -73,7 +73,7 @@ public final class Framing {
     Marks marks = Marks.share(placed(found, layouts, valleys), shop);
     List<Problem> problems = new ArrayList<>(found.problems());
     problems.addAll(seats.problems());
-    problems.addAll(valleys.problems());
+    valleys.problems().stream().filter(p -> !isSaid(p, surface)).forEach(problems::add);
     problems.addAll(opened(found));
     problems.addAll(girdersOnGirders(plan, marks));
     layouts.forEach(layout -> problems.addAll(layout.problems()));
@@ -250,6 +250,18 @@ public final class Framing {
         .findFirst()
         .map(RunLayout::row)
         .orElseGet(() -> Row.of(Sticks.stations(run), run.part().frame().thickness()));
+  }
+
+  /** A wing that passes over the ridge is told of once, by the roof. */
+  private static boolean isSaid(Problem valley, RoofSurface surface) {
+    return hasKey(valley, "framing.valley.taller")
+        && surface.problems().stream()
+            .filter(p -> hasKey(p, "surface.open.overRidge"))
+            .anyMatch(p -> p.where().split("/")[0].equals(valley.where()));
+  }
+
+  private static boolean hasKey(Problem problem, String key) {
+    return problem.wrong() instanceof Phrase said && said.key().equals(key);
   }
 
   /** Girders hung on girders: the load of a whole roof end on one hanger. */

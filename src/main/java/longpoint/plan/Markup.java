@@ -86,7 +86,7 @@ public record Markup(
   }
 
   /** With every end on a corner changed; a dimension goes when one of its ends becomes empty. */
-  Markup withCorners(Function<PlanDimension.Corner, Optional<PlanDimension.End>> edit) {
+  public Markup withCorners(Function<PlanDimension.Corner, Optional<PlanDimension.End>> edit) {
     List<PlanDimension> changed = new ArrayList<>();
     for (PlanDimension d : dimensions) {
       Optional<PlanDimension.End> from = edited(d.from(), edit);

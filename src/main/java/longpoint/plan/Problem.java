@@ -1,6 +1,8 @@
 package longpoint.plan;
 
 import java.util.Objects;
+import java.util.Optional;
+import longpoint.geometry.Point;
 import longpoint.wording.Language;
 import longpoint.wording.Phrase;
 import longpoint.wording.Worded;
@@ -74,6 +76,11 @@ public record Problem(Level level, String where, Worded wrong, Worded mend) {
     return new Problem(Level.NOTE, where, Worded.plain(message), Worded.none());
   }
 
+  /** The very place on the plan that it is about, where it names one. */
+  public Optional<Point> at() {
+    return PlacePoint.named(wrong).stream().findFirst();
+  }
+
   /** What is wrong, a sentence. */
   public String message(Language language) {
     return wrong.sentence(language);
@@ -106,8 +113,11 @@ public record Problem(Level level, String where, Worded wrong, Worded mend) {
 
   private static Worded named(Worded words, Plan plan) {
     if (words instanceof Phrase phrase) {
-      return phrase.with(p -> p instanceof PlaceName place ? place.in(plan) : p);
+      return phrase.with(p -> named(p, plan));
     }
-    return words;
+    if (words instanceof PlacePoint place) {
+      return place.in(plan);
+    }
+    return words instanceof PlaceName place ? place.in(plan) : words;
   }
 }

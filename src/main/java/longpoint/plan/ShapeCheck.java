@@ -9,7 +9,6 @@ import longpoint.geometry.Meeting;
 import longpoint.geometry.Point;
 import longpoint.geometry.Ring;
 import longpoint.geometry.Segment;
-import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
 import longpoint.wording.Phrase;
 import longpoint.wording.Worded;
@@ -87,7 +86,7 @@ final class ShapeCheck {
       Point d = wall.line().direction();
       Point e = next.direction();
       if (wall.number() != wall.next() && d.dot(e) < 0 && Math.abs(d.cross(e)) < Reshape.PARALLEL) {
-        error(wall.next(), "spike", name(wall.number()), x(next.from()), y(next.from()));
+        error(wall.next(), "spike", name(wall.number()), place(next.from()));
         some = true;
       }
     }
@@ -116,7 +115,7 @@ final class ShapeCheck {
     for (Wall[] pair : pairs) {
       Point place = Meeting.of(pair[0].line(), pair[1].line()).orElseThrow();
       String key = pair[1].ring() == 0 ? "crosses" : "crosses.hole";
-      error(pair[0].number(), key, name(pair[1].number()), x(place), y(place));
+      error(pair[0].number(), key, name(pair[1].number()), place(place));
     }
   }
 
@@ -168,12 +167,8 @@ final class ShapeCheck {
     }
   }
 
-  private LengthFigure x(Point p) {
-    return new LengthFigure(p.x(), plan.unit());
-  }
-
-  private LengthFigure y(Point p) {
-    return new LengthFigure(p.y(), plan.unit());
+  private PlacePoint place(Point p) {
+    return PlacePoint.of(p, plan.unit());
   }
 
   private PlaceName name(int side) {

@@ -108,7 +108,7 @@ class PlacedTrussesTest {
   void whatIsPutOutsideIsSaid() {
     FramingSet set = solve(put(PlacedTruss.truss(new Point(900, 0))));
     assertThat(marks(set)).hasSize(21);
-    assertThat(set.problems()).anyMatch(p -> p.message().contains("outside main"));
+    assertThat(set.problems()).anyMatch(p -> p.message().contains("outside its walls"));
   }
 
   /**

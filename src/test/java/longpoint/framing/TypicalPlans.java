@@ -16,11 +16,11 @@ import longpoint.plan.Plan;
 import longpoint.units.Slope;
 
 /** Houses as people draw them, each shape over a range of sizes and slopes. Trusses, inches. */
-final class TypicalPlans {
+public final class TypicalPlans {
   private TypicalPlans() {}
 
   /** Each shape once, in ordinary sizes. */
-  static Map<String, Plan> all() {
+  public static Map<String, Plan> all() {
     Map<String, Plan> all = new LinkedHashMap<>();
     for (double span : new double[] {72, 96, 144, 240, 336, 431, 600, 720}) {
       for (String ends : List.of("egeg", "eeee", "eeeg", "eggg", "egag")) {
@@ -372,7 +372,7 @@ final class TypicalPlans {
   }
 
   /** A house of a random shape above in random sizes. */
-  static Plan random(long seed) {
+  public static Plan random(long seed) {
     Random r = new Random(seed);
     double m = 2 + r.nextInt(13);
     double length = 100 + r.nextInt(600);

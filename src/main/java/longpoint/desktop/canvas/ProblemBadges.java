@@ -80,9 +80,9 @@ public final class ProblemBadges {
     Map<String, List<Problem>> places = new LinkedHashMap<>();
     problems.stream()
         .sorted(Comparator.comparing(Problem::level))
-        .forEach(p -> places.computeIfAbsent(where(plan, p), w -> new ArrayList<>()).add(p));
+        .forEach(p -> places.computeIfAbsent(spot(plan, p), w -> new ArrayList<>()).add(p));
     List<Badge> all = new ArrayList<>();
-    places.forEach((where, at) -> all.add(badge(plan, where, at, around)));
+    places.values().forEach(at -> all.add(badge(plan, where(plan, at.get(0)), at, around)));
     badges = List.copyOf(all);
   }
 
@@ -111,7 +111,16 @@ public final class ProblemBadges {
     return Optional.empty();
   }
 
+  /** What has one sign: the place a problem names, else its part or side. */
+  private static String spot(Plan plan, Problem problem) {
+    return where(plan, problem) + problem.at().map(p -> " " + p).orElse("");
+  }
+
   private static Badge badge(Plan plan, String where, List<Problem> problems, Around around) {
+    Optional<Point> named = problems.get(0).at();
+    if (named.isPresent()) {
+      return new Badge(where, problems, named, new Point(-1, 1).unit());
+    }
     for (Part part : plan.parts()) {
       if (part.id().equals(where)) {
         // The upper left corner: names and slopes fill the middle.

@@ -16,6 +16,7 @@ import longpoint.plan.Frame;
 import longpoint.plan.FrameChoices.Ridge;
 import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
+import longpoint.plan.PlacePoint;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
@@ -128,7 +129,8 @@ final class PartRuns {
             p ->
                 problems.add(
                     Problem.warning(
-                        part.id(), Phrase.of("framing.through.none", PlaceName.of(part)))));
+                        part.id(),
+                        Phrase.of("framing.through.none", PlaceName.of(part), PlacePoint.of(p)))));
   }
 
   /** Blocks that could be the main run, the best first. */

@@ -65,7 +65,10 @@ public final class RunFinder {
       List<Problem> problems) {
     Optional<Meeting> meeting = first(runs, join, lower -> meeting(plan, join, wing, lower));
     if (meeting.isEmpty()) {
-      problems.add(notSquare(plan, wing, join));
+      // Who asked for rafters is not told that trusses are not laid out.
+      if (wing.part().frame().method() == Frame.Method.TRUSS) {
+        problems.add(notSquare(plan, wing, join));
+      }
       meeting = skew(wing, join, runs);
     }
     meeting

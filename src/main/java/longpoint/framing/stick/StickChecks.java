@@ -83,7 +83,8 @@ public final class StickChecks {
           Phrase.of(
               "framing.seat.none",
               PlaceName.of(part),
-              length(r.seat().get().height() - plumbDepth(r))));
+              length(r.seat().get().height() - plumbDepth(r)),
+              length(heel(r, part))));
     } else {
       most(seated, r -> -r.seat().get().bearing())
           .filter(r -> r.seat().get().bearing() < least)
@@ -95,7 +96,8 @@ public final class StickChecks {
                           "framing.seat.short",
                           PlaceName.of(part),
                           length(r.seat().get().bearing()),
-                          length(least))));
+                          length(least),
+                          length(heel(r, part)))));
     }
   }
 

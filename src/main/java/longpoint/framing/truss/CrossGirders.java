@@ -10,6 +10,7 @@ import longpoint.framing.run.Run;
 import longpoint.framing.truss.Placed.Carrier;
 import longpoint.geometry.Point;
 import longpoint.plan.PlaceName;
+import longpoint.plan.PlacePoint;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
 import longpoint.wording.Phrase;
@@ -55,9 +56,7 @@ final class CrossGirders {
             && last.isPresent()
             && near(last.get()) - far(first.get()) > run.part().frame().spacing() / 2;
     if (!apart) {
-      problems.add(
-          Problem.warning(
-              run.part().id(), Phrase.of("framing.crossGirder.bearing", PlaceName.of(run.part()))));
+      problems.add(hangsFree(at, to, width));
       return;
     }
     Placed girder = girder(first.get(), last.get(), v, plies);
@@ -71,6 +70,47 @@ final class CrossGirders {
     asGirder(first.get());
     asGirder(last.get());
     trusses.add(girder);
+  }
+
+  /** Says so, and which two trusses nearest to its ends would carry it. */
+  private Problem hangsFree(Point at, Point to, double width) {
+    PlaceName part = PlaceName.of(run.part());
+    double v = run.axes().v(at.toward(to, 0.5));
+    List<Double> over =
+        trusses.stream()
+            .filter(t -> t.kind().squareToRidge() && reachesOver(t, v, width))
+            .map(Placed::station)
+            .toList();
+    double a = run.axes().u(at);
+    double b = run.axes().u(to);
+    Optional<Double> from = nearest(over, a);
+    Optional<Double> until =
+        from.flatMap(f -> nearest(over.stream().filter(u -> isApart(u, f)).toList(), b));
+    if (until.isEmpty()) {
+      return Problem.warning(
+          run.part().id(), Phrase.of("framing.crossGirder.bearing", part, PlacePoint.of(at)));
+    }
+    Phrase wrong =
+        Phrase.of(
+            "framing.crossGirder.bearing",
+            part,
+            PlacePoint.of(at),
+            PlacePoint.of(run.axes().at(from.get(), v)),
+            PlacePoint.of(run.axes().at(until.get(), v)));
+    return new Problem(
+        Problem.Level.WARNING,
+        run.part().id(),
+        wrong,
+        wrong.under("framing.crossGirder.bearing.between"));
+  }
+
+  private static Optional<Double> nearest(List<Double> stations, double to) {
+    return stations.stream().min(Comparator.comparingDouble(u -> Math.abs(u - to)));
+  }
+
+  /** Far enough for a girder between two trusses, whatever their plies. */
+  private boolean isApart(double a, double b) {
+    return Math.abs(a - b) > 0.9 * run.part().frame().spacing();
   }
 
   private static double near(Placed truss) {

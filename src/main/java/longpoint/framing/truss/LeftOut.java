@@ -8,6 +8,7 @@ import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
 import longpoint.geometry.Segment;
 import longpoint.plan.PlaceName;
+import longpoint.plan.PlacePoint;
 import longpoint.plan.Problem;
 import longpoint.wording.Phrase;
 
@@ -27,10 +28,17 @@ record LeftOut(List<Placed> trusses, List<Problem> problems) {
           stay.stream()
               .filter(t -> away(t, place) <= within)
               .min(Comparator.comparingDouble(t -> away(t, place)));
+      if (nearest.isEmpty() && OwnPlaces.isOutside(place, List.of(run))) {
+        continue; // which is said elsewhere
+      }
       if (nearest.isEmpty()) {
-        problems.add(say("framing.leftOut.none", run));
+        problems.add(none(run, stay, place));
       } else if (carries(nearest.get())) {
-        problems.add(say("framing.leftOut.girder", run));
+        problems.add(
+            Problem.warning(
+                run.part().id(),
+                Phrase.of(
+                    "framing.leftOut.girder", PlaceName.of(run.part()), PlacePoint.of(place))));
       } else {
         stay.remove(nearest.get());
       }
@@ -60,7 +68,20 @@ record LeftOut(List<Placed> trusses, List<Problem> problems) {
     };
   }
 
-  private static Problem say(String key, Run run) {
-    return Problem.warning(run.part().id(), Phrase.of(key, PlaceName.of(run.part())));
+  /** Says so, and where the nearest truss stands that can be left out. */
+  private static Problem none(Run run, List<Placed> stay, Point place) {
+    PlaceName part = PlaceName.of(run.part());
+    PlacePoint at = PlacePoint.of(place);
+    Optional<Point> truss =
+        stay.stream()
+            .filter(t -> t.kind().squareToRidge() && !carries(t))
+            .min(Comparator.comparingDouble(t -> away(t, place)))
+            .map(t -> t.from().toward(t.to(), 0.5));
+    if (truss.isEmpty()) {
+      return Problem.warning(run.part().id(), Phrase.of("framing.leftOut.none", part, at));
+    }
+    Phrase wrong = Phrase.of("framing.leftOut.none", part, at, PlacePoint.of(truss.get()));
+    return new Problem(
+        Problem.Level.WARNING, run.part().id(), wrong, wrong.under("framing.leftOut.none.nearest"));
   }
 }

@@ -1,11 +1,14 @@
 package longpoint.framing.truss;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
 import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
+import longpoint.plan.PlacePoint;
 import longpoint.plan.Placements;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -71,15 +74,34 @@ public final class OwnPlaces {
       if (own.isEmpty()) {
         problems.add(
             Problem.warning(part.id(), Phrase.of("framing.placed.idle", PlaceName.of(part))));
-      } else if (places.stream().anyMatch(p -> isOutside(p, own))) {
-        problems.add(
-            Problem.warning(part.id(), Phrase.of("framing.placed.outside", PlaceName.of(part))));
+      } else {
+        places.stream()
+            .filter(p -> isOutside(p, own))
+            .forEach(p -> problems.add(outside(part, p, inside(p, own))));
       }
     }
     return problems;
   }
 
-  private static boolean isOutside(Point place, List<Run> runs) {
+  private static Problem outside(Part part, Point place, Point inside) {
+    return Problem.warning(
+        part.id(),
+        Phrase.of(
+            "framing.placed.outside",
+            PlaceName.of(part),
+            PlacePoint.of(place),
+            PlacePoint.of(inside)));
+  }
+
+  /** The nearest place within the walls, a spacing in from the ends where there is that much. */
+  private static Point inside(Point place, List<Run> runs) {
+    Run run = Collections.min(runs, Comparator.comparingDouble(r -> away(r, place)));
+    double in = Math.min(run.part().frame().spacing(), run.length() / 2);
+    double u = Math.max(in, Math.min(run.length() - in, run.axes().u(place)));
+    return run.axes().at(u, Math.max(0, Math.min(run.width(), run.axes().v(place))));
+  }
+
+  static boolean isOutside(Point place, List<Run> runs) {
     return runs.stream().allMatch(r -> away(r, place) > r.part().frame().spacing());
   }
 }

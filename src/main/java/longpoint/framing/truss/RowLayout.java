@@ -1,15 +1,19 @@
 package longpoint.framing.truss;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import longpoint.framing.Shop;
 import longpoint.framing.run.Bank;
 import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.framing.truss.Standing.Role;
+import longpoint.geometry.Point;
 import longpoint.plan.Edge;
 import longpoint.plan.PlaceName;
+import longpoint.plan.PlacePoint;
 import longpoint.plan.PlacedTruss;
 import longpoint.plan.Problem;
 import longpoint.wording.Phrase;
@@ -163,13 +167,39 @@ final class RowLayout {
     Optional<Standing> fixed =
         row.stream().filter(put::overlaps).filter(s -> s.holdsAnEnd() || isPlaced(s)).findFirst();
     if (fixed.isPresent()) {
-      problems.add(
-          Problem.warning(
-              run.part().id(), Phrase.of("framing.placed.taken", PlaceName.of(run.part()))));
+      problems.add(taken(placed, put));
       return;
     }
     row.removeIf(put::overlaps);
     row.add(put);
+  }
+
+  /** Says so, and where the nearest room for it is. */
+  private Problem taken(PlacedTruss placed, Standing put) {
+    PlaceName part = PlaceName.of(run.part());
+    PlacePoint at = PlacePoint.of(placed.at());
+    Optional<Point> room = room(put).map(u -> run.axes().at(u, run.axes().v(placed.at())));
+    if (room.isEmpty()) {
+      return Problem.warning(run.part().id(), Phrase.of("framing.placed.taken", part, at));
+    }
+    Phrase wrong = Phrase.of("framing.placed.taken", part, at, PlacePoint.of(room.get()));
+    return new Problem(
+        Problem.Level.WARNING, run.part().id(), wrong, wrong.under("framing.placed.taken.room"));
+  }
+
+  /** The nearest station beside what stands fast where a truss as wide has room. */
+  private Optional<Double> room(Standing put) {
+    double half = put.width() / 2;
+    List<Standing> fast = row.stream().filter(s -> s.holdsAnEnd() || isPlaced(s)).toList();
+    return fast.stream()
+        .flatMap(s -> Stream.of(s.near() - half, s.far() + half))
+        .filter(u -> u >= half && u <= run.length() - half)
+        .filter(
+            u -> {
+              Standing there = new Standing(u, thickness, put.plies(), put.role(), put.fromEnd());
+              return fast.stream().noneMatch(there::overlaps);
+            })
+        .min(Comparator.comparingDouble(u -> Math.abs(u - put.station())));
   }
 
   private static boolean isPlaced(Standing s) {

@@ -32,12 +32,32 @@ final class SuppliedCheck {
     }
     ValleySite site = ValleySets.site(m);
     for (SuppliedSet.Placed placed : supplied) {
-      said(site, placed, wing, unit).ifPresent(p -> problems.add(Problem.warning(where, p)));
+      said(site, placed, wing, laid(layout, supplied, placed), unit)
+          .ifPresent(p -> problems.add(warning(where, p)));
     }
   }
 
+  /** How long the layout makes the chord of the same number, if it has as many. */
+  private static Optional<Double> laid(
+      ValleyLayout layout, List<SuppliedSet.Placed> supplied, SuppliedSet.Placed placed) {
+    return supplied.size() == layout.trusses().size()
+        ? Optional.of(layout.trusses().get(placed.truss().number() - 1).length())
+        : Optional.empty();
+  }
+
+  private static Problem warning(String where, Phrase wrong) {
+    boolean laid = wrong.key().equals("framing.chords.gap") && wrong.parts().size() == 5;
+    return laid
+        ? new Problem(Problem.Level.WARNING, where, wrong, wrong.under("framing.chords.gap.laid"))
+        : Problem.warning(where, wrong);
+  }
+
   private static Optional<Phrase> said(
-      ValleySite site, SuppliedSet.Placed placed, PlaceName wing, LengthUnit unit) {
+      ValleySite site,
+      SuppliedSet.Placed placed,
+      PlaceName wing,
+      Optional<Double> laid,
+      LengthUnit unit) {
     int number = placed.truss().number();
     if (!SuppliedSet.stands(site, placed.truss())) {
       LengthFigure chord = new LengthFigure(placed.truss().length(), unit);
@@ -45,8 +65,12 @@ final class SuppliedCheck {
     }
     LengthFigure gap = new LengthFigure(placed.gap(), unit);
     LengthFigure expected = new LengthFigure(placed.expected(), unit);
-    return placed.differs()
-        ? Optional.of(Phrase.of("framing.chords.gap", number, wing, gap, expected))
-        : Optional.empty();
+    if (!placed.differs()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        laid.map(l -> new LengthFigure(l, unit))
+            .map(l -> Phrase.of("framing.chords.gap", number, wing, gap, expected, l))
+            .orElseGet(() -> Phrase.of("framing.chords.gap", number, wing, gap, expected)));
   }
 }

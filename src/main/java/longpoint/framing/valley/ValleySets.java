@@ -10,10 +10,12 @@ import longpoint.framing.run.Meeting;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
 import longpoint.plan.Join.MadeFor;
+import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
+import longpoint.units.LengthFigure;
 import longpoint.units.LengthUnit;
 import longpoint.wording.Phrase;
 
@@ -39,6 +41,14 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
     return new ValleySets(sets, problems);
   }
 
+  private static Problem taller(Part wing, Part main, LengthFigure by) {
+    Phrase said =
+        wing.id().equals(main.id())
+            ? Phrase.of("framing.valley.tallerLeg", PlaceName.of(wing), by)
+            : Phrase.of("framing.valley.taller", PlaceName.of(wing), by, PlaceName.of(main));
+    return Problem.warning(wing.id(), said);
+  }
+
   private static Optional<ValleySet> stand(
       Meeting m, List<Double> chords, LengthUnit unit, List<Problem> problems) {
     Run wing = m.upper();
@@ -48,15 +58,16 @@ public record ValleySets(List<ValleySet> sets, List<Problem> problems) {
               wing.part().id(), Phrase.of("framing.valley.oneWay", PlaceName.of(wing.part()))));
       return Optional.empty();
     }
+    if (!(m.lower().planeRun(m.bank()) > 0)) {
+      return Optional.empty(); // heels so unlike that the plane beneath ends before its wall
+    }
     ValleySite site = site(m);
     ValleyLayout layout = ValleyLayout.lay(site);
     if (layout.apexX() <= site.last()) {
       return Optional.empty();
     }
     if (!layout.meets()) {
-      problems.add(
-          Problem.warning(
-              wing.part().id(), Phrase.of("framing.valley.taller", PlaceName.of(wing.part()))));
+      problems.add(taller(wing.part(), m.lower().part(), new LengthFigure(site.taller(), unit)));
     }
     Side side = m.lower().bound(m.bank()).side().orElseThrow();
     List<SuppliedSet.Placed> supplied = SuppliedSet.place(site, chords, Shop.of(unit).notice());

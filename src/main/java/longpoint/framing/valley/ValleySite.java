@@ -126,6 +126,11 @@ public record ValleySite(
     };
   }
 
+  /** How far the wing's ridge stands above the main one; below zero it runs into its slope. */
+  double taller() {
+    return wing.ridge() - main.frameAt(main.ridge());
+  }
+
   /** Bearing to ridge on the left of a truss of this height. */
   double left(double height) {
     return height / wing.left();
