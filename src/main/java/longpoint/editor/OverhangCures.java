@@ -95,9 +95,8 @@ final class OverhangCures {
             .map(s -> new Ref.OfSide(part.id(), s))
             .toList();
     if (!own.isEmpty()) {
-      String usual = Naming.length(plan, plan.defaults().heel());
       Command command = SideCommands.heel(plan, own, Optional.empty());
-      cures.add(Cures.named("usualHeels", command, Naming.sides(plan, own), usual));
+      cures.add(Cures.named("usualHeels", command, Naming.sides(plan, own)));
     }
   }
 

@@ -405,7 +405,8 @@ final class Faults {
   }
 
   private static Defaults lookouts(double spacing) {
-    return new Defaults(Slope.inTwelve(8), 16, 4.5, 1.5, 0.0625, 20, spacing, Extras.NONE);
+    return new Defaults(
+        Slope.inTwelve(8), 16, Optional.of(4.5), 1.5, 0.0625, 20, spacing, Extras.NONE);
   }
 
   private static Plan boards(double kerf, List<Double> lengths, double blocking) {
