@@ -70,12 +70,15 @@ final class Fields {
     return value.isEmpty() ? Optional.empty() : Optional.of(number(value.get()));
   }
 
+  /** Above this, areas and products of lengths overflow and nothing could be solved. */
+  private static final double LARGEST = 1e100;
+
   static double number(JsonValue value) throws PlanFileException {
     if (!(value.value() instanceof JsonValue.Number n)) {
       throw expected(value, Phrase.of("planfile.kind.length"));
     }
     double number = Double.parseDouble(n.text());
-    if (!Double.isFinite(number)) {
+    if (!(Math.abs(number) <= LARGEST)) {
       throw PlanFileException.at(value, Phrase.of("planfile.tooLarge"));
     }
     return number == 0 ? 0 : number;

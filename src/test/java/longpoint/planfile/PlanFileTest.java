@@ -260,4 +260,17 @@ class PlanFileTest {
             PlanFileException.class, () -> PlanFile.read(Path.of("no-such-plan.json")));
     assertThat(e).hasMessageContaining("no-such-plan.json").hasMessageContaining("Check its name");
   }
+
+  /** Hand-made damage: a digit too many would let areas overflow. */
+  @Test
+  void aNumberThatWouldOverflowIsRefusedAtItsPlace() throws Exception {
+    Path sample = Path.of("sample-plans", "tolverby-cabin.json");
+    String text = Files.readString(sample);
+    int outline = text.indexOf("\"outline\"");
+    int number = text.indexOf('0', outline);
+    String damaged = text.substring(0, number) + "-1e308" + text.substring(number + 1);
+    PlanFileException e = refused(damaged.getBytes(StandardCharsets.UTF_8));
+    long line = text.substring(0, number).lines().count();
+    assertThat(e).hasMessageContaining("line " + line).hasMessageContaining("too large");
+  }
 }
