@@ -75,6 +75,7 @@ class ProblemKindsTest {
   private static final Map<String, String> BY_HAND =
       Map.of(
           "field.built.", "tapes are read again on site",
+          "field.supplied.", "what is delivered is the supplier's to say",
           "plan.lift.", "rigging is set where it is listed",
           "plan.weights.", "figures come from the supplier's documents",
           "plan.loads", "figures come from the designer",
