@@ -47,11 +47,17 @@ final class EarlyWork {
   /** Begins what needs no screen. */
   static void begin() {
     begin(EarlyWork::settings, "settings");
+    begin(Typeface::unpack, "unpacking");
   }
 
   /** Begins what needs one, which must have been asked for before. */
   static void beginPainting() {
     begin(EarlyWork::typeface, "typeface");
+  }
+
+  /** Begins what the stages after the first sight need. */
+  static void beginStages() {
+    begin(() -> USED_NEXT.forEach(EarlyWork::load), "stages");
   }
 
   private static void begin(Runnable work, String name) {
@@ -72,7 +78,6 @@ final class EarlyWork {
     Texts.of("app.name");
     Tools.SELECT.label();
     FIRST_USED.forEach(EarlyWork::load);
-    USED_NEXT.forEach(EarlyWork::load);
   }
 
   private static void load(String name) {

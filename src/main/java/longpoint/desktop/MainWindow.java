@@ -144,6 +144,10 @@ public final class MainWindow {
   void setOutSide() {
     side = new SidePanel(job, drafting::pick, places);
     side.onLeave(canvas::requestFocusInWindow);
+  }
+
+  void showSide() {
+    side.update();
     first.fill(Place.Of.SIDE, side);
   }
 
@@ -368,6 +372,7 @@ public final class MainWindow {
       beside.close();
       patience.close();
       job.close();
+      settings.close();
     }
   }
 }

@@ -74,7 +74,13 @@ final class Opening {
   void show() {
     presses = Optional.of(new EarlyPresses());
     Toolkit.getDefaultToolkit().getSystemEventQueue().push(presses.get());
-    sight.canvas().onFirstPaint(() -> SwingUtilities.invokeLater(this::goOn));
+    sight
+        .canvas()
+        .onFirstPaint(
+            () -> {
+              EarlyWork.beginStages();
+              SwingUtilities.invokeLater(this::goOn);
+            });
     sight.frame().setVisible(true);
   }
 

@@ -5,8 +5,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.prefs.BackingStoreException;
@@ -20,7 +26,8 @@ import longpoint.units.LengthUnit;
 
 /**
  * What the window remembers from one day to the next, kept where the platform keeps such things. A
- * place that cannot be written loses the memory, never the work: nothing here throws.
+ * place that cannot be written loses the memory, never the work: nothing here throws, and nothing
+ * waits for the disk but {@link #close}.
  */
 public final class Settings {
   private static final int RECENT = 8;
@@ -28,7 +35,18 @@ public final class Settings {
   /** Held here, since a logger nobody holds forgets its level. */
   private static final Logger PREFERENCES_LOG = Logger.getLogger("java.util.prefs");
 
+  private static final int LONGEST_SECONDS = 3;
+
   private final Preferences kept;
+  private final Map<String, Optional<String>> known = new ConcurrentHashMap<>();
+  private final AtomicInteger waiting = new AtomicInteger();
+  private final ExecutorService writer =
+      Executors.newSingleThreadExecutor(
+          r -> {
+            Thread t = new Thread(r, "settings");
+            t.setDaemon(true);
+            return t;
+          });
 
   Settings(Preferences kept) {
     this.kept = kept;
@@ -221,19 +239,46 @@ public final class Settings {
   }
 
   private String get(String key, String otherwise) {
+    return known.computeIfAbsent(key, k -> Optional.ofNullable(read(k))).orElse(otherwise);
+  }
+
+  private String read(String key) {
     try {
-      return kept.get(key, otherwise);
+      return kept.get(key, null);
     } catch (IllegalStateException e) {
-      return otherwise;
+      return null;
     }
   }
 
+  /** What is asked for next is known at once; the disk may take its time. */
   private void put(String key, String value) {
+    known.put(key, Optional.of(value));
+    if (!writer.isShutdown()) {
+      waiting.incrementAndGet();
+      writer.execute(() -> write(key, value));
+    }
+  }
+
+  private void write(String key, String value) {
     try {
       kept.put(key, value);
-      kept.flush();
+      if (waiting.decrementAndGet() == 0) {
+        kept.flush();
+      }
     } catch (BackingStoreException | IllegalStateException | IllegalArgumentException e) {
       // Not remembered; see the class comment.
+    }
+  }
+
+  /** Waits until all is kept, but not for ever; what is set afterwards is not. */
+  void close() {
+    writer.shutdown();
+    try {
+      if (!writer.awaitTermination(LONGEST_SECONDS, TimeUnit.SECONDS)) {
+        writer.shutdownNow();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 }

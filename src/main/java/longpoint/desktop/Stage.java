@@ -13,8 +13,10 @@ enum Stage {
   TOOLS(MainWindow::setOutTools),
   /** The line over the sheet. */
   HEADER(MainWindow::writeHeader),
-  /** Forms, figures and problems down the right edge. */
-  SIDE(MainWindow::setOutSide),
+  /** Figures and problems for the right edge, not seen yet. */
+  FIGURES(MainWindow::setOutSide),
+  /** The form above them, and all of that edge. */
+  FORM(MainWindow::showSide),
   /** The view that stood beside the sheet last. */
   BESIDE(MainWindow::standBeside),
   /** All of it brought up to date. */

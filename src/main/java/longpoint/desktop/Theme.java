@@ -18,6 +18,7 @@ public enum Theme {
    * @param textSize of ordinary lettering, in points
    */
   void install(int textSize) {
+    UIManager.getDefaults(); // what every look begins with, while the typeface may still be read
     Typeface.install();
     FlatLaf.registerCustomDefaultsSource("longpoint.desktop");
     FlatLaf.setPreferredFontFamily(Typeface.FAMILY);

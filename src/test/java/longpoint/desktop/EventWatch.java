@@ -4,12 +4,15 @@ import java.awt.AWTEvent;
 import java.awt.EventQueue;
 import java.awt.Toolkit;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentSkipListSet;
+import java.util.stream.IntStream;
 
 /**
  * Watches the event thread: looks at its stack every millisecond for work that has no business
@@ -38,6 +41,11 @@ final class EventWatch implements AutoCloseable {
           Map.entry("longpoint.tracing.CadDrawing", Set.of("read")),
           Map.entry("javax.imageio.ImageIO", Set.of("read", "write")));
 
+  /**
+   * By the number of an event, who of the window was at work in it, and how often that was seen.
+   */
+  private final Map<Integer, Map<String, Integer>> lookedAt = new ConcurrentHashMap<>();
+
   private final Set<String> offences = new ConcurrentSkipListSet<>();
   private final Thread events = WindowDriver.onEvents(Thread::currentThread);
   private final Timed queue = new Timed();
@@ -52,7 +60,7 @@ final class EventWatch implements AutoCloseable {
   /** Takes the time of each event while it is the queue. */
   private static final class Timed extends EventQueue {
     private double[] millis = new double[1024];
-    private int count;
+    private volatile int count;
 
     @Override
     protected void dispatchEvent(AWTEvent event) {
@@ -61,7 +69,8 @@ final class EventWatch implements AutoCloseable {
       if (count == millis.length) {
         millis = Arrays.copyOf(millis, 2 * count);
       }
-      millis[count++] = (System.nanoTime() - start) / 1e6;
+      millis[count] = (System.nanoTime() - start) / 1e6;
+      count++;
     }
 
     @Override
@@ -72,7 +81,13 @@ final class EventWatch implements AutoCloseable {
 
   private void watch() {
     while (!Thread.currentThread().isInterrupted()) {
+      int event = queue.count;
       List<StackTraceElement> stack = List.of(events.getStackTrace());
+      if (event == queue.count) {
+        lookedAt
+            .computeIfAbsent(event, e -> new ConcurrentHashMap<>())
+            .merge(own(stack), 1, Integer::sum);
+      }
       for (StackTraceElement frame : stack) {
         if (HEAVY.getOrDefault(frame.getClassName(), Set.of()).contains(frame.getMethodName())) {
           offences.add(frame.getClassName() + "." + frame.getMethodName() + " in " + own(stack));
@@ -108,12 +123,28 @@ final class EventWatch implements AutoCloseable {
           Arrays.sort(sorted);
           return String.format(
               Locale.ROOT,
-              "%d events, middle %.2f ms, one in a hundred over %.1f, longest %.1f",
+              "%d events, middle %.2f ms, one in a hundred over %.1f, longest %.1f%s",
               sorted.length,
               sorted[sorted.length / 2],
               sorted[sorted.length * 99 / 100],
-              sorted[sorted.length - 1]);
+              sorted[sorted.length - 1],
+              longest());
         });
+  }
+
+  /** The longest events, and who was mostly at work in each. */
+  private String longest() {
+    StringBuilder words = new StringBuilder();
+    IntStream.range(0, queue.count)
+        .boxed()
+        .sorted(Comparator.comparingDouble(i -> -queue.millis[i]))
+        .limit(6)
+        .forEach(
+            i ->
+                words.append(
+                    String.format(
+                        Locale.ROOT, "%n  %.1f ms: %s", queue.millis[i], lookedAt.get(i))));
+    return words.toString();
   }
 
   @Override

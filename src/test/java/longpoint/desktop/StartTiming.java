@@ -1,6 +1,10 @@
 package longpoint.desktop;
 
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import com.formdev.flatlaf.fonts.inter.FlatInterFont;
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Rectangle;
 import java.awt.Robot;
 import java.io.File;
@@ -13,18 +17,18 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import java.util.prefs.Preferences;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 
 /**
  * What it takes from nothing to the first window, against an empty window of the same look: each in
  * a program of its own, out of the same jar, by turns, so that a busy machine slows both alike. The
  * clock is this program's, and so are the eyes: it looks at the screen until what belongs there is
- * there. For the empty window that is its own ground; for Longpoint first the sheet with its card
- * (or the walls of a plan), then every neighbour of the sheet as it looks once all has come to
- * rest. Prints medians and ranges, of the clock and of the processor's time.
+ * there. For the empty window that is its own ground; for Longpoint first the card on its sheet
+ * (with a plan the menus, painted with its walls), then every neighbour of the sheet as it looks
+ * once all has come to rest. Prints medians and ranges, of the clock and of the processor's time.
  *
  * <p>Its arguments go to the programs' JVM, but one that ends in {@code .json}, which is opened,
  * and one that ends in {@code .png}, where the first sight is kept as a picture. It needs a screen
@@ -59,15 +63,23 @@ public final class StartTiming {
     if (args.length > 0 && args[0].equals("empty")) {
       SwingUtilities.invokeAndWait(StartTiming::empty);
     } else if (args.length > 0 && args[0].equals("settings")) {
-      new Settings(Preferences.userRoot().node("longpoint")).setWindow(WINDOW);
-      new Settings(Preferences.userRoot().node("longpoint")).setFollowing(false);
+      Settings settings = Settings.ofUser();
+      settings.setWindow(WINDOW);
+      settings.setFollowing(false);
+      settings.close();
     } else {
       new StartTiming(args).measure();
     }
   }
 
   private static void empty() {
-    Theme.LIGHT.install(15);
+    // As anybody would dress a window in this look.
+    FlatInterFont.installLazy();
+    FlatLaf.registerCustomDefaultsSource("longpoint.desktop");
+    FlatLaf.setPreferredFontFamily(FlatInterFont.FAMILY);
+    FlatLaf.setPreferredSemiboldFontFamily(FlatInterFont.FAMILY_SEMIBOLD);
+    UIManager.put("defaultFont", new Font(FlatInterFont.FAMILY, Font.PLAIN, 15));
+    FlatLightLaf.setup();
     JFrame frame = new JFrame("empty");
     frame.getContentPane().setBackground(GROUND); // not what the screen itself fills it with
     frame.setBounds(WINDOW);
@@ -81,8 +93,8 @@ public final class StartTiming {
     robot.mouseMove(0, 0);
     start("empty", "settings").process.waitFor();
     Look settled = settled();
-    Look ground = at(new Rectangle(WINDOW.width / 2, WINDOW.height / 2, 1, 1));
-    ground.of[0][0] = GROUND.getRGB();
+    Look ground = at(new Rectangle(WINDOW.width / 2, WINDOW.height / 2, 120, 16));
+    Arrays.fill(ground.of[0], GROUND.getRGB());
     Times empty = new Times();
     Times first = new Times();
     Times whole = new Times();
@@ -91,7 +103,7 @@ public final class StartTiming {
       await(
           start("full"),
           i,
-          List.of(settled.part(0, 1), settled.part(1, 99)),
+          List.of(plan.isEmpty() ? settled.part(0, 1) : settled.part(1, 2), settled.part(1, 99)),
           List.of(first, whole));
     }
     empty.tell("empty window");
@@ -142,14 +154,21 @@ public final class StartTiming {
   private Look settled() throws Exception {
     Run run = start("full");
     TimeUnit.SECONDS.sleep(6);
+    // Small, so that looking does not hold up what is looked at.
     Look look =
         at(
-            new Rectangle(420, 340, 300, 200), // the card, or walls
-            new Rectangle(0, 0, 500, 28), // menus
-            new Rectangle(0, 30, 104, 800), // tools
-            new Rectangle(700, 32, 460, 40), // header
-            new Rectangle(1180, 40, 370, 880), // forms, figures, problems
-            new Rectangle(0, 920, 800, 38)); // status
+            new Rectangle(330, 343, 120, 16), // the card's title
+            new Rectangle(10, 6, 120, 16), // menus
+            new Rectangle(30, 40, 50, 40), // the first tool
+            new Rectangle(30, 790, 50, 30), // the last tool
+            new Rectangle(1020, 44, 100, 20), // the last button of the header
+            new Rectangle(1200, 50, 60, 16), // the form's title
+            new Rectangle(1260, 410, 200, 16), // one of its fields
+            new Rectangle(1195, 895, 100, 20), // problems
+            new Rectangle(16, 930, 200, 20)); // status
+    if (Arrays.stream(look.of[1]).distinct().count() < 2) {
+      throw new IOException("no menus show: is something else on the screen?");
+    }
     run.end();
     return look;
   }

@@ -15,7 +15,7 @@ import longpoint.plan.Plan;
 
 /**
  * Shows the form of what is selected: sides, parts, a note or the like, or the plan when nothing
- * is.
+ * is. Empty until it is first brought up to date.
  */
 public final class Properties extends JPanel {
   private static final long serialVersionUID = 1;
@@ -40,7 +40,6 @@ public final class Properties extends JPanel {
     super(new BorderLayout());
     this.runner = runner;
     setOpaque(false);
-    update();
   }
 
   /** Follows the selection and the plan. */
