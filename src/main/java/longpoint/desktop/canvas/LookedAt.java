@@ -1,5 +1,6 @@
 package longpoint.desktop.canvas;
 
+import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.Point;
@@ -10,17 +11,22 @@ import java.awt.event.FocusListener;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import javax.accessibility.Accessible;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import javax.swing.UIManager;
 
 /**
  * Something to look at and not to draw on. It is moved by {@link Hand}; what was shown whole stays
  * whole when the window grows; what is clicked is told, what is picked stands out, and a frame says
  * that the keyboard is here. For the event thread only.
  */
-public abstract class LookedAt extends JComponent implements Hand.Held {
+public abstract class LookedAt extends JComponent implements Accessible, Hand.Held {
   private static final long serialVersionUID = 1;
+
+  /** As thick as the rings around fields. */
+  private static final int FRAME = 2;
 
   private transient CanvasColours colours = CanvasColours.light();
   private transient Set<String> picked = Set.of();
@@ -105,8 +111,9 @@ public abstract class LookedAt extends JComponent implements Hand.Held {
   /** The frame that says where the keyboard is. */
   protected final void frame(Graphics2D g) {
     if (isFocusOwner()) {
-      g.setColor(colours.selection());
-      g.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+      g.setColor(UIManager.getColor("Component.focusColor"));
+      g.setStroke(new BasicStroke(FRAME));
+      g.drawRect(FRAME / 2, FRAME / 2, getWidth() - FRAME, getHeight() - FRAME);
     }
   }
 

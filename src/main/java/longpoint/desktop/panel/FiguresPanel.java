@@ -50,6 +50,7 @@ public final class FiguresPanel extends JPanel {
     list.setName("figures");
     list.setOpaque(false);
     list.getAccessibleContext().setAccessibleName(Texts.of("panel.figures"));
+    list.getAccessibleContext().setAccessibleDescription(Texts.of("panel.figures.keys"));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new Row());
     list.addListSelectionListener(e -> picked.accept(Optional.ofNullable(list.getSelectedValue())));

@@ -50,6 +50,7 @@ public final class ProblemsPanel extends JPanel {
     list.setName("problems");
     list.setOpaque(false);
     list.getAccessibleContext().setAccessibleName(Texts.of("panel.problems"));
+    list.getAccessibleContext().setAccessibleDescription(Texts.of("panel.problems.keys"));
     list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
     list.setCellRenderer(new Row());
     list.addListSelectionListener(

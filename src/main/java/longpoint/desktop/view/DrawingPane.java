@@ -87,6 +87,7 @@ final class DrawingPane implements BesideView {
     canvas.onPick(picks::pick);
     chooser.setName(name.key() + ".chooser");
     chooser.getAccessibleContext().setAccessibleName(Texts.of("task.beside." + name.key()));
+    chooser.setToolTipText(Texts.of("task.beside." + name.key() + ".tip"));
     chooser.addActionListener(e -> chosen());
     strip.picture(steps.get(0), "");
     strip.picture(steps.get(1), "");

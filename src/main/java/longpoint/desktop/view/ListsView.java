@@ -74,6 +74,7 @@ public final class ListsView implements BesideView {
             Engine::bug);
     chooser.setName("lists.chooser");
     chooser.getAccessibleContext().setAccessibleName(Texts.of("task.beside.lists"));
+    chooser.setToolTipText(Texts.of("task.beside.lists.tip"));
     chooser.addActionListener(
         e -> {
           if (!filling) {
@@ -82,6 +83,7 @@ public final class ListsView implements BesideView {
         });
     table.setName("lists");
     table.getAccessibleContext().setAccessibleName(Texts.of("task.beside.lists"));
+    table.getAccessibleContext().setAccessibleDescription(Texts.of("panel.lists.keys"));
     table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
     table.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
     table.setFillsViewportHeight(true);

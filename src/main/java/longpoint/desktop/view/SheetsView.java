@@ -92,6 +92,7 @@ public final class SheetsView implements BesideView {
     engine = new Engine<>(SheetsView::pages, this::arrived, Engine::bug);
     list.setName("sheets.list");
     list.getAccessibleContext().setAccessibleName(Texts.of("panel.sheets"));
+    list.getAccessibleContext().setAccessibleDescription(Texts.of("panel.sheets.keys"));
     list.setSelectionMode(ListSelectionModel.MULTIPLE_INTERVAL_SELECTION);
     list.setCellRenderer(new PageRow(job::title));
     list.addListSelectionListener(e -> turned());
