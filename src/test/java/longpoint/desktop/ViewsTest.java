@@ -2,6 +2,7 @@ package longpoint.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Container;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
@@ -15,6 +16,7 @@ import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.JToggleButton;
+import javax.swing.KeyStroke;
 import longpoint.desktop.canvas.DrawingCanvas;
 import longpoint.desktop.canvas.PickListener.How;
 import longpoint.desktop.paper.PageView;
@@ -70,6 +72,29 @@ class ViewsTest {
     assertThat(window.window().beside().isShown()).isFalse();
     window.type("v");
     assertThat(window.window().beside().shows(Showing.LISTS)).isTrue();
+  }
+
+  /** A table, a list and the panes they scroll in have keys of their own for the same strokes. */
+  @Test
+  void theKeysOfTheWindowReachItFromEveryListToo() {
+    for (String view : List.of("lists", "sheets")) {
+      window.menu("beside." + view);
+      JComponent list =
+          window.find(view.equals("lists") ? "lists" : "sheets.list", JComponent.class);
+      for (String task :
+          List.of("beside.before", "beside.after", "beside.outline", "beside.sheets")) {
+        KeyStroke key = window.window().catalogue().task(task).key().orElseThrow();
+        for (Container at = list; at instanceof JComponent c; at = at.getParent()) {
+          for (int kind :
+              new int[] {JComponent.WHEN_FOCUSED, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT}) {
+            Object taken = c.getInputMap(kind).get(key);
+            assertThat(taken == null ? null : c.getActionMap().get(taken))
+                .as("%s in %s takes %s", c.getClass().getSimpleName(), view, key)
+                .isNull();
+          }
+        }
+      }
+    }
   }
 
   @Test

@@ -13,6 +13,7 @@ import javax.swing.JScrollPane;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import longpoint.desktop.Texts;
+import longpoint.desktop.panel.Paragraph;
 import longpoint.desktop.panel.Words;
 import net.miginfocom.swing.MigLayout;
 
@@ -42,7 +43,7 @@ public final class KeysPage {
               }
             });
     page.add(new Words(Words.Rank.TITLE, Texts.of("keys.hand")), "span 4, gaptop 8, left");
-    page.add(Words.wrapped(Words.Rank.PLAIN, Texts.of("keys.hand.words"), 620), "span 4, left");
+    page.add(new Paragraph(Words.Rank.PLAIN, Texts.of("keys.hand.words"), 620), "span 4, left");
     JScrollPane scroll = new JScrollPane(page);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     scroll.getVerticalScrollBar().setUnitIncrement(24);

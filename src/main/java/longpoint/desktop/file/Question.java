@@ -14,6 +14,7 @@ import javax.swing.JDialog;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
+import longpoint.desktop.panel.Paragraph;
 import longpoint.desktop.panel.Words;
 import net.miginfocom.swing.MigLayout;
 
@@ -56,7 +57,7 @@ final class Question {
     String[] chosen = {answers.get(answers.size() - 1).id()};
     JPanel pane = new JPanel(new MigLayout("insets 20 22 18 22, gapy 8, wrap 1", "[grow,fill]"));
     pane.add(new Words(Words.Rank.TITLE, title));
-    Words text = Words.wrapped(Words.Rank.PLAIN, words, WIDTH);
+    Paragraph text = new Paragraph(Words.Rank.PLAIN, words, WIDTH);
     text.setName("question.words");
     pane.add(text, "gapbottom 12");
     shown.ifPresent(s -> pane.add(s, "gapbottom 12"));

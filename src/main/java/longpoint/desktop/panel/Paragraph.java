@@ -8,10 +8,12 @@ import java.util.List;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import longpoint.wording.Spacing;
 
 /**
- * Words on as many lines as they need at a width, broken at plain spaces. Swing's own way to this
- * is its HTML, and loading that takes longer than the rest of a small window.
+ * Words on as many lines as they need at a width, broken at plain spaces and where they say so.
+ * Swing's own way to this is its HTML, and loading that takes longer than the rest of a small
+ * window.
  */
 public final class Paragraph extends JComponent {
   private static final long serialVersionUID = 1;
@@ -24,7 +26,7 @@ public final class Paragraph extends JComponent {
    */
   public Paragraph(Words.Rank rank, String text, int width) {
     this.rank = rank;
-    this.text = text;
+    this.text = Spacing.kept(text);
     this.width = width;
     dress();
   }
@@ -43,17 +45,19 @@ public final class Paragraph extends JComponent {
   private List<String> lines() {
     FontMetrics metrics = getFontMetrics(getFont());
     List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String word : text.split(" ")) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (line.isEmpty() || metrics.stringWidth(longer) <= width) {
-        line = longer;
-      } else {
-        lines.add(line);
-        line = word;
+    for (String piece : text.split("\n")) {
+      String line = "";
+      for (String word : piece.split(" ")) {
+        String longer = line.isEmpty() ? word : line + " " + word;
+        if (line.isEmpty() || metrics.stringWidth(longer) <= width) {
+          line = longer;
+        } else {
+          lines.add(line);
+          line = word;
+        }
       }
+      lines.add(line);
     }
-    lines.add(line);
     return lines;
   }
 

@@ -3,9 +3,11 @@ package longpoint.desktop.view;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.Transferable;
 import java.awt.datatransfer.UnsupportedFlavorException;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import longpoint.export.CsvWriter;
 
 /**
@@ -62,21 +64,26 @@ public record ListCopy(List<String> heads, List<List<String>> rows) implements T
 
   /** Heads and rows as a table. */
   public String html() {
+    List<String> kinds = IntStream.range(0, heads.size()).mapToObj(this::kind).toList();
     return "<html><head><meta charset=\"utf-8\"></head><body><table>\n"
-        + row("th", heads)
-        + rows.stream().map(r -> row("td", r)).collect(Collectors.joining())
+        + row("th", heads, Collections.nCopies(heads.size(), AS_TEXT))
+        + rows.stream().map(r -> row("td", r, kinds)).collect(Collectors.joining())
         + "</table></body></html>";
   }
 
-  private static String row(String cell, List<String> cells) {
-    return cells.stream()
-        .map(c -> "<" + cell + kind(c) + ">" + escaped(c) + "</" + cell + ">")
-        .collect(Collectors.joining("", "<tr>", "</tr>\n"));
+  /** A column of counts holds nothing else: numbers with noughts before them are names. */
+  private String kind(int column) {
+    boolean counts =
+        rows.stream()
+            .map(r -> r.get(column))
+            .allMatch(c -> c.isEmpty() || COUNT.matcher(c).matches());
+    return counts ? "" : AS_TEXT;
   }
 
-  /** A number with noughts before it is a name, such as that of sheet 01. */
-  private static String kind(String cell) {
-    return COUNT.matcher(cell).matches() ? " sdval=\"" + cell + "\"" : AS_TEXT;
+  private static String row(String cell, List<String> cells, List<String> kinds) {
+    return IntStream.range(0, cells.size())
+        .mapToObj(i -> "<" + cell + kinds.get(i) + ">" + escaped(cells.get(i)) + "</" + cell + ">")
+        .collect(Collectors.joining("", "<tr>", "</tr>\n"));
   }
 
   private static String escaped(String text) {

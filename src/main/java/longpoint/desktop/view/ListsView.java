@@ -95,6 +95,7 @@ public final class ListsView implements BesideView {
     strip.add(chooser, "growx, pushx, wmin 80, gapleft 6");
     strip.picture(copy, "");
     JScrollPane scroll = new JScrollPane(table);
+    WindowKeys.leave(table, steps);
     scroll.setBorder(BorderFactory.createEmptyBorder());
     notes.setBorder(BorderFactory.createEmptyBorder(6, 12, 8, 12));
     notes.setName("lists.notes");
@@ -118,12 +119,6 @@ public final class ListsView implements BesideView {
         .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
         .put(KeyStroke.getKeyStroke(KeyEvent.VK_C, menu), "copy");
     table.getActionMap().put("copy", copy);
-    // Keys of the views, which a table would take for itself.
-    for (int key : new int[] {KeyEvent.VK_F6, KeyEvent.VK_F8}) {
-      table
-          .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-          .put(KeyStroke.getKeyStroke(key, 0), "none");
-    }
   }
 
   @Override

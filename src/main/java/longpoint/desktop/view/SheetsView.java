@@ -101,6 +101,7 @@ public final class SheetsView implements BesideView {
     papers.getAccessibleContext().setAccessibleName(Texts.of("packet.paper"));
     papers.setRenderer(PaperTitle.renderer());
     papers.addActionListener(e -> paperChosen());
+    WindowKeys.leave(list, left);
     left.forEach(t -> strip.picture(t, ""));
     strip.add(papers, "gapleft push");
     right.forEach(t -> strip.picture(t, ""));

@@ -1,0 +1,34 @@
+package longpoint.desktop.view;
+
+import java.util.List;
+import javax.swing.InputMap;
+import javax.swing.JComponent;
+import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
+import longpoint.desktop.action.Task;
+
+/** Leaves to the window the keys that tables, lists and their scroll panes take for themselves. */
+final class WindowKeys {
+  private static final String NONE = "none";
+  private static final List<String> OF_VIEWS = List.of("F6", "F8");
+
+  private WindowKeys() {}
+
+  /**
+   * Lets go of the keys of the views and of these tasks.
+   *
+   * @param inside a component in its scroll pane
+   */
+  static void leave(JComponent inside, List<Task> tasks) {
+    JComponent around = (JComponent) SwingUtilities.getAncestorOfClass(JScrollPane.class, inside);
+    for (JComponent one : List.of(inside, around)) {
+      for (int kind :
+          new int[] {JComponent.WHEN_FOCUSED, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT}) {
+        InputMap keys = one.getInputMap(kind);
+        OF_VIEWS.forEach(key -> keys.put(KeyStroke.getKeyStroke(key), NONE));
+        tasks.forEach(task -> task.key().ifPresent(key -> keys.put(key, NONE)));
+      }
+    }
+  }
+}
