@@ -113,10 +113,12 @@ final class Beside {
 
   private void show(Showing one) {
     BesideView view = view(one);
-    shown.ifPresent(v -> pane.remove(v.component()));
+    Optional<BesideView> before = shown.filter(v -> v != view);
     shown = Optional.of(view);
     showing = one;
-    pane.add(view.component(), BorderLayout.CENTER);
+    pane.add(view.component(), BorderLayout.CENTER, 0);
+    // Only once the keyboard is elsewhere: taken out with it, it would send it to some field.
+    before.ifPresent(v -> SwingUtilities.invokeLater(() -> takeOut(v)));
     settings.setBeside(one);
     if (!isShown()) {
       halves.open();
@@ -127,6 +129,12 @@ final class Beside {
     view.follow();
     view.showPicks();
     changed.run();
+  }
+
+  private void takeOut(BesideView view) {
+    if (shown.orElse(null) != view) {
+      pane.remove(view.component());
+    }
   }
 
   private BesideView view(Showing one) {

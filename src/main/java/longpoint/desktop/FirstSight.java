@@ -72,6 +72,7 @@ final class FirstSight {
   private void sheet(Settings settings) {
     canvas.setName("canvas");
     canvas.getAccessibleContext().setAccessibleName(Texts.of("panel.sheet"));
+    canvas.getAccessibleContext().setAccessibleDescription(Texts.of("keys.hand.words"));
     canvas.setFont(UIManager.getFont("defaultFont"));
     canvas.setColours(settings.theme().canvas());
     canvas.setLayerShown(FrameLayers.TRUSS_LINE.name(), false);

@@ -368,6 +368,7 @@ public final class MainWindow {
         settings.setWindow(frame.getBounds());
       }
       frame.dispose();
+      settings.close();
       drafts.close();
       beside.close();
       patience.close();

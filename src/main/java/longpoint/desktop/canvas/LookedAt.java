@@ -1,6 +1,5 @@
 package longpoint.desktop.canvas;
 
-import java.awt.BasicStroke;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.Point;
@@ -112,8 +111,10 @@ public abstract class LookedAt extends JComponent implements Accessible, Hand.He
   protected final void frame(Graphics2D g) {
     if (isFocusOwner()) {
       g.setColor(UIManager.getColor("Component.focusColor"));
-      g.setStroke(new BasicStroke(FRAME));
-      g.drawRect(FRAME / 2, FRAME / 2, getWidth() - FRAME, getHeight() - FRAME);
+      g.fillRect(0, 0, getWidth(), FRAME);
+      g.fillRect(0, getHeight() - FRAME, getWidth(), FRAME);
+      g.fillRect(0, 0, FRAME, getHeight());
+      g.fillRect(getWidth() - FRAME, 0, FRAME, getHeight());
     }
   }
 

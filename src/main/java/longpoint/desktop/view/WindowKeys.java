@@ -22,13 +22,14 @@ final class WindowKeys {
    */
   static void leave(JComponent inside, List<Task> tasks) {
     JComponent around = (JComponent) SwingUtilities.getAncestorOfClass(JScrollPane.class, inside);
-    for (JComponent one : List.of(inside, around)) {
-      for (int kind :
-          new int[] {JComponent.WHEN_FOCUSED, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT}) {
-        InputMap keys = one.getInputMap(kind);
-        OF_VIEWS.forEach(key -> keys.put(KeyStroke.getKeyStroke(key), NONE));
-        tasks.forEach(task -> task.key().ifPresent(key -> keys.put(key, NONE)));
-      }
-    }
+    // A pane with keys of its own for when it is focused would become a stop of the Tab key.
+    leave(around.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT), tasks);
+    leave(inside.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT), tasks);
+    leave(inside.getInputMap(JComponent.WHEN_FOCUSED), tasks);
+  }
+
+  private static void leave(InputMap keys, List<Task> tasks) {
+    OF_VIEWS.forEach(key -> keys.put(KeyStroke.getKeyStroke(key), NONE));
+    tasks.forEach(task -> task.key().ifPresent(key -> keys.put(key, NONE)));
   }
 }
