@@ -90,8 +90,7 @@ final class Form extends JPanel {
       java.util.function.Function<T, String> title,
       Supplier<Optional<T>> chosen,
       Consumer<T> commit) {
-    JPanel buttons =
-        new JPanel(new MigLayout("insets 0, gap 4 4, fillx, wrap 2", "[0::,grow,fill,sg]"));
+    JPanel buttons = new JPanel(new ChoiceRows());
     buttons.setOpaque(false);
     ButtonGroup group = new ButtonGroup();
     List<JToggleButton> toggles = new ArrayList<>();
