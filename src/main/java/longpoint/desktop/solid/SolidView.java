@@ -88,6 +88,17 @@ public final class SolidView extends LookedAt {
     fit();
   }
 
+  /**
+   * Looks from the corner that is on one side of the house.
+   *
+   * @param x across the sheet, toward that side
+   * @param y up the sheet
+   */
+  public void lookFromCornerToward(double x, double y) {
+    stand = stand.fromCornerToward(x, y);
+    fit();
+  }
+
   public Stand stand() {
     return stand;
   }

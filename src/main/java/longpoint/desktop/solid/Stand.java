@@ -42,6 +42,33 @@ public record Stand(double turn, double tilt, double scale, Point3 centre) {
     return new Stand(view.turn, view.tilt, scale, centre);
   }
 
+  /**
+   * From whichever corner of the house is on one side of it; from the usual one if none is more so.
+   *
+   * @param x across the sheet, toward that side
+   * @param y up the sheet
+   */
+  Stand fromCornerToward(double x, double y) {
+    Stand best = from(Named.CORNER);
+    for (int quarter = 1; quarter < 4; quarter++) {
+      Stand other = best.turnedTo(Named.CORNER.turn + 90 * quarter);
+      if (other.nearness(x, y) > best.nearness(x, y) + 1e-6 * Math.hypot(x, y)) {
+        best = other;
+      }
+    }
+    return best;
+  }
+
+  private Stand turnedTo(double turn) {
+    return new Stand(turn, tilt, scale, centre);
+  }
+
+  /** How much nearer the eye one comes by going there. */
+  private double nearness(double x, double y) {
+    double a = Math.toRadians(turn);
+    return -x * Math.sin(a) - y * Math.cos(a);
+  }
+
   Stand turned(double byTurn, double byTilt) {
     return new Stand(turn + byTurn, tilt + byTilt, scale, centre);
   }

@@ -24,8 +24,10 @@ import longpoint.desktop.paper.SheetCopy;
 import longpoint.desktop.solid.SolidLayer;
 import longpoint.desktop.solid.SolidView;
 import longpoint.desktop.solid.Stand;
+import longpoint.geometry.Point;
 import longpoint.pipeline.Design;
 import longpoint.plan.Part;
+import longpoint.plan.Plan;
 import longpoint.sheets.solid.RoofSolid;
 import net.miginfocom.swing.MigLayout;
 
@@ -41,6 +43,7 @@ public final class HouseView implements BesideView {
   private final Engine<Question, RoofSolid> engine =
       new Engine<>(HouseView::house, this::arrived, Engine::bug);
   private Optional<Question> asked = Optional.empty();
+  private boolean fresh = true;
 
   /** Designs are told apart by identity: they never change, and are large. */
   private record Question(Design design, Set<String> hidden, Set<SolidLayer> layers) {
@@ -158,8 +161,36 @@ public final class HouseView implements BesideView {
   private void arrived(RoofSolid house) {
     if (asked.isPresent()) {
       view.setNorth(job.picture().design().plan().particulars().north().orElse(0.0));
+      if (fresh) {
+        fresh = false;
+        lookAtWork(job.picture().design().plan());
+      }
       view.show(house);
     }
+  }
+
+  /** A wing behind a house that stands is seen from behind. */
+  private void lookAtWork(Plan plan) {
+    double[] all = middle(plan, part -> true);
+    double[] work = middle(plan, part -> !part.existing());
+    if (plan.parts().stream().anyMatch(Part::existing)
+        && plan.parts().stream().anyMatch(part -> !part.existing())) {
+      view.lookFromCornerToward(work[0] - all[0], work[1] - all[1]);
+    }
+  }
+
+  /** Of the corners of some parts, as far as there are any. */
+  private static double[] middle(Plan plan, Predicate<Part> which) {
+    List<Point> corners =
+        plan.parts().stream()
+            .filter(which)
+            .flatMap(part -> plan.sides(part).stream())
+            .map(side -> side.wall().from())
+            .toList();
+    return new double[] {
+      corners.stream().mapToDouble(Point::x).average().orElse(0),
+      corners.stream().mapToDouble(Point::y).average().orElse(0)
+    };
   }
 
   @Override
@@ -175,6 +206,7 @@ public final class HouseView implements BesideView {
   @Override
   public void startOver() {
     view.show(RoofSolid.NONE);
+    fresh = true;
     hiddenParts.clear();
     asked = Optional.empty();
   }
