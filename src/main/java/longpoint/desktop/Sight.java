@@ -6,6 +6,7 @@ import longpoint.desktop.canvas.PlanCanvas;
 import longpoint.editor.Ref;
 import longpoint.editor.Selection;
 import longpoint.geometry.Bounds;
+import longpoint.geometry.Point;
 import longpoint.plan.Part;
 import longpoint.plan.Plan;
 import longpoint.plan.Problem;
@@ -164,13 +165,30 @@ final class Sight {
     return Math.min(1, MOST_LETTERING * window / Math.max(1, wanted));
   }
 
-  /** Brings what is picked into sight, or everything. */
-  void fitPicked() {
+  /** Brings into sight what is picked and does not show whole, with all that did. */
+  void showPicked() {
+    Bounds seen = canvas.seen();
+    Bounds picked = picked();
+    boolean shows =
+        seen.contains(new Point(picked.minX(), picked.minY()))
+            && seen.contains(new Point(picked.maxX(), picked.maxY()));
+    if (!picked.isEmpty() && !shows) {
+      canvas.fit(seen.with(picked));
+    }
+  }
+
+  private Bounds picked() {
     Plan plan = job.document().plan();
     Bounds box = Bounds.EMPTY;
     for (Ref ref : job.document().selection().refs()) {
       box = box.with(ref.bounds(plan));
     }
+    return box;
+  }
+
+  /** Brings what is picked into sight, or everything. */
+  void fitPicked() {
+    Bounds box = picked();
     if (box.isEmpty()) {
       canvas.fit();
     } else {

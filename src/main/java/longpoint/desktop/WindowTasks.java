@@ -139,9 +139,7 @@ final class WindowTasks {
         Task.of("edit.delete", () -> runner().apply(PlanCommands.delete(selection())))
             .when(() -> !selection().isEmpty()),
         Task.of("edit.all", this::pickAll).key("menu A").when(() -> !plan().parts().isEmpty()),
-        Task.of("edit.duplicate", () -> Duplicate.picked(runner()))
-            .key("menu D")
-            .when(() -> !selection().isEmpty()),
+        Task.of("edit.duplicate", this::duplicate).key("menu D").when(() -> !selection().isEmpty()),
         Task.of("edit.figures", () -> window.side().edit())
             .key("F2")
             .when(() -> !selection().isEmpty()),
@@ -173,6 +171,11 @@ final class WindowTasks {
   private Task parts(String id, BiFunction<Plan, List<String>, Command> command) {
     return Task.of(id, () -> runner().apply(command.apply(plan(), selection().parts())))
         .when(() -> !selection().parts().isEmpty());
+  }
+
+  private void duplicate() {
+    Duplicate.picked(runner());
+    window.sight().showPicked();
   }
 
   private void pickAll() {

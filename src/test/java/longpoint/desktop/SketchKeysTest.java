@@ -103,6 +103,8 @@ class SketchKeysTest {
     assertThat(window.plan().parts()).hasSize(2);
     assertThat(selection().parts()).containsExactly(window.plan().parts().get(1).id());
     Plan two = window.plan();
+    Point far = two.parts().get(1).outline().corner(2);
+    assertThat(WindowDriver.onEvents(() -> canvas().seen().contains(far))).isTrue();
     window.control(KeyEvent.VK_Z);
     assertThat(window.plan().parts()).hasSize(1);
     window.control(KeyEvent.VK_Y);
