@@ -60,7 +60,7 @@ public final class Properties extends JPanel {
 
   /** Puts the keyboard into the field that one most likely wants to type into. */
   void edit() {
-    for (String name : List.of("length", "slope", "name", "note", "standsOff", "title")) {
+    for (String name : List.of("length", "name", "slope", "note", "standsOff", "title")) {
       Optional<JTextComponent> field = field(this, name);
       if (field.isPresent()) {
         field.get().requestFocusInWindow();
