@@ -125,7 +125,7 @@ final class WindowTasks {
                 () -> Texts.of("task.edit.undo.tip"),
                 () -> runner().undo())
             .key("menu Z")
-            .when(() -> runner().engaged() || runner().document().undoName().isPresent()),
+            .when(this::canUndo),
         Task.named(
                 "edit.redo",
                 this::redoName,
@@ -191,9 +191,18 @@ final class WindowTasks {
     return runner().document().selection();
   }
 
+  private boolean canUndo() {
+    return runner().engaged()
+        || runner().interrupted()
+        || runner().document().undoName().isPresent();
+  }
+
   private String undoName() {
     if (runner().engaged()) {
       return Texts.of("task.edit.undo.step");
+    }
+    if (runner().interrupted()) {
+      return Texts.of("task.edit.undo.left");
     }
     return runner()
         .document()

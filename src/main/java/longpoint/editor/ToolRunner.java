@@ -29,6 +29,7 @@ public final class ToolRunner {
   private final Foresight foreseen = new Foresight();
   private final Refusal refusal = new Refusal();
   private final Typing typing = new Typing();
+  private Optional<Left> left = Optional.empty();
 
   /**
    * @param home the tool that Escape ends in
@@ -63,6 +64,18 @@ public final class ToolRunner {
   /** Whether a gesture is under way, which Escape and undo take back step by step. */
   public boolean engaged() {
     return !typing.isEmpty() || state.underWay();
+  }
+
+  /** Whether undo would take up an outline that another tool has interrupted. */
+  public boolean interrupted() {
+    return left.isPresent();
+  }
+
+  private void takeUp(Left drawn) {
+    left = Optional.empty();
+    tool = drawn.tool();
+    state = drawn.state();
+    carry(state.again(scene()).outcome());
   }
 
   /** Whether a part is being drawn that is not in the settled plan. */
@@ -143,8 +156,9 @@ public final class ToolRunner {
 
   // What the user does
 
-  /** Takes a tool in hand; a gesture under way is dropped. */
+  /** Takes a tool in hand; a gesture under way is dropped, an outline until undo takes it up. */
   public void choose(Tool tool) {
+    left = Left.of(this.tool, state).filter(l -> tool != this.tool);
     this.tool = Objects.requireNonNull(tool);
     rest();
     tell();
@@ -181,10 +195,12 @@ public final class ToolRunner {
     return true;
   }
 
-  /** Carries out a command on the settled plan; a gesture under way is dropped. */
+  /** Carries out a command on the settled plan; a gesture under way is dropped, no outline is. */
   public void apply(Command command) {
+    Optional<Left> drawn = Left.of(tool, state);
     rest();
     carry(command.on(document.plan()));
+    drawn.ifPresent(this::takeUp);
     tell();
   }
 
@@ -197,6 +213,8 @@ public final class ToolRunner {
   public void undo() {
     if (engaged()) {
       backOut();
+    } else if (left.isPresent()) {
+      takeUp(left.get());
     } else {
       rest();
       document.undo();
@@ -215,6 +233,7 @@ public final class ToolRunner {
   /** Starts over with a plan from a file: it counts as saved and its history is empty. */
   public void open(Plan plan) {
     rest();
+    left = Optional.empty();
     if (plan.unit() != document.plan().unit()) {
       settings = settings.in(plan.unit());
     }
@@ -324,9 +343,11 @@ public final class ToolRunner {
       preview = Optional.of(shown.plan());
     } else if (outcome instanceof Outcome.Commit commit) {
       preview = Optional.empty();
+      left = Optional.empty();
       document.commit(commit.name(), commit.plan());
     } else if (outcome instanceof Outcome.Amend amend) {
       preview = Optional.empty();
+      left = Optional.empty();
       document.amend(amend.name(), amend.plan());
     } else if (outcome instanceof Outcome.Revert) {
       preview = Optional.empty();

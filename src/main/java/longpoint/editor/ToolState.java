@@ -21,6 +21,11 @@ public interface ToolState {
     return back().isPresent();
   }
 
+  /** Whether it holds what would be tedious to draw again, and stands by itself. */
+  default boolean keeps() {
+    return false;
+  }
+
   /** What to draw over the plan. */
   Overlay overlay(Scene scene);
 

@@ -144,8 +144,8 @@ class DocumentTest {
   }
 
   @Test
-  void aCommandDropsTheGestureUnderWay() {
-    Hand hand = new Hand(Houses.house(), Tools.OUTLINE).does("click 600 0; click 700 0");
+  void aCommandDropsAGestureThatIsNoOutline() {
+    Hand hand = new Hand(Houses.house(), Tools.RECTANGLE).does("click 600 0; move 700 90");
     hand.runner().apply(PlanCommands.title("one"));
     assertThat(hand.runner().state().back()).isEmpty();
     assertThat(hand.runner().previewing()).isFalse();

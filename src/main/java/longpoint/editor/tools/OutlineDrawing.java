@@ -210,6 +210,11 @@ record OutlineDrawing(List<Point> corners, Snap pointed, Aimed aimed) implements
   }
 
   @Override
+  public boolean keeps() {
+    return corners.size() > 1;
+  }
+
+  @Override
   public Step again(Scene scene) {
     return shown(scene);
   }

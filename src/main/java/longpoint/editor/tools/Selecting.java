@@ -193,11 +193,15 @@ record Selecting(Optional<Ref> hover, Optional<Pointer> at, int deep) implements
     return Pointing.over(hover, scene.plan());
   }
 
+  private static boolean leader(Ref.OfNote note, Plan plan) {
+    return plan.markup().note(note.note()).filter(n -> n.pointsAt().isPresent()).isPresent();
+  }
+
   private static String says(Ref ref, Plan plan) {
     if (ref.part().isEmpty()) {
       return Messages.text(
-          ref instanceof Ref.OfNote
-              ? "select.note"
+          ref instanceof Ref.OfNote note
+              ? leader(note, plan) ? "select.note" : "select.note.plain"
               : ref instanceof Ref.OfDimension ? "select.dimension" : "select.backdrop");
     }
     Part part = plan.part(ref.part()).orElseThrow();

@@ -6,6 +6,7 @@ import longpoint.editor.EnglishWords;
 import longpoint.editor.GivesWay;
 import longpoint.editor.Hand;
 import longpoint.editor.Houses;
+import longpoint.editor.PlanCommands;
 import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.plan.Plan;
@@ -233,6 +234,35 @@ class KeysAndPicksTest {
     assertThat(Hand.print(hand.plan()).get(1)).startsWith("part 600,0 702,0 720,60");
     hand.runner().undo();
     assertThat(hand.plan()).isEqualTo(Houses.house());
+  }
+
+  @Test
+  void anOutlineLeftForAnotherToolIsTakenUpAgainByUndo() {
+    Hand hand = on(Houses.house(), Tools.OUTLINE, "click 600 0; click 702 0; click 702 102");
+    hand.runner().choose(Tools.SELECT);
+    assertThat(hand.runner().interrupted()).isTrue();
+    hand.does("move 100 100");
+    hand.runner().undo();
+    assertThat(hand.runner().tool()).isEqualTo(Tools.OUTLINE);
+    hand.does("move 600 102; click 600 102; enter");
+    assertThat(Hand.print(hand.plan()).get(1)).startsWith("part 600,0 702,0 702,102 600,102");
+    // What was done since then goes before it.
+    hand.runner().choose(Tools.OUTLINE);
+    hand.does("click 600 300; click 702 300");
+    hand.runner().choose(Tools.SELECT);
+    hand.does("click 240 100; right");
+    hand.runner().undo();
+    assertThat(hand.runner().tool()).isEqualTo(Tools.SELECT);
+  }
+
+  @Test
+  void anEditInAPanelLeavesTheOutlineInHand() {
+    Hand hand = on(Houses.empty(), Tools.OUTLINE, "click 0 0; click 102 0; click 102 102");
+    hand.runner().apply(PlanCommands.title("Orchard Row"));
+    assertThat(hand.runner().engaged()).isTrue();
+    hand.does("enter");
+    assertThat(Hand.print(hand.plan())).containsExactly("main 0,0 102,0 102,102 | EEE");
+    assertThat(hand.plan().title()).isEqualTo("Orchard Row");
   }
 
   @Test
