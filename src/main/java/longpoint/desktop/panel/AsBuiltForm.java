@@ -18,6 +18,7 @@ final class AsBuiltForm {
 
   private final Form form;
   private final ToolRunner runner;
+  private TapeRows tapes;
 
   private AsBuiltForm(Form form, ToolRunner runner) {
     this.form = form;
@@ -30,7 +31,7 @@ final class AsBuiltForm {
   }
 
   private void rows() {
-    TapeRows tapes = new TapeRows(runner);
+    tapes = new TapeRows(runner);
     form.across(tapes);
     form.also(tapes::update);
     form.entry(
@@ -73,7 +74,7 @@ final class AsBuiltForm {
     if (now().isEmpty()) {
       return Texts.of("built.none");
     }
-    BuiltWalls walls = BuiltWalls.of(plan());
+    BuiltWalls walls = tapes.walls();
     if (walls.isEmpty() || walls.tapes().isEmpty()) {
       return Texts.of("built.noTapes");
     }
@@ -87,7 +88,7 @@ final class AsBuiltForm {
   /** Draws the plan's walls straight where they stand; the readings stay, to be held against it. */
   private void takeWalls() {
     Plan plan = plan();
-    BuiltWalls walls = BuiltWalls.of(plan);
+    BuiltWalls walls = tapes.walls();
     if (!walls.isEmpty()) {
       runner.apply(PlanCommands.builtWalls(BuiltPlan.of(plan, walls, BuiltPlan.Walls.TRUED)));
     }

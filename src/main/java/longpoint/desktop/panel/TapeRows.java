@@ -54,6 +54,11 @@ final class TapeRows extends JPanel {
     return runner.document().plan();
   }
 
+  /** What the readings come to, as the rows last told it. */
+  BuiltWalls walls() {
+    return walls;
+  }
+
   /** Brings the rows up to date with the plan. */
   void update() {
     if (told == plan()) {

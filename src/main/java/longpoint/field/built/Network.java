@@ -150,7 +150,7 @@ final class Network {
     Svd svd = null;
     boolean[] held = new boolean[2 * meant.size()];
     for (int step = 0; step < MOST_STEPS; step++) {
-      svd = decompose(at, ties);
+      svd = decompose(at, ties, svd);
       held = held(svd, ties);
       double[] move = move(meant, at, ties, svd, held);
       if (!DoubleStream.of(move).allMatch(Double::isFinite)) {
@@ -170,7 +170,7 @@ final class Network {
     return new Settled(List.copyOf(at), ties, false, svd, held);
   }
 
-  private static Svd decompose(List<Point> at, List<Tie> ties) {
+  private static Svd decompose(List<Point> at, List<Tie> ties, Svd before) {
     double[][] rows = new double[ties.size()][2 * at.size()];
     for (int i = 0; i < rows.length; i++) {
       ties.get(i).slope(at, rows[i]);
@@ -178,7 +178,7 @@ final class Network {
         rows[i][j] /= ties.get(i).sigma();
       }
     }
-    return new Svd(rows, 2 * at.size());
+    return before == null ? new Svd(rows, 2 * at.size()) : new Svd(rows, 2 * at.size(), before.v);
   }
 
   private static boolean[] held(Svd svd, List<Tie> ties) {

@@ -14,6 +14,9 @@ final class Svd {
   /** Columns whose cosine is below this are square to each other: some units of rounding. */
   private static final double SQUARE = 1e-15;
 
+  /** A column below this share of the whole is nothing but rounding, and square to all. */
+  private static final double NONE = 1e-14;
+
   /** It takes six to ten sweeps; more means the figures are not numbers. */
   private static final int MOST_SWEEPS = 60;
 
@@ -26,23 +29,46 @@ final class Svd {
    * @param columns how long the rows are; there may be no row
    */
   Svd(double[][] a, int columns) {
+    this(a, columns, unturned(columns));
+  }
+
+  private static double[][] unturned(int columns) {
+    double[][] v = new double[columns][columns];
+    for (int j = 0; j < columns; j++) {
+      v[j][j] = 1;
+    }
+    return v;
+  }
+
+  /**
+   * As the other, from columns of V that are nearly right already, such as those of a matrix much
+   * like this one: then few turns are left.
+   *
+   * @param start square to each other, one long; left as they are
+   */
+  Svd(double[][] a, int columns, double[][] start) {
     int rows = a.length;
     // Held by columns, since columns are what is turned.
     double[][] w = new double[columns][rows];
-    double[][] turn = new double[columns][columns];
+    double[][] turn = new double[columns][];
     for (int j = 0; j < columns; j++) {
+      turn[j] = start[j].clone();
       for (int i = 0; i < rows; i++) {
-        w[j][i] = a[i][j];
+        w[j][i] = dot(a[i], turn[j]);
       }
-      turn[j][j] = 1;
     }
+    double all = 0;
+    for (double[] column : w) {
+      all += dot(column, column);
+    }
+    double none = NONE * NONE * all;
     boolean turned = true;
     for (int sweep = 0; turned && sweep < MOST_SWEEPS; sweep++) {
       CalledOff.check();
       turned = false;
       for (int p = 0; p < columns; p++) {
         for (int q = p + 1; q < columns; q++) {
-          turned |= square(w, turn, p, q);
+          turned |= square(w, turn, p, q, none);
         }
       }
     }
@@ -58,11 +84,13 @@ final class Svd {
   }
 
   /** Turns two columns square to each other; false if they are already. */
-  private static boolean square(double[][] w, double[][] v, int p, int q) {
+  private static boolean square(double[][] w, double[][] v, int p, int q, double none) {
     double alpha = dot(w[p], w[p]);
     double beta = dot(w[q], w[q]);
     double gamma = dot(w[p], w[q]);
-    if (gamma == 0 || Math.abs(gamma) <= SQUARE * Math.sqrt(alpha * beta)) {
+    if (gamma == 0
+        || Math.min(alpha, beta) <= none
+        || Math.abs(gamma) <= SQUARE * Math.sqrt(alpha * beta)) {
       return false;
     }
     double zeta = (beta - alpha) / (2 * gamma);
