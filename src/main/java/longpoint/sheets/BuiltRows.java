@@ -98,7 +98,10 @@ public final class BuiltRows {
       subjects.add(part(t.from()));
     }
     String title =
-        words.text("built.tapes", words.small(walls().accuracy(), Rounding.NEAREST), LIMIT);
+        words.text(
+            "built.tapes",
+            words.small(walls().accuracy(), Rounding.NEAREST),
+            words.decimal(LIMIT, 2));
     return table(
         title,
         List.of(

@@ -2,7 +2,6 @@ package longpoint.field.built;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -77,7 +76,8 @@ final class BuiltChecks {
                 .map(i -> between(walls.tapes().get(i)))
                 .collect(Collectors.joining(", ")));
     LengthFigure by = length(Math.abs(d.by()));
-    String test = String.format(Locale.ROOT, "%.1f", Math.abs(d.test()));
+    long tenths = Math.round(10 * Math.abs(d.test()));
+    Phrase test = Phrase.of("field.built.tenths", tenths / 10, tenths % 10);
     warn(
         part(t.from()), Phrase.of(key, t.from(), t.to(), length(t.reads()), by, way, test, others));
   }
