@@ -3,6 +3,8 @@ package longpoint.trusslist;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import longpoint.wording.Phrase;
+import longpoint.wording.Worded;
 
 /** What a column of a list may hold. */
 public enum Column {
@@ -21,6 +23,11 @@ public enum Column {
   /** As it is named on the command line: {@code other-slope}. */
   public String key() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** As people call it. */
+  public Worded words() {
+    return Phrase.of("trusslist.column." + key());
   }
 
   public static Optional<Column> of(String key) {

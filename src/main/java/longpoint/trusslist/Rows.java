@@ -56,14 +56,10 @@ final class Rows {
     if (told++ < MOST_TOLD) {
       notes.add(
           Problem.warning(
-              "plan", Phrase.of("trusslist.cell", line, name(column), shortened(cell), why)));
+              "plan", Phrase.of("trusslist.cell", line, column.words(), shortened(cell), why)));
     } else {
       unsaid++;
     }
-  }
-
-  private static Phrase name(Column column) {
-    return Phrase.of("trusslist.column." + column.key());
   }
 
   private static String shortened(String cell) {

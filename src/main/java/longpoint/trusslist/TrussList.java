@@ -102,6 +102,34 @@ public record TrussList(
         new Supplied(from, supplied, longpoint.plan.Extras.NONE), heads, columns, notes);
   }
 
+  /**
+   * What stands over the columns of a list, or in its widest row where no head is understood: to
+   * ask which column holds what.
+   */
+  public static List<String> columnsOf(Path file) throws TrussListException {
+    List<Cells.Row> rows;
+    try {
+      if (Files.size(file) > MOST_BYTES) {
+        throw TrussListException.whole(Phrase.of("trusslist.large", MOST_BYTES / 1_000_000));
+      }
+      rows = Cells.of(Files.readAllBytes(file));
+    } catch (TrussListException e) {
+      throw e;
+    } catch (IOException e) {
+      throw TrussListException.whole(Phrase.of("trusslist.notRead", String.valueOf(file)), e);
+    }
+    int shown = 0;
+    for (int i = 1; i < Math.min(HEAD_WITHIN, rows.size()); i++) {
+      shown = rows.get(i).cells().size() > rows.get(shown).cells().size() ? i : shown;
+    }
+    return rows.isEmpty() ? List.of() : rows.get(head(rows).orElse(shown)).cells();
+  }
+
+  /** Which of some heads are understood, by their place from 0. */
+  public static Map<Column, Integer> understood(List<String> heads) {
+    return columns(heads, Map.of(), new EnumMap<>(Column.class), new ArrayList<>());
+  }
+
   /** The first row with the most cells that are understood, at least two. */
   private static Optional<Integer> head(List<Cells.Row> rows) {
     Optional<Integer> best = Optional.empty();

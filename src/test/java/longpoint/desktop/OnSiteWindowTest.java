@@ -2,15 +2,19 @@ package longpoint.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.AbstractButton;
 import longpoint.field.built.BuiltTape;
 import longpoint.plan.AsBuilt;
 import longpoint.planfile.PlanFile;
 import longpoint.sheets.Layers;
+import longpoint.trusslist.Column;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What is measured and delivered, in the real window. */
 class OnSiteWindowTest {
@@ -114,5 +118,23 @@ class OnSiteWindowTest {
     window.menu("edit.undo");
     window.untilSolved();
     assertThat(window.plan().onSite().trusses().isEmpty()).isTrue();
+  }
+
+  /** Heads of a supplier's own: the user says which column holds what. */
+  @Test
+  void columnsThatAreNotUnderstoodAreAsked(@TempDir Path folder) throws Exception {
+    open("marrowgate-bungalow.json");
+    Path list = folder.resolve("own.csv");
+    Files.writeString(list, "Zeichen;Stk;Weite\nA;7;28'\n");
+    window.dialogs().list = Optional.of(list);
+    window.dialogs().columns =
+        Optional.of(Map.of(Column.MARK, 0, Column.QUANTITY, 1, Column.SPAN, 2));
+    window.menu("file.supplied");
+    WindowDriver.until(
+        "the list", () -> !window.window().job().document().plan().onSite().trusses().isEmpty());
+    window.untilSolved();
+    assertThat(window.plan().onSite().trusses().trusses())
+        .extracting(r -> r.mark(), r -> r.quantity(), r -> r.figures().span().orElse(0.0))
+        .contains(org.assertj.core.groups.Tuple.tuple("A", 7, 336.0));
   }
 }

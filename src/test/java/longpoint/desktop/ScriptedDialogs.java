@@ -20,6 +20,7 @@ final class ScriptedDialogs implements Dialogs {
   Optional<Path> picture = Optional.empty();
   Optional<Path> drawing = Optional.empty();
   Optional<Path> list = Optional.empty();
+  Optional<java.util.Map<longpoint.trusslist.Column, Integer>> columns = Optional.empty();
   Optional<Path> folder = Optional.empty();
   Optional<Traced.Gaps> gaps = Optional.empty();
   Optional<Path> sheet = Optional.empty();
@@ -43,6 +44,12 @@ final class ScriptedDialogs implements Dialogs {
   @Override
   public Optional<Path> listToOpen(Optional<Path> near) {
     return list;
+  }
+
+  @Override
+  public Optional<java.util.Map<longpoint.trusslist.Column, Integer>> listColumns(
+      List<String> heads, java.util.Map<longpoint.trusslist.Column, Integer> known) {
+    return columns;
   }
 
   @Override

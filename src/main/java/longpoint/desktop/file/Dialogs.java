@@ -3,10 +3,12 @@ package longpoint.desktop.file;
 import java.awt.print.PrinterJob;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.print.attribute.PrintRequestAttributeSet;
 import longpoint.tracing.CadDrawing;
 import longpoint.tracing.Traced;
+import longpoint.trusslist.Column;
 import longpoint.units.LengthUnit;
 
 /** What the window asks and tells. Tests answer in place of a person. */
@@ -33,6 +35,14 @@ public interface Dialogs {
 
   /** Which supplier's list of trusses to open; empty for none. */
   Optional<Path> listToOpen(Optional<Path> near);
+
+  /**
+   * Which column of a supplier's list holds what, from 0; empty for no list.
+   *
+   * @param heads from the left
+   * @param known columns that were understood
+   */
+  Optional<Map<Column, Integer>> listColumns(List<String> heads, Map<Column, Integer> known);
 
   /** How to trace a drawing; empty for not at all. */
   Optional<TracingFlow.Choice> howToTrace(CadDrawing drawing);

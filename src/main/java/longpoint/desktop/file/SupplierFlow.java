@@ -11,6 +11,7 @@ import longpoint.desktop.Texts;
 import longpoint.editor.PlanCommands;
 import longpoint.plan.Problem;
 import longpoint.plan.Supplied;
+import longpoint.trusslist.Column;
 import longpoint.trusslist.TrussList;
 import longpoint.trusslist.TrussListException;
 import longpoint.units.LengthUnit;
@@ -40,13 +41,33 @@ public final class SupplierFlow {
     dialogs.listToOpen(job.file().map(p -> p.toAbsolutePath().getParent())).ifPresent(this::load);
   }
 
-  /** Reads a list off the event thread; it then stands in the plan. */
+  /**
+   * Reads a list off the event thread; it then stands in the plan. Where no head of it is
+   * understood, or none over spans, the user is asked which column holds what.
+   */
   public void load(Path file) {
     String name = file.getFileName().toString();
     LengthUnit unit = job.document().plan().unit();
     errands.run(
         Texts.of("state.supplied"),
-        watch -> TrussList.read(file, unit, Map.of()),
+        watch -> TrussList.columnsOf(file),
+        heads -> understood(file, name, unit, heads),
+        why -> dialogs.tell(Texts.of("tell.noList", name), said(why)));
+  }
+
+  private void understood(Path file, String name, LengthUnit unit, List<String> heads) {
+    Map<Column, Integer> known = TrussList.understood(heads);
+    if (known.containsKey(Column.SPAN)) {
+      read(file, name, unit, Map.of());
+    } else {
+      dialogs.listColumns(heads, known).ifPresent(chosen -> read(file, name, unit, chosen));
+    }
+  }
+
+  private void read(Path file, String name, LengthUnit unit, Map<Column, Integer> chosen) {
+    errands.run(
+        Texts.of("state.supplied"),
+        watch -> TrussList.read(file, unit, chosen),
         list -> took(list, name),
         why -> dialogs.tell(Texts.of("tell.noList", name), said(why)));
   }

@@ -7,15 +7,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javax.print.attribute.PrintRequestAttributeSet;
 import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
 import javax.swing.filechooser.FileFilter;
 import javax.swing.filechooser.FileNameExtensionFilter;
 import longpoint.desktop.Texts;
 import longpoint.desktop.file.Question.Answer;
 import longpoint.tracing.CadDrawing;
 import longpoint.tracing.Traced;
+import longpoint.trusslist.Column;
 import longpoint.units.LengthUnit;
 
 /** Asks with windows of its own; none of them is the system's, so all look and work the same. */
@@ -51,6 +54,20 @@ public final class SwingDialogs implements Dialogs {
     return chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION
         ? Optional.of(chooser.getSelectedFile().toPath())
         : Optional.empty();
+  }
+
+  @Override
+  public Optional<Map<Column, Integer>> listColumns(
+      List<String> heads, Map<Column, Integer> known) {
+    ListColumns form = new ListColumns(heads, known);
+    int answer =
+        JOptionPane.showConfirmDialog(
+            over,
+            form,
+            Texts.of("columns.title"),
+            JOptionPane.OK_CANCEL_OPTION,
+            JOptionPane.PLAIN_MESSAGE);
+    return answer == JOptionPane.OK_OPTION ? Optional.of(form.chosen()) : Optional.empty();
   }
 
   @Override
