@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import longpoint.plan.Buying;
 import longpoint.plan.Defaults;
+import longpoint.plan.Handling;
 import longpoint.plan.OnSite;
 import longpoint.plan.Part;
 import longpoint.plan.Particulars;
@@ -42,6 +43,11 @@ public final class PlanCommands {
   /** Draws the walls where they stand. */
   public static Command builtWalls(Plan built) {
     return Command.of(Messages.text("do.builtWalls"), p -> built);
+  }
+
+  /** Changes what the user knows of weights, loads and restraint. */
+  public static Command handling(Handling handling) {
+    return Command.of(Messages.text("do.handling"), p -> p.withHandling(handling));
   }
 
   /**

@@ -65,6 +65,9 @@ public final class FiguresJson {
     if (!design.onSite().trusses().isEmpty()) {
       field.set("supplied", RecordsJson.of(design.onSite().trusses()));
     }
+    field.set("lifts", RecordsJson.of(design.aids().lifts()).withArray("sections"));
+    field.set("restraint", RecordsJson.of(design.aids().restraint()).withArray("runs"));
+    field.set("loads", RecordsJson.of(design.aids().loads()));
     return print(root);
   }
 

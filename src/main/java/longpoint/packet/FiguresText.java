@@ -57,6 +57,7 @@ public final class FiguresText {
     text.hipsAndValleys();
     text.lineTotals();
     FramingText.write(design.framing(), text.names, text.out);
+    AidsText.write(design.aids(), design.plan(), text.names, text.out);
     LumberText.write(text.design.lumber(), text.names, text.out);
     TakeOffText.write(design.takeOff(), text.words, text.out);
     DeckText.write(design.deck(), design.chalk(), text.names, text.out);

@@ -193,6 +193,7 @@ public final class Packet {
         design.takeOff(),
         design.lumber(),
         design.onSite(),
+        design.aids(),
         design.problems());
   }
 }

@@ -3,6 +3,7 @@ package longpoint.pipeline;
 import java.util.List;
 import longpoint.deck.DeckPlan;
 import longpoint.field.OnSiteCheck;
+import longpoint.field.SiteAids;
 import longpoint.field.chalk.ChalkSheet;
 import longpoint.field.lumber.Lumber;
 import longpoint.field.takeoff.TakeOff;
@@ -16,6 +17,7 @@ import longpoint.wording.Language;
  * A plan with everything worked out from it.
  *
  * @param onSite what was measured and delivered, held against it
+ * @param aids figures for lifting, restraint and loads to pass on
  * @param problems of every stage, worst first, then in the order found
  */
 public record Design(
@@ -27,6 +29,7 @@ public record Design(
     TakeOff takeOff,
     Lumber lumber,
     OnSiteCheck onSite,
+    SiteAids aids,
     List<Problem> problems) {
   public Design {
     chalk = List.copyOf(chalk);
@@ -45,6 +48,7 @@ public record Design(
         TakeOff.NONE,
         Lumber.NONE,
         OnSiteCheck.NONE,
+        SiteAids.NONE,
         List.of());
   }
 
@@ -59,7 +63,8 @@ public record Design(
   }
 
   private Design of(Plan worded) {
-    return new Design(worded, surface, framing, deck, chalk, takeOff, lumber, onSite, problems);
+    return new Design(
+        worded, surface, framing, deck, chalk, takeOff, lumber, onSite, aids, problems);
   }
 
   /** Whether any part of the plan could not be worked out. */

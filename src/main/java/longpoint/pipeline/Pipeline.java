@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import longpoint.deck.DeckPlan;
 import longpoint.deck.Sheathing;
 import longpoint.field.OnSiteCheck;
+import longpoint.field.SiteAids;
 import longpoint.field.chalk.Chalk;
 import longpoint.field.chalk.ChalkSheet;
 import longpoint.field.lumber.Lumber;
@@ -73,6 +74,7 @@ public final class Pipeline {
     TakeOff takeOff = TakeOff.of(plan, surface, deck, TakeOffChoices.of(plan));
     Lumber lumber = Lumber.of(plan, surface, framing, LumberChoices.of(plan));
     OnSiteCheck onSite = SiteChecks.whole(plan, surface, framing);
+    SiteAids aids = SiteAids.of(plan, surface, framing);
     return new Design(
         plan,
         surface,
@@ -82,6 +84,7 @@ public final class Pipeline {
         takeOff,
         lumber,
         onSite,
+        aids,
         worstFirst(
             plan,
             plain,
@@ -91,7 +94,8 @@ public final class Pipeline {
                 deck.problems(),
                 takeOff.problems(),
                 lumber.problems(),
-                onSite.problems(plan))));
+                onSite.problems(plan),
+                aids.problems())));
   }
 
   /**
@@ -115,6 +119,7 @@ public final class Pipeline {
         TakeOff.NONE,
         Lumber.NONE,
         onSite,
+        SiteAids.NONE,
         worstFirst(
             plan, plain, List.of(surface.problems(), framing.problems(), onSite.problems(plan))));
   }

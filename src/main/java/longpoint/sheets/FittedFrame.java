@@ -58,6 +58,14 @@ record FittedFrame(FrameView view, PaperScale scale, FrameBase.Extent extent) {
         FrameView.bare(plan, surface, framing, base, unitsPerMm, limit), scale, base.extent());
   }
 
+  /** As {@link #bare}, or with its marks where what stands around a frame would leave the field. */
+  static FittedFrame toDrawOn(Plan plan, RoofSurface surface, FramingSet framing, Bounds field) {
+    FittedFrame bare = bare(plan, surface, framing, field);
+    return fits(bare.bounds(), field, bare.view().unitsPerMm())
+        ? bare
+        : of(plan, surface, framing, field);
+  }
+
   static FittedFrame of(Plan plan, RoofSurface surface, FramingSet framing, Bounds field) {
     FrameBase base = FrameBase.around(plan, surface, framing);
     Bounds solid = FrameView.solid(plan, base, framing);

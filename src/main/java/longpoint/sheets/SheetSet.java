@@ -7,10 +7,10 @@ import longpoint.plan.Plan;
 import longpoint.stop.CalledOff;
 
 /**
- * Every sheet of a job in the order it is worked in: cover, roof, walls, trusses, valley sets, deck
- * plane by plane, cutting, ladders and sticks, what to order. They are numbered through with plain
- * numbers, so that a dropped stack is soon in order and no number is taken for a plane's letter or
- * a truss's mark.
+ * Every sheet of a job in the order it is worked in: cover, roof, walls, trusses, valley sets,
+ * restraint, lifts, deck plane by plane, cutting, ladders and sticks, what to order, loads. They
+ * are numbered through with plain numbers, so that a dropped stack is soon in order and no number
+ * is taken for a plane's letter or a truss's mark.
  *
  * @param pages from the cover on
  * @param scales of its plans
@@ -33,11 +33,14 @@ public record SheetSet(List<Page> pages, Scales scales) {
     sheets.addAll(BuiltSheets.of(solved, border));
     sheets.addAll(layout.sheets());
     sheets.addAll(FrameSheets.of(plan, solved.framing(), names, border));
+    sheets.addAll(RestraintSheets.of(solved, border));
+    sheets.addAll(LiftSheets.of(solved, border));
     sheets.addAll(ChalkSheets.of(plan, solved.deck(), solved.chalk(), names, border));
     sheets.addAll(CuttingSheets.of(plan, solved.deck(), names, border));
     sheets.addAll(StickSheets.of(plan, solved.framing(), names, border));
     sheets.addAll(OrderSheets.of(solved, border));
     sheets.addAll(SupplierSheets.of(solved, border));
+    sheets.addAll(LoadSheets.of(solved, border));
     return new SheetSet(numbered(solved, sheets, border), new Scales(roof.scale(), layout.scale()));
   }
 

@@ -3,6 +3,7 @@ package longpoint.sheets;
 import java.util.List;
 import longpoint.deck.DeckPlan;
 import longpoint.field.OnSiteCheck;
+import longpoint.field.SiteAids;
 import longpoint.field.chalk.ChalkSheet;
 import longpoint.field.lumber.Lumber;
 import longpoint.field.takeoff.TakeOff;
@@ -16,6 +17,7 @@ import longpoint.surface.RoofSurface;
  *
  * @param chalk a sheet of lines for each plane that has some
  * @param onSite what was measured and delivered, held against it
+ * @param aids figures for lifting, restraint and loads to pass on
  * @param problems of every stage
  */
 public record Solved(
@@ -27,6 +29,7 @@ public record Solved(
     TakeOff takeOff,
     Lumber lumber,
     OnSiteCheck onSite,
+    SiteAids aids,
     List<Problem> problems) {
   public Solved {
     chalk = List.copyOf(chalk);
@@ -44,6 +47,7 @@ public record Solved(
         TakeOff.NONE,
         Lumber.NONE,
         OnSiteCheck.NONE,
+        SiteAids.NONE,
         surface.problems());
   }
 

@@ -99,6 +99,36 @@ public record Words(String book, Language language, LengthUnit unit) {
     return FigureText.area(area, unit, language);
   }
 
+  /** Whole pounds or kilograms. */
+  public String weight(double weight) {
+    String key = unit == LengthUnit.INCH ? "truss.pounds" : "truss.kilograms";
+    return from("sheets").text(key, decimal(weight, 0));
+  }
+
+  /** Whole pounds, or kilonewtons to a hundredth. */
+  public String force(double force) {
+    return burden("force", force, 0);
+  }
+
+  /** Whole pounds to the foot, or kilonewtons to the metre. */
+  public String lineLoad(double load) {
+    return burden("lineLoad", load, 0);
+  }
+
+  /** Pounds to the square foot, or kilonewtons to the square metre. */
+  public String areaLoad(double load) {
+    return burden("areaLoad", load, 1);
+  }
+
+  private String burden(String key, double load, int decimals) {
+    boolean metric = unit == LengthUnit.MILLIMETRE;
+    String figure = decimal(load, metric ? 2 : decimals);
+    return from("sheets")
+        .text(
+            key + "." + unit.symbol(),
+            figure.matches("-0([.,]0+)?") ? figure.substring(1) : figure);
+  }
+
   public String slope(Slope slope) {
     return SlopeText.of(slope, language);
   }

@@ -2,12 +2,17 @@ package longpoint.units;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import longpoint.wording.Phrase;
 
 /** Reads plain numbers and lists of lengths as they are typed into a field. */
 public final class NumberEntry {
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,12}([.,][0-9]{1,12})?");
+
+  private static final Pattern NAMED = Pattern.compile("([^\\s=:]+)\\s*[\\s=:]\\s*(\\S+)");
 
   private NumberEntry() {}
 
@@ -35,6 +40,25 @@ public final class NumberEntry {
       throw new EntryException(typed, typed.length(), Phrase.of("units.number.zero"));
     }
     return number;
+  }
+
+  /**
+   * Names with a number above zero each, semicolons between them: {@code T1 145; GE1 160}.
+   *
+   * @return by name; empty for nothing typed
+   * @throws EntryException if one of them cannot be read
+   */
+  public static Map<String, Double> named(String typed) throws EntryException {
+    Map<String, Double> numbers = new TreeMap<>();
+    for (String one : typed.split(";")) {
+      Matcher entry = NAMED.matcher(one.strip());
+      if (entry.matches()) {
+        numbers.put(entry.group(1), positive(entry.group(2)));
+      } else if (!one.isBlank()) {
+        throw new EntryException(typed, typed.length(), Phrase.of("units.list.weight"));
+      }
+    }
+    return numbers;
   }
 
   /**

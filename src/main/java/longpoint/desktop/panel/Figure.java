@@ -121,6 +121,7 @@ public sealed interface Figure {
       }
     }
     rows.addAll(FrameFigures.of(design, partsOf(design, selection), display));
+    rows.addAll(AidFigures.of(design, partsOf(design, selection), display));
     return rows;
   }
 

@@ -188,6 +188,14 @@ final class FrameForm {
           var read = p.readCeilings(t);
           return all -> p.withCeilings(all, read);
         });
+    list(
+        "lifts",
+        id,
+        RunPlaces::lifts,
+        (p, t) -> {
+          var read = p.readLifts(t);
+          return all -> p.withLifts(all, read);
+        });
   }
 
   /** Reads a list typed for a run as a change of what is placed in its part. */

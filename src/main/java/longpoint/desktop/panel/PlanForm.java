@@ -85,6 +85,7 @@ final class PlanForm implements Properties.Subject {
                 d.extras()));
     BuyingForm.add(form, runner);
     AsBuiltForm.add(form, runner);
+    HandlingForm.add(form, runner);
   }
 
   private interface WithText {

@@ -12,6 +12,7 @@ import longpoint.framing.truss.OwnPlaces;
 import longpoint.geometry.Point;
 import longpoint.plan.CeilingStretch;
 import longpoint.plan.Extras;
+import longpoint.plan.Lift;
 import longpoint.plan.PlacedTruss;
 import longpoint.plan.PlacedTruss.Kind;
 import longpoint.plan.Placements;
@@ -69,6 +70,21 @@ record RunPlaces(Run run, List<Run> runs, LengthUnit unit) {
     List<CeilingStretch> own = own().ceilings();
     return all.withCeilings(
         replaced(all.ceilings(), own, Retyped.list(own, ceilings, this::stretch, this::kept)));
+  }
+
+  Placements withLifts(Placements all, List<Lift> lifts) {
+    List<Lift> own = own().lifts();
+    LiftList list = new LiftList(run, unit);
+    return all.withLifts(
+        replaced(all.lifts(), own, Retyped.list(own, lifts, list::place, list::kept)));
+  }
+
+  String lifts() {
+    return new LiftList(run, unit).text(own().lifts());
+  }
+
+  List<Lift> readLifts(String typed) throws EntryException {
+    return new LiftList(run, unit).read(typed);
   }
 
   private PlacedTruss kept(PlacedTruss before, PlacedTruss typed) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
+import longpoint.plan.Lift;
 import longpoint.plan.Part;
 import longpoint.plan.PlaceName;
 import longpoint.plan.PlacePoint;
@@ -29,9 +30,15 @@ public final class OwnPlaces {
     return new Placements(
         all.trusses().stream().filter(t -> owns(run, t.at(), runs)).toList(),
         all.leftOut().stream().filter(p -> owns(run, p, runs)).toList(),
-        all.ceilings().stream()
-            .filter(c -> owns(run, c.from().toward(c.to(), 0.5), runs))
-            .toList());
+        all.ceilings().stream().filter(c -> owns(run, c.from().toward(c.to(), 0.5), runs)).toList(),
+        all.lifts().stream().filter(l -> owns(run, place(l), runs)).toList());
+  }
+
+  private static Point place(Lift lift) {
+    return lift.stretch()
+        .map(s -> s.from().toward(s.to(), 0.5))
+        .or(() -> lift.trusses().stream().findFirst())
+        .orElse(new Point(0, 0));
   }
 
   private static boolean owns(Run run, Point place, List<Run> runs) {
