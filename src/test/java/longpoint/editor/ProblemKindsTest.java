@@ -77,6 +77,7 @@ class ProblemKindsTest {
           "field.built.", "tapes are read again on site",
           "field.supplied.", "what is delivered is the supplier's to say",
           "plan.lift.", "rigging is set where it is listed",
+          "field.lift.", "rigging is set where it is listed",
           "plan.weights.", "figures come from the supplier's documents",
           "plan.loads", "figures come from the designer",
           "plan.restraint", "figures come from the supplier's documents",
