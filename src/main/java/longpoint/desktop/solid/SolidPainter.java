@@ -35,6 +35,7 @@ final class SolidPainter {
   private static final double ROOF_LINE = 1.5;
   private static final double EDGE_LINE = 1.1;
   private static final double THIN_LINE = 0.9;
+  private static final double PICKED_LINE = 3;
 
   /** The lamp is so bright that a face this share away from it is still lit fully. */
   private static final double BRIGHT = 1.2;
@@ -134,11 +135,16 @@ final class SolidPainter {
         image.line(
             projection.of(edge.from()),
             projection.of(edge.to()),
-            thick * image.fine(),
-            rgb(colour(edge), 1),
+            (isPicked(edge) ? Math.max(thick, PICKED_LINE) : thick) * image.fine(),
+            rgb(isPicked(edge) ? colours.selection() : colour(edge), 1),
             ON_FACE * image.fine());
       }
     }
+  }
+
+  /** A line picked by itself; one of a picked face is picked with it. */
+  private boolean isPicked(SolidEdge edge) {
+    return scene.picked().contains(edge.subject());
   }
 
   private Color colour(SolidEdge edge) {

@@ -56,6 +56,22 @@ class SolidPainterTest {
   }
 
   @Test
+  void aPickedLineStandsOut() {
+    SolidEdge valley =
+        new SolidEdge(
+            SolidEdge.Kind.ROOF,
+            "valley",
+            Ink.VALLEY,
+            new Point3(-40, 0, 50),
+            new Point3(40, 0, 50));
+    SolidScene scene = TinyScene.scene(List.of(), List.of(valley));
+    Stand front = TinyScene.from(Stand.Named.FRONT);
+    assertThat(amber(paint(picking(scene, "ridge"), front, 2).getRGB(100, 100))).isFalse();
+    BufferedImage seen = paint(picking(scene, "valley"), front, 2);
+    assertThat(amber(seen.getRGB(100, 100)) && amber(seen.getRGB(100, 99))).isTrue();
+  }
+
+  @Test
   void facesThatCrossAreCutWhereTheyCross() {
     // Seen from the front, the slanting board is nearer on its left half, farther on its right.
     SolidScene scene =
