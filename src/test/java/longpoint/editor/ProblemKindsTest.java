@@ -81,6 +81,7 @@ class ProblemKindsTest {
           "plan.weights.", "figures come from the supplier's documents",
           "plan.loads", "figures come from the designer",
           "plan.restraint", "figures come from the supplier's documents",
+          "framing.join.irregular", "an opening in such a roof is for an engineer",
           "framing.cross.", "a join is turned round where it is made");
 
   private static final Map<String, Plan> FAULTS = Faults.all();

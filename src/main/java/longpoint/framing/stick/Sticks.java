@@ -48,6 +48,7 @@ public final class Sticks {
       sticks.addAll(
           PlaneSticks.lay(plan, part, surface, mouths, Opening.all(meetings), shop.mark()));
     }
+    sticks = new ArrayList<>(OnDeck.stand(plan, irregular, surface, sticks, openings, shop.mark()));
     List<Stick> hipEnds = new ArrayList<>();
     Set<String> done = irregular.stream().map(Part::id).collect(Collectors.toSet());
     for (Run run : runs) {

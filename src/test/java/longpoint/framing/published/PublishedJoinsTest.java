@@ -8,6 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Wings, valleys, dormers and octagons out of printed texts, from plan file to figures. NAVY is US
@@ -251,6 +253,78 @@ class PublishedJoinsTest {
               assertThat(c.run()).isEqualTo(5, within(0.03));
               assertThat(c.length()).isEqualTo(15 + 7 / 12.0, within(0.04));
             });
+  }
+
+  /** Three sides of an octagon and two halves out in front of a house, all at 10 in 12. */
+  private static Job bay(String last, double plate, String method) {
+    double half = 60 * Math.tan(Math.PI / 8);
+    String walls =
+        String.format(
+            Locale.ROOT,
+            "180,0 180,%1$.9f %2$.9f,-60 %3$.9f,-60 300,%1$.9f 300,0",
+            -half,
+            240 - half,
+            240 + half);
+    Job job =
+        Job.of()
+            .overhang(16)
+            .heel(6.5)
+            .part("house", plate, "0,0 480,0 480,336 0,336", "e10 g e10 g", "\"spacing\":16")
+            .part("bay", 96, walls, "e10 e10 e10 e10 e10 " + last, "\"spacing\":16");
+    return method.isEmpty() ? job : job.join("bay", "house", method);
+  }
+
+  /**
+   * Radford's octagon bay on a house at 10 in 12 (part 4): hips 13 and 10, jacks cut 5 and 15 7/12,
+   * and where the bay's square sides meet the house 17 and 19 3/4; against a taller wall and over
+   * the house's own roof.
+   */
+  @ParameterizedTest
+  @CsvSource({"a, 217, ''", "o, 96, overlay", "o, 96, through"})
+  void octagonBayOnAHouse(String last, double plate, String method) {
+    Job job = bay(last, plate, method);
+    List<JsonNode> own = job.rafters(r -> r.get("part").asText().equals("bay"));
+    List<JsonNode> hips = own.stream().filter(r -> r.get("kind").asText().equals("hip")).toList();
+    assertThat(hips.stream().mapToInt(h -> h.get("quantity").asInt()).sum()).isEqualTo(4);
+    for (JsonNode hip : hips) {
+      assertThat(hip.at("/square/run").asDouble()).isEqualTo(13, within(0.012));
+      assertThat(hip.at("/square/rise").asDouble()).isEqualTo(10, within(1e-6));
+      assertThat(length(hip)).isEqualTo(5 * 16.3923, within(0.001));
+    }
+    List<JsonNode> jacks =
+        own.stream().filter(r -> r.get("kind").asText().equals("hip_jack")).toList();
+    assertThat(jacks).hasSizeGreaterThan(2);
+    for (JsonNode jack : jacks) {
+      double side = Math.tan(Math.toRadians(jack.at("/head/left/planAngle").asDouble()));
+      assertThat(12 * side).isEqualTo(5, within(0.03));
+      assertThat(12 / side).isEqualTo(144 / 4.970563, within(1e-3));
+      double top = Math.tan(Math.toRadians(jack.at("/head/left/sideCut").asDouble()));
+      assertThat(top).isEqualTo(4.970563 / 15.6205, within(1e-4));
+    }
+    List<JsonNode> valleys =
+        own.stream().filter(r -> r.get("kind").asText().equals("valley")).toList();
+    if (method.equals("through")) {
+      assertThat(valleys).isNotEmpty();
+      assertThat(length(valleys.get(0))).isEqualTo(5 * 19.75, within(5 * 0.055));
+      assertThat(length(valleys.get(0))).isEqualTo(5 * 19.6977, within(0.001));
+      assertThat(job.text()).contains("is not one straight run");
+    } else {
+      assertThat(valleys).isEmpty();
+    }
+    for (JsonNode jack : own) {
+      if (method.equals("overlay") && jack.get("kind").asText().equals("valley_jack")) {
+        assertThat(jack.at("/foot/on").asText()).isEqualTo("deck");
+        // Saw tilted by the slope of the deck, as on any jack that stands on one.
+        assertThat(jack.at("/foot/bevel").asDouble()).isEqualTo(39.8056, within(1e-4));
+        for (JsonNode place : jack.get("places")) {
+          double y = place.at("/from/1").asDouble();
+          double x = place.at("/from/0").asDouble();
+          double deck = 102.5 + y * 10 / 12 + 15 / 32.0 * Math.hypot(1, 10 / 12.0);
+          double rafter = 102.5 + Math.min(x - 180, 300 - x) * 10 / 12;
+          assertThat(rafter).isEqualTo(deck, within(1e-6));
+        }
+      }
+    }
   }
 
   /** A wing out of square gets rafters and the reason; its feet are on the deck. */
