@@ -373,7 +373,6 @@ public final class MainWindow {
       beside.close();
       patience.close();
       job.close();
-      settings.close();
     }
   }
 }
