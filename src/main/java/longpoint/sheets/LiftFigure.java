@@ -167,10 +167,12 @@ final class LiftFigure {
 
   private void dot(Point at, String numbers) {
     drawn.add(new Mark.Arc(at, DOT_MM / 2 * unitsPerMm, 0, 360, AidLayers.HANG, section.part()));
+    boolean left = at.x() < section.axes().over(section.centre().plan());
+    double aside = DOT_MM * unitsPerMm;
     text(
-        at.plus(new Point(DOT_MM * unitsPerMm, AIR_MM * unitsPerMm)),
+        at.plus(new Point(left ? -aside : aside, AIR_MM * unitsPerMm)),
         numbers,
-        Anchor.START,
+        left ? Anchor.END : Anchor.START,
         AidLayers.HANG);
   }
 

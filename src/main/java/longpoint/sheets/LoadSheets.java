@@ -2,6 +2,7 @@ package longpoint.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import longpoint.drawing.Anchor;
 import longpoint.drawing.Lettering;
@@ -81,18 +82,20 @@ final class LoadSheets {
               to.plus(off).minus(along.times(tick / 2)),
               AidLayers.LOADED,
               load.wall()));
-      boolean done = false;
+      List<Mark> places = new ArrayList<>();
       for (double mm : new double[] {5.5, -3, 9, -6.5}) {
-        Point at = from.toward(to, 0.5).plus(out.times(mm * unitsPerMm));
-        Mark label = label(at, Cells.count(number), unitsPerMm, load.wall());
-        Clutter.Shape shape = clutter.shape(label);
-        if (!done && !clutter.covers(shape)) {
-          clutter.take(shape);
-          marks.add(label);
-          done = true;
+        for (double share : new double[] {0.5, 0.46, 0.54, 0.35, 0.65}) {
+          Point at = from.toward(to, share).plus(out.times(mm * unitsPerMm));
+          places.add(label(at, Cells.count(number), unitsPerMm, load.wall()));
         }
       }
-      leftOff += done ? 0 : 1;
+      Optional<Mark> free = clear(places, clutter);
+      free.ifPresent(
+          label -> {
+            clutter.take(clutter.shape(label));
+            marks.add(label);
+          });
+      leftOff += free.isPresent() ? 0 : 1;
     }
     for (PointLoad load : loads.points()) {
       marks.add(
@@ -105,6 +108,15 @@ final class LoadSheets {
               LoadRows.subject(load.member())));
     }
     return leftOff;
+  }
+
+  /** The first place off every line, or else the first off other lettering. */
+  private static Optional<Mark> clear(List<Mark> places, Clutter clutter) {
+    List<Mark> legible = places.stream().filter(m -> !clutter.covers(clutter.shape(m))).toList();
+    return legible.stream()
+        .filter(m -> !clutter.crosses(clutter.shape(m)))
+        .findFirst()
+        .or(() -> legible.stream().findFirst());
   }
 
   private static Mark label(Point at, String said, double unitsPerMm, String subject) {

@@ -50,13 +50,22 @@ record Paragraphs(String heading, List<String> items, double width, Layer layer)
         y -= Lettering.SMALL * LEAD;
         if (i == 0) {
           number++;
-          marks.add(text(x, y, number + ".", Lettering.SMALL));
+          marks.add(number(x, y, number + "."));
         }
         marks.add(text(x + INDENT, y, lines.get(i), Lettering.SMALL));
       }
       y -= APART;
     }
     return marks;
+  }
+
+  /** Numbers of two figures stand clear of the words, over one another. */
+  private Mark number(double x, double y, String said) {
+    if (items.size() < 10) {
+      return text(x, y, said, Lettering.SMALL);
+    }
+    Point end = new Point(x + INDENT - 1, y);
+    return new Mark.Text(end, said, Lettering.SMALL, 0, Anchor.END, layer, "");
   }
 
   private Mark text(double x, double y, String words, double height) {
