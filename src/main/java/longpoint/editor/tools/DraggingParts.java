@@ -8,15 +8,11 @@ import java.util.stream.Collectors;
 import longpoint.editor.Aim;
 import longpoint.editor.Command;
 import longpoint.editor.Duplicate;
-import longpoint.editor.Entry;
 import longpoint.editor.Event;
-import longpoint.editor.Messages;
 import longpoint.editor.Modifier;
 import longpoint.editor.Outcome;
-import longpoint.editor.Overlay;
 import longpoint.editor.PartCommands;
 import longpoint.editor.Pointer;
-import longpoint.editor.PointerShape;
 import longpoint.editor.Ref;
 import longpoint.editor.Scene;
 import longpoint.editor.Snap;
@@ -38,7 +34,7 @@ import longpoint.plan.Motion;
  * @param pointed where that corner goes
  */
 record DraggingParts(List<String> parts, Point from, Point handle, Snap pointed)
-    implements ToolState {
+    implements Carrying {
   DraggingParts {
     parts = List.copyOf(parts);
   }
@@ -116,33 +112,5 @@ record DraggingParts(List<String> parts, Point from, Point handle, Snap pointed)
   private static Step commit(Command command, Scene scene) {
     Step step = new Step(new Selecting(), command.on(scene.plan()), Optional.empty());
     return Duplicate.copies(step.plan(), scene.plan()).map(step::selecting).orElse(step);
-  }
-
-  @Override
-  public Optional<ToolState> back() {
-    return Optional.of(new Selecting());
-  }
-
-  @Override
-  public Overlay overlay(Scene scene) {
-    return Overlay.NONE
-        .withLines(Rubber.lines(List.of(handle, pointed.at())))
-        .withDimensions(Rubber.length(handle, pointed.at(), scene.plan().unit()))
-        .withSnap(Optional.of(pointed));
-  }
-
-  @Override
-  public PointerShape shape(Scene scene) {
-    return PointerShape.MOVE;
-  }
-
-  @Override
-  public String status(Scene scene) {
-    return Rubber.by(handle, pointed.at(), scene) + Messages.text("select.dragging");
-  }
-
-  @Override
-  public Set<Entry.Kind> wants() {
-    return Set.of(Entry.Kind.LENGTH, Entry.Kind.POLAR);
   }
 }

@@ -1,17 +1,11 @@
 package longpoint.editor.tools;
 
 import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import longpoint.editor.Aim;
-import longpoint.editor.Entry;
 import longpoint.editor.Event;
 import longpoint.editor.Messages;
-import longpoint.editor.Overlay;
 import longpoint.editor.Pointer;
-import longpoint.editor.PointerShape;
 import longpoint.editor.Scene;
 import longpoint.editor.Selection;
 import longpoint.editor.Snap;
@@ -33,7 +27,7 @@ import longpoint.plan.Plan;
  * @param pointed where that corner goes
  */
 record DraggingSeveral(Selection picked, Point from, Point handle, Snap pointed)
-    implements ToolState {
+    implements Carrying {
   static DraggingSeveral from(Selection picked, Point from, Plan plan) {
     Point handle =
         picked.touchedParts().stream()
@@ -99,33 +93,5 @@ record DraggingSeveral(Selection picked, Point from, Point handle, Snap pointed)
     return Stretch.by(scene.plan(), picked, step)
         .map(plan -> Step.commit(new Selecting(), Stretch.name(scene.plan(), picked), plan))
         .orElseGet(() -> Step.refuse(new Selecting(), Messages.text("refuse.shape")));
-  }
-
-  @Override
-  public Optional<ToolState> back() {
-    return Optional.of(new Selecting());
-  }
-
-  @Override
-  public Overlay overlay(Scene scene) {
-    return Overlay.NONE
-        .withLines(Rubber.lines(List.of(handle, pointed.at())))
-        .withDimensions(Rubber.length(handle, pointed.at(), scene.plan().unit()))
-        .withSnap(Optional.of(pointed));
-  }
-
-  @Override
-  public PointerShape shape(Scene scene) {
-    return PointerShape.MOVE;
-  }
-
-  @Override
-  public String status(Scene scene) {
-    return Rubber.by(handle, pointed.at(), scene) + Messages.text("select.dragging");
-  }
-
-  @Override
-  public Set<Entry.Kind> wants() {
-    return Set.of(Entry.Kind.LENGTH, Entry.Kind.POLAR);
   }
 }
