@@ -98,4 +98,20 @@ class HipEndsTest {
     assertThat(set.trusses()).hasSize(1);
     assertThat(rafters(set, RafterKind.HIP).stream().mapToInt(Rafter::quantity).sum()).isEqualTo(4);
   }
+
+  /** A slope up to a gable wall, hipped at both ends: a jack stands flush on that wall too. */
+  @Test
+  void jackOnTheGableWallBesideAHip() {
+    Part part = Houses.box("egee", 11, 162, 219);
+    Part slope = part.withEdge(3, part.edges().get(3).withSlope(longpoint.units.Slope.inTwelve(5)));
+    FramingSet set = Houses.solve(Houses.plan(slope));
+    for (double wall : new double[] {0, 219}) {
+      assertThat(set.trusses())
+          .anyMatch(
+              t ->
+                  t.kind() == TrussKind.JACK
+                      && Math.abs(t.from().x() - 161.25) < 1e-9
+                      && Math.abs(t.from().y() - wall) < 1e-9);
+    }
+  }
 }

@@ -10,6 +10,7 @@ import longpoint.framing.run.Bound;
 import longpoint.framing.run.Run;
 import longpoint.geometry.Point;
 import longpoint.plan.Edge;
+import longpoint.plan.EdgeKind;
 import longpoint.plan.PlaceName;
 import longpoint.plan.Problem;
 import longpoint.plan.Side;
@@ -179,6 +180,10 @@ final class HipEnd {
   /** Jacks square to the end wall: to the girder in the middle, to the hip jacks in the corners. */
   private List<Placed> endJacks() {
     List<Double> near = corner(run.low());
+    if (run.low().kind() == EdgeKind.GABLE) {
+      // Flush on the wall that runs up beside it, for the edge of the deck.
+      near.add(thickness / 2);
+    }
     List<Double> far = new ArrayList<>();
     corner(run.high()).forEach(c -> far.add(0, run.width() - c));
     if (!near.isEmpty()) {
@@ -190,7 +195,7 @@ final class HipEnd {
     List<Double> to = far.isEmpty() ? List.of(run.width() - thickness / 2) : far;
     List<Placed> jacks = new ArrayList<>();
     for (double c : Stations.fill(near, first, to, spacing, thickness).all()) {
-      if (c < run.width() - thickness) {
+      if (c < run.width() - thickness || run.high().kind() == EdgeKind.GABLE) {
         endJack(c).ifPresent(jacks::add);
       }
     }
